@@ -1,0 +1,154 @@
+"""The values that the planners of sheets take and give.
+
+Lengths are millimetres. A sheet lies with its length along x and its width along y,
+origin at the raw sheet's corner. Grain, where a sheet has it, runs along x.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+
+class GrainOnSheet(Enum):
+    """How a part may lie on the sheet."""
+
+    ALONG = "along"
+    """The part's length runs along the sheet's length."""
+    ACROSS = "across"
+    """The part's length runs along the sheet's width."""
+    FREE = "free"
+    """Either way."""
+
+
+class FirstCut(Enum):
+    """The direction of the cuts that the shop makes first on a whole sheet."""
+
+    RIP = "rip"
+    """Along the sheet's length."""
+    CROSSCUT = "crosscut"
+    """Along the sheet's width."""
+    ANY = "any"
+
+
+@dataclass(frozen=True)
+class CutPart:
+    """A rectangle to be cut; ``key`` is unique, one piece per value.
+
+    ``length`` x ``width`` in mm as sawn; ``label`` is the text drawn on the piece.
+    """
+
+    key: str
+    length: float
+    width: float
+    material: str
+    grain: GrainOnSheet = GrainOnSheet.FREE
+    label: str = ""
+
+
+@dataclass(frozen=True)
+class StockSheet:
+    """A sheet to be bought, or an offcut at hand.
+
+    ``quantity`` None: as many as are needed. ``trim``: mm taken off each of the four
+    edges before any part is cut. ``cost`` per sheet, None where unknown.
+    """
+
+    key: str
+    material: str
+    length: float
+    width: float
+    trim: float = 0.0
+    quantity: int | None = None
+    cost: float | None = None
+    offcut: bool = False
+
+
+@dataclass(frozen=True)
+class CutSettings:
+    """What the saw and the shop allow. ``kerf`` in mm; ``stages`` None: no limit."""
+
+    kerf: float = 3.2
+    stages: int | None = 4
+    first: FirstCut = FirstCut.RIP
+    seconds: float = 1.0
+    seed: int = 1
+
+
+@dataclass(frozen=True)
+class Placement:
+    """A part on a sheet: lower-left corner and extents in mm on the raw sheet.
+
+    ``rotated``: the part's length runs along the sheet's width.
+    """
+
+    part: str
+    x: float
+    y: float
+    dx: float
+    dy: float
+    rotated: bool
+
+
+@dataclass(frozen=True)
+class Rest:
+    """A rectangle of a sheet that no part takes, whole after the planned cuts."""
+
+    x: float
+    y: float
+    dx: float
+    dy: float
+
+
+@dataclass(frozen=True)
+class Cut:
+    """One cut: ``number`` in the order sawn, on the piece ``piece`` (a name).
+
+    ``rip``: along the sheet's length. ``fence``: mm from the piece's edge that runs
+    against the fence to the near side of the kerf, which is the size of the piece cut off.
+    ``x0, y0, x1, y1``: the kerf's centre line on the raw sheet.
+    """
+
+    number: int
+    piece: str
+    rip: bool
+    fence: float
+    x0: float
+    y0: float
+    x1: float
+    y1: float
+    yields: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class SheetPlan:
+    """One sheet with what lies on it. ``name`` is unique within the plan ("S1")."""
+
+    name: str
+    sheet: StockSheet
+    kerf: float
+    placements: tuple[Placement, ...]
+    rests: tuple[Rest, ...] = ()
+    cuts: tuple[Cut, ...] = ()
+
+    @property
+    def used_area(self) -> float:
+        """Area of the parts on this sheet, mm²."""
+        return sum(p.dx * p.dy for p in self.placements)
+
+    @property
+    def yield_fraction(self) -> float:
+        """Area of the parts over the area of the raw sheet."""
+        return self.used_area / (self.sheet.length * self.sheet.width)
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A whole plan: its sheets, and per material a proved least number of sheets."""
+
+    sheets: tuple[SheetPlan, ...]
+    bound: dict[str, int] = field(default_factory=dict)
+
+    def sheets_of(self, material: str) -> tuple[SheetPlan, ...]:
+        """The sheets of one material, in order."""
+        return tuple(s for s in self.sheets if s.sheet.material == material)
