@@ -1,0 +1,247 @@
+"""Rules for joints: how wide and deep a groove is, what a shelf gains, what is left.
+
+Sources of the default figures: groove depth of one third of the thickness, at most
+one half, and a set-back of 10 to 12 mm for a back of 6 mm are common practice, no
+published source. The width follows the measured thickness of the mating panel, since
+a panel of a nominal class varies more than the fit can bear (Voluntary Product
+Standard PS 1: category 23/32 may measure 17.5 to 19.1 mm).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import Enum
+
+from closetbench.core.errors import ClosetError
+from closetbench.core.panel import Box, Face, Groove, HoleRow, Panel, Rim, Run
+
+
+class Joint(Enum):
+    """How a fixed panel is carried by the panels at its ends."""
+
+    GROOVE = "groove"
+    SCREWS = "screws"
+    NAILS = "nails"
+    CLEATS = "cleats"
+
+
+@dataclass(frozen=True)
+class JoineryRules:
+    """The figures that a shop settles once.
+
+    ``fit``: groove wider than the panel in it, mm. ``end_clearance``: how far a tongue
+    stays short of the bottom of its groove, mm. ``depth_fraction`` of the grooved
+    panel's thickness, taken down to a multiple of ``depth_step`` (a router is set in
+    steps), unless ``depth`` is given. ``most_fraction``: deepest groove allowed.
+    ``least_web``: fraction of the thickness that must stay between two cuts that meet
+    from both faces. ``least_skin``: mm that must stay under a blind hole.
+    """
+
+    fit: float = 0.2
+    end_clearance: float = 0.5
+    depth_fraction: float = 1 / 3
+    depth_step: float = 0.5
+    depth: float | None = None
+    most_fraction: float = 0.5
+    least_web: float = 0.25
+    least_skin: float = 3.0
+
+    def __post_init__(self) -> None:
+        checks = (
+            ("fit", self.fit, 0.0, 2.0),
+            ("end clearance", self.end_clearance, 0.0, 3.0),
+            ("groove depth as a fraction of the thickness", self.depth_fraction, 0.1, 0.5),
+            ("step of the groove depth", self.depth_step, 0.01, 2.0),
+            ("deepest groove as a fraction of the thickness", self.most_fraction, 0.1, 0.75),
+            ("least web as a fraction of the thickness", self.least_web, 0.1, 0.9),
+            ("skin under a blind hole", self.least_skin, 0.5, 20.0),
+        )
+        for name, value, low, high in checks:
+            if not low <= value <= high:
+                raise ClosetError("joinery", name, f"{value:g}", f"must be {low:g} to {high:g}")
+
+    def groove_depth(self, thickness: float, subject: str = "groove") -> float:
+        """Depth of a groove in a panel of this thickness, mm."""
+        if self.depth is None:
+            steps = math.floor(thickness * self.depth_fraction / self.depth_step + 1e-9)
+            return max(1, steps) * self.depth_step
+        limit = thickness * self.most_fraction
+        if not 0 < self.depth <= limit + 1e-9:
+            raise ClosetError(
+                subject, "groove depth", f"{self.depth:g} mm",
+                f"must be above 0 and at most {limit:g} mm in a panel {thickness:g} mm thick",
+            )
+        return self.depth
+
+    def groove_width(self, mating: float) -> float:
+        """Width of a groove for a panel that measures ``mating`` mm."""
+        return mating + self.fit
+
+    def tongue(self, thickness: float) -> float:
+        """What a panel gains in length for each end that enters a groove, mm."""
+        return self.groove_depth(thickness) - self.end_clearance
+
+
+def router_passes(width: float, bit: float, subject: str = "groove") -> tuple[float, ...]:
+    """Where the near side of the bit runs for each pass, mm from the groove's near wall.
+
+    The fewest equally spaced passes of a straight bit that leave nothing standing.
+    Raises ``ClosetError`` when the bit is wider than the groove.
+    """
+    if not 0 < bit <= width + 1e-9:
+        raise ClosetError(
+            subject, "router bit", f"{bit:g} mm",
+            f"must be above 0 and at most as wide as the groove, {width:g} mm",
+        )
+    count = math.ceil(width / bit - 1e-9)
+    if count == 1:
+        return (0.0,)
+    step = (width - bit) / (count - 1)
+    return tuple(i * step for i in range(count))
+
+
+def rabbet(name: str, face: Face, rim: Rim, mating: float, depth: float) -> Groove:
+    """A rabbet for a panel that measures ``mating`` mm and lies flush with the rim.
+
+    It has no fit: its shoulder places the panel.
+    """
+    return Groove(name, face, rim, 0.0, mating, depth)
+
+
+def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
+    """The panel itself, or a ``ClosetError`` that says which cut cannot be made."""
+    sizes = (("length", panel.length), ("width", panel.width), ("thickness", panel.thickness))
+    for name, value in sizes:
+        if not (math.isfinite(value) and value > 0):
+            raise ClosetError(subject, name, f"{value:g} mm", "must be above 0")
+    for notch in panel.notches:
+        if not (0 < notch.dx < panel.length and 0 < notch.dy < panel.width):
+            raise ClosetError(
+                subject, "notch", f"{notch.dx:g} x {notch.dy:g} mm",
+                f"must be smaller than the panel, {panel.length:g} x {panel.width:g} mm",
+            )
+    boxes = [(g, panel.groove_box(g)) for g in panel.grooves]
+    for groove, box in boxes:
+        _check_groove(panel, groove, box, subject, rules)
+    for i, (first, a) in enumerate(boxes):
+        for second, b in boxes[i + 1:]:
+            _check_pair(panel, first, a, second, b, subject, rules)
+    for row in panel.holes:
+        _check_holes(panel, row, boxes, subject, rules)
+    _check_holes_apart(panel, subject, rules)
+    return panel
+
+
+def _check_groove(
+    panel: Panel, groove: Groove, box: Box, subject: str, rules: JoineryRules
+) -> None:
+    across = panel.length if groove.run is Run.WIDTH else panel.width
+    run = panel.width if groove.run is Run.WIDTH else panel.length
+    label = f"{subject}, groove for {groove.name}"
+    if groove.offset < 0 or groove.width <= 0 or groove.offset + groove.width > across + 1e-6:
+        raise ClosetError(
+            label, "position", f"{groove.offset:g} to {groove.offset + groove.width:g} mm",
+            f"must lie within 0 and {across:g} mm",
+        )
+    if min(groove.stop_first, groove.stop_last) < 0 or (
+        groove.stop_first + groove.stop_last >= run
+    ):
+        raise ClosetError(
+            label, "stops", f"{groove.stop_first:g} and {groove.stop_last:g} mm",
+            f"must be 0 or more and leave some of the run of {run:g} mm",
+        )
+    limit = panel.thickness * rules.most_fraction
+    if not 0 < groove.depth <= limit + 1e-6:
+        raise ClosetError(
+            label, "depth", f"{groove.depth:g} mm",
+            f"must be above 0 and at most {limit:g} mm in a panel {panel.thickness:g} mm thick",
+        )
+
+
+def _meet(a: Box, b: Box) -> bool:
+    return (
+        min(a.x1, b.x1) - max(a.x0, b.x0) > 1e-6 and min(a.y1, b.y1) - max(a.y0, b.y0) > 1e-6
+    )
+
+
+def _check_pair(
+    panel: Panel, first: Groove, a: Box, second: Groove, b: Box, subject: str,
+    rules: JoineryRules,
+) -> None:
+    if not _meet(a, b):
+        return
+    names = f"{subject}, grooves for {first.name} and {second.name}"
+    if first.face is second.face:
+        if first.run is second.run:
+            raise ClosetError(
+                names, "distance", "less than 0 mm", "must not run into each other; move one"
+            )
+        return
+    web = panel.thickness - first.depth - second.depth
+    least = rules.least_web * panel.thickness
+    if web < least - 1e-6:
+        raise ClosetError(
+            names, "web between them", f"{web:g} mm",
+            f"must be at least {least:g} mm of {panel.thickness:g} mm where grooves meet back to "
+            "back; make them shallower or move one shelf",
+        )
+
+
+def _check_holes(
+    panel: Panel, row: HoleRow, grooves: list[tuple[Groove, Box]], subject: str,
+    rules: JoineryRules,
+) -> None:
+    label = f"{subject}, holes for {row.name}"
+    if row.diameter <= 0 or row.count < 1 or row.pitch < row.diameter:
+        raise ClosetError(
+            label, "row", f"{row.count} of {row.diameter:g} mm at {row.pitch:g} mm",
+            "needs one hole or more, a diameter above 0 and a pitch that leaves wood between",
+        )
+    skin = panel.thickness - row.depth
+    if row.depth <= 0 or (1e-6 < skin < rules.least_skin - 1e-6) or skin < -1e-6:
+        raise ClosetError(
+            label, "depth", f"{row.depth:g} mm",
+            f"must be at most {panel.thickness - rules.least_skin:g} mm, or drill right through "
+            f"{panel.thickness:g} mm",
+        )
+    r = row.diameter / 2
+    for x, y in row.centres():
+        if not (r <= x <= panel.length - r and r <= y <= panel.width - r):
+            raise ClosetError(
+                label, "position", f"{x:g}, {y:g} mm",
+                f"must leave the hole inside the panel, {panel.length:g} x {panel.width:g} mm",
+            )
+        hole = Box(x - r, y - r, 0.0, x + r, y + r, panel.thickness)
+        blocked = [panel.notch_box(n) for n in panel.notches if _meet(hole, panel.notch_box(n))]
+        if blocked:
+            raise ClosetError(label, "position", f"{x:g}, {y:g} mm", "must not lie in a notch")
+        for groove, box in grooves:
+            if not _meet(hole, box):
+                continue
+            left = panel.thickness - row.depth - groove.depth
+            if row.face is groove.face or left < rules.least_skin - 1e-6:
+                raise ClosetError(
+                    label, "position", f"{x:g}, {y:g} mm",
+                    f"must keep clear of the groove for {groove.name}",
+                )
+
+
+def _check_holes_apart(panel: Panel, subject: str, rules: JoineryRules) -> None:
+    holes = sorted(
+        ((x, y, row.name, row) for row in panel.holes for x, y in row.centres()),
+        key=lambda hole: hole[:3],
+    )
+    for i, (x, y, _, row) in enumerate(holes):
+        for x2, y2, _, other in holes[i + 1:]:
+            apart = (row.diameter + other.diameter) / 2
+            if x2 - x >= apart:
+                break
+            if math.hypot(x2 - x, y2 - y) >= apart:
+                continue
+            left = panel.thickness - row.depth - other.depth
+            if row.face is other.face or left < rules.least_skin - 1e-6:
+                raise ClosetError(
+                    f"{subject}, holes for {row.name} and {other.name}", "position",
+                    f"{x:g}, {y:g} mm", "must not run into each other",
+                )

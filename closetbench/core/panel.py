@@ -1,0 +1,351 @@
+"""A panel: a board with grooves, holes, notches and edge bands, in its own frame.
+
+Length runs along x, width along y, thickness along z, origin at one corner, so the
+panel fills 0..length, 0..width, 0..thickness. All lengths are millimetres of the
+*finished* panel, edge bands included; what the saw cuts is ``cut_length`` x
+``cut_width``. Grain runs along the length unless said.
+
+Names of its sides: the faces are ``Face.UPPER`` (z = thickness) and ``Face.LOWER``
+(z = 0); the long edges ``Rim.FRONT`` (y = 0) and ``Rim.REAR`` (y = width); the ends
+``Rim.START`` (x = 0) and ``Rim.END`` (x = length).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import Enum
+
+Point = tuple[float, float]
+
+
+class Face(Enum):
+    """One of the two large faces."""
+
+    UPPER = "upper"
+    LOWER = "lower"
+
+    @property
+    def other(self) -> Face:
+        """The opposite face."""
+        return Face.LOWER if self is Face.UPPER else Face.UPPER
+
+
+class Rim(Enum):
+    """One of the four narrow sides."""
+
+    FRONT = "front"
+    REAR = "rear"
+    START = "start"
+    END = "end"
+
+    @property
+    def is_end(self) -> bool:
+        """Whether it is an end (x = 0 or x = length) and not a long edge."""
+        return self in (Rim.START, Rim.END)
+
+    @property
+    def opposite(self) -> Rim:
+        """The side across the panel."""
+        return _OPPOSITE[self]
+
+
+_OPPOSITE = {Rim.FRONT: Rim.REAR, Rim.REAR: Rim.FRONT, Rim.START: Rim.END, Rim.END: Rim.START}
+
+
+class Run(Enum):
+    """The direction in which a groove or a drilled row runs."""
+
+    LENGTH = "along the length"
+    WIDTH = "across the width"
+
+
+class Grain(Enum):
+    """Where the grain of a panel runs."""
+
+    LENGTH = "length"
+    WIDTH = "width"
+    NONE = "none"
+
+
+@dataclass(frozen=True)
+class Box:
+    """An axis-parallel box, minimum corner and maximum corner, in mm."""
+
+    x0: float
+    y0: float
+    z0: float
+    x1: float
+    y1: float
+    z1: float
+
+    @property
+    def volume(self) -> float:
+        """Volume in mm³."""
+        return (self.x1 - self.x0) * (self.y1 - self.y0) * (self.z1 - self.z0)
+
+    def overlaps(self, other: Box, tolerance: float = 1e-6) -> bool:
+        """Whether the two share volume (touching is not sharing)."""
+        return (
+            min(self.x1, other.x1) - max(self.x0, other.x0) > tolerance
+            and min(self.y1, other.y1) - max(self.y0, other.y0) > tolerance
+            and min(self.z1, other.z1) - max(self.z0, other.z0) > tolerance
+        )
+
+
+@dataclass(frozen=True)
+class Groove:
+    """A groove (across the grain the trade says dado), or a rabbet where it meets a rim.
+
+    ``offset``: from the rim ``measured_from`` to the nearer wall of the groove; 0 makes
+    it a rabbet. It runs at right angles to that measure: measured from an end it runs
+    across the width, measured from an edge along the length. ``stop_first`` and
+    ``stop_last`` are how far it stays away from the rims it runs between (FRONT and
+    REAR, or START and END); 0 runs through. ``name`` says what goes in.
+    """
+
+    name: str
+    face: Face
+    measured_from: Rim
+    offset: float
+    width: float
+    depth: float
+    stop_first: float = 0.0
+    stop_last: float = 0.0
+
+    @property
+    def run(self) -> Run:
+        """The direction in which it runs."""
+        return Run.WIDTH if self.measured_from.is_end else Run.LENGTH
+
+    @property
+    def is_rabbet(self) -> bool:
+        """Whether it lies open at the rim it is measured from."""
+        return self.offset == 0.0
+
+    @property
+    def is_through(self) -> bool:
+        """Whether it runs from rim to rim."""
+        return self.stop_first == 0.0 and self.stop_last == 0.0
+
+
+@dataclass(frozen=True)
+class HoleRow:
+    """A row of equal holes: the first at (x, y), the others ``pitch`` apart.
+
+    ``depth`` equal to the panel's thickness drills through.
+    """
+
+    name: str
+    face: Face
+    x: float
+    y: float
+    diameter: float
+    depth: float
+    count: int = 1
+    pitch: float = 32.0
+    run: Run = Run.LENGTH
+
+    def centres(self) -> tuple[Point, ...]:
+        """The centres of the holes in the panel's frame."""
+        dx, dy = (self.pitch, 0.0) if self.run is Run.LENGTH else (0.0, self.pitch)
+        return tuple((self.x + i * dx, self.y + i * dy) for i in range(self.count))
+
+
+@dataclass(frozen=True)
+class Notch:
+    """A rectangle cut out of a corner, ``dx`` along the length and ``dy`` along the width."""
+
+    end: Rim
+    edge: Rim
+    dx: float
+    dy: float
+
+
+@dataclass(frozen=True)
+class Band:
+    """An edge band on one rim: key in the catalogue and thickness in mm."""
+
+    rim: Rim
+    key: str
+    thickness: float
+
+
+@dataclass(frozen=True)
+class Panel:
+    """A board with its machining; see the module's text for the frame."""
+
+    length: float
+    width: float
+    thickness: float
+    material: str
+    grain: Grain = Grain.LENGTH
+    grooves: tuple[Groove, ...] = ()
+    holes: tuple[HoleRow, ...] = ()
+    notches: tuple[Notch, ...] = ()
+    bands: tuple[Band, ...] = ()
+    visible: frozenset[Rim] = frozenset()
+
+    def band_thickness(self, rim: Rim) -> float:
+        """Thickness of the band on a rim, 0 where there is none."""
+        return sum(b.thickness for b in self.bands if b.rim is rim)
+
+    @property
+    def cut_origin(self) -> Point:
+        """Where the sawn board's corner lies in the finished panel's frame."""
+        return self.band_thickness(Rim.START), self.band_thickness(Rim.FRONT)
+
+    @property
+    def cut_length(self) -> float:
+        """Length to saw: finished length less the bands on the ends."""
+        return self.length - self.band_thickness(Rim.START) - self.band_thickness(Rim.END)
+
+    @property
+    def cut_width(self) -> float:
+        """Width to saw: finished width less the bands on the edges."""
+        return self.width - self.band_thickness(Rim.FRONT) - self.band_thickness(Rim.REAR)
+
+    def outline(self) -> tuple[Point, ...]:
+        """The finished outline, counter-clockwise from the corner START/FRONT."""
+        return self._outline(0.0, 0.0, self.length, self.width)
+
+    def cut_outline(self) -> tuple[Point, ...]:
+        """The outline as sawn, in the finished panel's frame, counter-clockwise."""
+        x0, y0 = self.cut_origin
+        return self._outline(x0, y0, x0 + self.cut_length, y0 + self.cut_width)
+
+    def _outline(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
+        cut = {(n.end, n.edge): n for n in self.notches}
+        points: list[Point] = []
+        corners = (
+            (Rim.START, Rim.FRONT, x0, y0),
+            (Rim.END, Rim.FRONT, x1, y0),
+            (Rim.END, Rim.REAR, x1, y1),
+            (Rim.START, Rim.REAR, x0, y1),
+        )
+        for end, edge, x, y in corners:
+            notch = cut.get((end, edge))
+            if notch is None:
+                points.append((x, y))
+                continue
+            nx = notch.dx if end is Rim.START else self.length - notch.dx
+            ny = notch.dy if edge is Rim.FRONT else self.width - notch.dy
+            # walking counter-clockwise, which leg of the notch comes first alternates
+            if (end is Rim.START) == (edge is Rim.FRONT):
+                points += [(x, ny), (nx, ny), (nx, y)]
+            else:
+                points += [(nx, y), (nx, ny), (x, ny)]
+        return tuple(points)
+
+    def groove_box(self, groove: Groove) -> Box:
+        """The box that a groove takes out, in the panel's frame."""
+        z0, z1 = _depth_range(groove.face, groove.depth, self.thickness)
+        a0, a1 = groove.offset, groove.offset + groove.width
+        span = self.length if groove.measured_from.is_end else self.width
+        if groove.measured_from in (Rim.END, Rim.REAR):
+            a0, a1 = span - a1, span - a0
+        if groove.run is Run.WIDTH:
+            return Box(a0, groove.stop_first, z0, a1, self.width - groove.stop_last, z1)
+        return Box(groove.stop_first, a0, z0, self.length - groove.stop_last, a1, z1)
+
+    def notch_box(self, notch: Notch) -> Box:
+        """The box that a notch takes out, in the panel's frame."""
+        x0, x1 = (0.0, notch.dx) if notch.end is Rim.START else (
+            self.length - notch.dx, self.length)
+        y0, y1 = (0.0, notch.dy) if notch.edge is Rim.FRONT else (
+            self.width - notch.dy, self.width)
+        return Box(x0, y0, 0.0, x1, y1, self.thickness)
+
+    @property
+    def volume(self) -> float:
+        """Volume of the finished panel in mm³, machining taken off, exact.
+
+        Grooves may cross each other; a hole may not lie in a groove or a notch
+        (``joinery.check_panel`` refuses that).
+        """
+        boxes = [self.groove_box(g) for g in self.grooves]
+        boxes += [self.notch_box(n) for n in self.notches]
+        holes = sum(
+            h.count * math.pi * h.diameter**2 / 4 * min(h.depth, self.thickness)
+            for h in self.holes
+        )
+        return self.length * self.width * self.thickness - _union_volume(boxes) - holes
+
+    @property
+    def machined_faces(self) -> frozenset[Face]:
+        """The faces that carry grooves or holes."""
+        return frozenset(g.face for g in self.grooves) | frozenset(h.face for h in self.holes)
+
+    def mirrored(self) -> Panel:
+        """The true mirror image: what is on one face is on the other."""
+        return replace(
+            self,
+            grooves=tuple(replace(g, face=g.face.other) for g in self.grooves),
+            holes=tuple(replace(h, face=h.face.other) for h in self.holes),
+        )
+
+    def shape_key(self) -> tuple[object, ...]:
+        """Equal for panels that are the same piece once turned; a mirror image is another.
+
+        The piece may be turned half around each of its three axes. Names do not count.
+        """
+        turns = ((False, False), (True, False), (False, True), (True, True))
+        return (
+            self.material,
+            self.grain.value,
+            _q(self.length),
+            _q(self.width),
+            _q(self.thickness),
+            min(self._turned(flip_x, flip_y) for flip_x, flip_y in turns),
+        )
+
+    def _turned(self, flip_x: bool, flip_y: bool) -> tuple[tuple[tuple[float | str, ...], ...], ...]:
+        flip_z = flip_x != flip_y  # a turn in space reverses two axes or none
+
+        def turn(box: Box) -> tuple[float | str, ...]:
+            x = (self.length - box.x1, self.length - box.x0) if flip_x else (box.x0, box.x1)
+            y = (self.width - box.y1, self.width - box.y0) if flip_y else (box.y0, box.y1)
+            z = (self.thickness - box.z1, self.thickness - box.z0) if flip_z else (box.z0, box.z1)
+            return tuple(_q(v) for v in (*x, *y, *z))
+
+        def rim(name: Rim) -> str:
+            flipped = flip_x if name.is_end else flip_y
+            return (name.opposite if flipped else name).value
+
+        return (
+            tuple(sorted(turn(self.groove_box(g)) for g in self.grooves)),
+            tuple(sorted(turn(b) for h in self.holes for b in self._hole_boxes(h))),
+            tuple(sorted(turn(self.notch_box(n)) for n in self.notches)),
+            tuple(sorted((rim(b.rim), b.key) for b in self.bands)),
+        )
+
+    def _hole_boxes(self, row: HoleRow) -> Iterable[Box]:
+        z0, z1 = _depth_range(row.face, min(row.depth, self.thickness), self.thickness)
+        r = row.diameter / 2
+        return (Box(x - r, y - r, z0, x + r, y + r, z1) for x, y in row.centres())
+
+
+def _q(value: float) -> float:
+    """A length to the nanometre, so that rounding noise makes no two pieces differ."""
+    return round(value, 6) + 0.0
+
+
+def _depth_range(face: Face, depth: float, thickness: float) -> tuple[float, float]:
+    return (thickness - depth, thickness) if face is Face.UPPER else (0.0, depth)
+
+
+def _union_volume(boxes: list[Box]) -> float:
+    """Volume of the union of boxes, by the cells between all their faces."""
+    xs = sorted({v for b in boxes for v in (b.x0, b.x1)})
+    ys = sorted({v for b in boxes for v in (b.y0, b.y1)})
+    total = 0.0
+    for x0, x1 in zip(xs, xs[1:], strict=False):
+        column = [b for b in boxes if b.x0 <= x0 and b.x1 >= x1]
+        for y0, y1 in zip(ys, ys[1:], strict=False) if column else ():
+            spans = sorted((b.z0, b.z1) for b in column if b.y0 <= y0 and b.y1 >= y1)
+            reach = -math.inf
+            for z0, z1 in spans:
+                total += max(0.0, z1 - max(z0, reach)) * (x1 - x0) * (y1 - y0)
+                reach = max(reach, z1)
+    return total
