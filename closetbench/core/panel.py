@@ -16,6 +16,7 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
+from itertools import pairwise
 
 Point = tuple[float, float]
 
@@ -340,9 +341,9 @@ def _union_volume(boxes: list[Box]) -> float:
     xs = sorted({v for b in boxes for v in (b.x0, b.x1)})
     ys = sorted({v for b in boxes for v in (b.y0, b.y1)})
     total = 0.0
-    for x0, x1 in zip(xs, xs[1:], strict=False):
+    for x0, x1 in pairwise(xs):
         column = [b for b in boxes if b.x0 <= x0 and b.x1 >= x1]
-        for y0, y1 in zip(ys, ys[1:], strict=False) if column else ():
+        for y0, y1 in pairwise(ys) if column else ():
             spans = sorted((b.z0, b.z1) for b in column if b.y0 <= y0 and b.y1 >= y1)
             reach = -math.inf
             for z0, z1 in spans:
