@@ -19,6 +19,7 @@ from enum import Enum
 from itertools import pairwise
 
 Point = tuple[float, float]
+Features = tuple[tuple[float | str, ...], ...]
 
 
 class Face(Enum):
@@ -301,7 +302,7 @@ class Panel:
             min(self._turned(flip_x, flip_y) for flip_x, flip_y in turns),
         )
 
-    def _turned(self, flip_x: bool, flip_y: bool) -> tuple[tuple[tuple[float | str, ...], ...], ...]:
+    def _turned(self, flip_x: bool, flip_y: bool) -> tuple[Features, ...]:
         flip_z = flip_x != flip_y  # a turn in space reverses two axes or none
 
         def turn(box: Box) -> tuple[float | str, ...]:
