@@ -12,7 +12,8 @@ How doubtful spellings are taken:
 * Inches after feet stay under 12, and each smaller metric unit under one of the larger:
   ``1' 14"`` is more often a slip than a habit.
 * A full stop is the decimal sign. A comma is one too where nothing else can be meant
-  (``1832,5``, ``0,125``); ``1,832`` can be read in two ways and is refused.
+  (``1832,5``, ``0,125``); ``1,832`` can be read in two ways and is refused. Thousands may
+  be set off by thin spaces, and by plain ones before a metric unit (``1 832 mm``).
 * A hyphen joins (``72-5/16``, ``6'-0 1/4"``); with a space on one side of it, other than
   after feet, it looks like a subtraction and is refused.
 """
@@ -52,9 +53,10 @@ _SPELLINGS = {
     "in": '" in inch inches',
     "ft": "' ft foot feet",
 }
+_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
 _UNIT_OF = {word: unit for unit, words in _SPELLINGS.items() for word in words.split()}
 
-_EXAMPLES = "type a length such as 1832.5 mm, 183.25 cm, 72 5/16\" or 6' 1/4\""
+_EXAMPLES = 'type a length such as 1832.5 mm, 183.25 cm, 72 5/16" or 6\' 1/4"'
 _LONGEST = 60
 
 _MARKS = str.maketrans(
@@ -75,7 +77,11 @@ _TERM = re.compile(
     rf"(?:(?P<mixed>{_NUMBER})(?:\s+|-|\s*\+\s*){_FRACTION}|{_FRACTION}|(?P<plain>{_NUMBER}))"
     r"(?:\s*(?P<unit>['\"]|[^\W\d_]+)\.?)?"
 )
-_GROUPED = re.compile(r"(?<![0-9.,/])[1-9][0-9]{0,2}(?: [0-9]{3})+(?![0-9]|\s*/)")
+_THIN_SPACES = "\u00a0\u2009\u202f"
+_GROUPED = re.compile(
+    r"(?<![0-9.,/])[1-9][0-9]{0,2}(?:(?:\u00a0[0-9]{3})+(?![0-9]|\s*/)"
+    r"|(?: [0-9]{3})+(?=(?:[.,][0-9]*)?\s*[mc]))"
+)
 
 
 def read_length(
@@ -115,7 +121,7 @@ def read_exact(
         raise LengthError(subject, "unit", unit, f"must be one of {', '.join(UNITS)}")
     plain = _plain(text)
     if len(plain) > _LONGEST:
-        raise refuse(f"is too long; {_EXAMPLES}")
+        raise refuse(f"no length is that long; {_EXAMPLES}")
     negative = plain.startswith("-")
     body = plain[1:].lstrip() if plain.startswith(("-", "+")) else plain
     if not body:
@@ -136,22 +142,20 @@ class _Unreadable(Exception):
 def _plain(text: str) -> str:
     """The text in the few characters that the grammar knows."""
     out: list[str] = []
-    for char in text:
+    for char in text.lower():
         if unicodedata.decomposition(char).startswith("<fraction>"):
             out.append(" " + unicodedata.normalize("NFKC", char))
         elif char.isspace():
-            out.append(" ")
+            out.append("\u00a0" if char in _THIN_SPACES else " ")
         elif char.isdecimal():
             out.append(str(unicodedata.decimal(char)))
         else:
             out.append(char)
     plain = "".join(out).translate(_MARKS).replace("''", '"').strip()
-    plain = re.sub(
-        r"[⁰¹²³⁴-⁹]+(?=\s*/)", lambda m: " " + m.group().translate(_SUPERSCRIPTS), plain
-    )
+    plain = re.sub(r"[⁰¹²³⁴-⁹]+(?=\s*/)", lambda m: " " + m.group().translate(_SUPERSCRIPTS), plain)
     plain = re.sub(r"(?<=/)[₀-₉]+", lambda m: m.group().translate(_SUBSCRIPTS), plain)
-    plain = _GROUPED.sub(lambda m: m.group().replace(" ", ""), plain)
-    return plain.strip().lower()
+    plain = _GROUPED.sub(lambda m: re.sub(r"\s", "", m.group()), plain)
+    return plain.replace("\u00a0", " ").strip()
 
 
 def _total(body: str, bare: str) -> Fraction:
@@ -197,10 +201,12 @@ def _check_order(larger: str, unit: str, value: Fraction) -> None:
     if (larger in imperial) != (unit in imperial):
         raise _Unreadable(f"mixes metric and inch units; {_EXAMPLES}")
     if UNITS[unit] >= UNITS[larger]:
-        raise _Unreadable(f"{unit} cannot follow {larger}; {_EXAMPLES}")
+        raise _Unreadable(f"{_NAMES[unit]} cannot follow {_NAMES[larger]}; {_EXAMPLES}")
     if value * UNITS[unit] >= UNITS[larger]:
-        most = UNITS[larger] / UNITS[unit]
-        raise _Unreadable(f"{unit} after {larger} must be under {most}; type it in {unit} alone")
+        raise _Unreadable(
+            f"{_NAMES[unit]} after {_NAMES[larger]} must be under {UNITS[larger] / UNITS[unit]}; "
+            f"carry the rest into {_NAMES[larger]}"
+        )
 
 
 def _value(match: re.Match[str], unit: str) -> Fraction:
@@ -212,7 +218,7 @@ def _value(match: re.Match[str], unit: str) -> Fraction:
         raise _Unreadable(f"the lower number of a fraction must not be 0; {_EXAMPLES}")
     if unit not in ("in", "ft"):
         raise _Unreadable(
-            f"a fraction is read in inches or feet, not in {unit}; "
+            f"a fraction is read in inches or feet, not in {_NAMES[unit]}; "
             'mark it as inches (72 5/16") or type a decimal (1832.5 mm)'
         )
     part = Fraction(int(top), int(bottom))
@@ -242,7 +248,7 @@ def _decimal(number: str) -> Fraction:
     if both:
         whole, decimals = re.split(r"[.,](?=[0-9]*$)", number)
         return Fraction(Decimal(f"{re.sub('[.,]', '', whole)}.{decimals}"))
-    if number.count(",") == 1 and "." not in number:
+    if number.count(",") == 1 and "." not in number and not number.endswith(","):
         return Fraction(Decimal(number.replace(",", ".")))
     raise _Unreadable(f"{number!r} is no number; {_EXAMPLES}")
 
@@ -259,14 +265,7 @@ def _why_unreadable(body: str, at: int) -> str:
 
 
 Style = Literal["mm", "cm", "m", "in", "in-frac", "ft-in"]
-_STYLE_UNITS: Mapping[str, str] = {
-    "mm": "mm",
-    "cm": "cm",
-    "m": "m",
-    "in": "in",
-    "in-frac": "in",
-    "ft-in": "in",
-}
+_STYLE_UNITS = {"mm": "mm", "cm": "cm", "m": "m", "in": "in", "in-frac": "in", "ft-in": "in"}
 _FINEST_FRACTION = 128
 
 
@@ -291,7 +290,7 @@ class LengthFormat:
             raise LengthError(
                 "length format", "style", self.style, f"must be one of {', '.join(_STYLE_UNITS)}"
             )
-        step = Fraction(self.resolution)
+        step = Fraction(str(self.resolution))
         object.__setattr__(self, "resolution", step)
         if step <= 0:
             raise LengthError("length format", "resolution", step, "must be more than 0")
@@ -339,7 +338,9 @@ class LengthFormat:
         number = abs(printed) / UNITS[self.unit]
         if self.style == "ft-in":
             feet, inches = divmod(number, 12)
-            return sign + (f"{feet}' " if feet else "") + _mixed(inches) + '"'
+            if not feet:
+                return f'{sign}{_mixed(inches)}"'
+            return f"{sign}{feet}' {'0 ' if 0 < inches < 1 else ''}{_mixed(inches)}\""
         if self.style == "in-frac":
             return sign + _mixed(number) + ('"' if unit else "")
         return f"{sign}{_finite_decimal(number)}" + (f" {self.unit}" if unit else "")
@@ -353,15 +354,6 @@ class LengthFormat:
         if abs(error) < 0.005:
             return self.text(mm)
         return f"{self.text(mm)} ({error:+.{1 if abs(error) >= 0.05 else 2}f} mm)"
-
-
-MILLIMETRES = LengthFormat("mm", Fraction(1, 10))
-CENTIMETRES = LengthFormat("cm", Fraction(1, 10))
-METRES = LengthFormat("m", Fraction(1))
-DECIMAL_INCHES = LengthFormat("in", Fraction(1, 1000))
-SIXTEENTHS = LengthFormat("in-frac", Fraction(1, 16))
-THIRTY_SECONDS = LengthFormat("in-frac", Fraction(1, 32))
-FEET_AND_INCHES = LengthFormat("ft-in", Fraction(1, 16))
 
 
 def _as_typed(mm: float) -> Fraction:
@@ -391,3 +383,12 @@ def _mixed(inches: Fraction) -> str:
     if not part:
         return str(whole)
     return f"{whole} {part}" if whole else str(part)
+
+
+MILLIMETRES = LengthFormat("mm", Fraction(1, 10))
+CENTIMETRES = LengthFormat("cm", Fraction(1, 10))
+METRES = LengthFormat("m", Fraction(1))
+DECIMAL_INCHES = LengthFormat("in", Fraction(1, 1000))
+SIXTEENTHS = LengthFormat("in-frac", Fraction(1, 16))
+THIRTY_SECONDS = LengthFormat("in-frac", Fraction(1, 32))
+FEET_AND_INCHES = LengthFormat("ft-in", Fraction(1, 16))
