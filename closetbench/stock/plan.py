@@ -65,14 +65,36 @@ class StockSheet:
 
 
 @dataclass(frozen=True)
+class CutWeights:
+    """What counts between two plans on the same sheets; the lower sum is the better plan.
+
+    ``cuts``: for each cut; ``length``: for each metre sawn; ``offcut``: taken off for each
+    square metre of the largest offcut.
+    """
+
+    cuts: float = 1.0
+    length: float = 0.2
+    offcut: float = 20.0
+
+
+@dataclass(frozen=True)
 class CutSettings:
-    """What the saw and the shop allow. ``kerf`` in mm; ``stages`` None: no limit."""
+    """What the saw and the shop allow, and how long to look for a better plan.
+
+    ``kerf`` in mm. ``stages``: how many times the cutting may change direction, the first
+    direction counted as one; every cut counts, that which brings a part to its size too;
+    None: no limit. ``seconds``: search for fewer sheets, per material; ``tidy``: seconds
+    more, per material, for fewer cuts and a larger offcut on as many sheets. Both are
+    budgets of counted work, so that the same ``seed`` gives the same plan everywhere.
+    """
 
     kerf: float = 3.2
     stages: int | None = 4
     first: FirstCut = FirstCut.RIP
     seconds: float = 1.0
     seed: int = 1
+    tidy: float = 1.0
+    weights: CutWeights = CutWeights()
 
 
 @dataclass(frozen=True)
@@ -105,8 +127,9 @@ class Cut:
     """One cut: ``number`` in the order sawn, on the piece ``piece`` (a name).
 
     ``rip``: along the sheet's length. ``fence``: mm from the piece's edge that runs
-    against the fence to the near side of the kerf, which is the size of the piece cut off.
-    ``x0, y0, x1, y1``: the kerf's centre line on the raw sheet.
+    against the fence to the near side of the kerf, which is the size of the piece there.
+    ``x0, y0, x1, y1``: the kerf's centre line on the raw sheet. ``yields``: the pieces
+    afterwards, that at the fence first; a part is named by its key.
     """
 
     number: int
@@ -142,12 +165,41 @@ class SheetPlan:
         return self.used_area / (self.sheet.length * self.sheet.width)
 
 
+class SearchEnd(Enum):
+    """Why the search for a better plan of one material ended."""
+
+    PROVED = "proved"
+    """No plan takes fewer sheets, or cheaper ones."""
+    BUDGET = "budget"
+    """The work that the settings allow was done."""
+    CLOCK = "clock"
+    """The machine was far slower than reckoned: the same seed may give another plan."""
+    CANCELLED = "cancelled"
+
+
+@dataclass(frozen=True)
+class PlanProgress:
+    """How far the search is: ``done`` from 0 to 1 over all materials.
+
+    ``sheets``: in the best plan of ``material`` so far; ``bound``: none can have fewer.
+    """
+
+    material: str
+    done: float
+    sheets: int
+    bound: int
+
+
 @dataclass(frozen=True)
 class Plan:
-    """A whole plan: its sheets, and per material a proved least number of sheets."""
+    """A whole plan: its sheets, and per material a proved least number of sheets.
+
+    ``ended``: per material, why the search for fewer sheets ended.
+    """
 
     sheets: tuple[SheetPlan, ...]
     bound: dict[str, int] = field(default_factory=dict)
+    ended: dict[str, SearchEnd] = field(default_factory=dict)
 
     def sheets_of(self, material: str) -> tuple[SheetPlan, ...]:
         """The sheets of one material, in order."""

@@ -1,0 +1,87 @@
+"""Exact whole numbers for the search: millimetres in, steps of one common measure out.
+
+Every part and every sheet is enlarged by one kerf; rectangles that then touch lie one
+kerf apart on the real sheet, and a guillotine plan needs no further account of the kerf.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import ceil, floor, gcd
+
+from closetbench.stock.checks import lies
+from closetbench.stock.plan import CutPart, StockSheet
+
+NANOMETRE = 1e-6
+"""mm. 1/64 in (0.396875 mm) and 0.1 mm are both whole numbers of it."""
+_SLIP = 0.01  # of a nanometre: what double precision may lose on a length of 10 m
+
+
+def _up(length: float) -> int:
+    return ceil(length / NANOMETRE - _SLIP)
+
+
+def _down(length: float) -> int:
+    return floor(length / NANOMETRE + _SLIP)
+
+
+@dataclass(frozen=True)
+class Item:
+    """A part as the search sees it: ways to lie as (dx, dy, rotated) in steps, kerf added."""
+
+    ways: tuple[tuple[float, float, bool], ...]
+    area: float
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A kind of sheet as the search sees it: usable size in steps, kerf added.
+
+    ``cost`` is what the search makes least; ``quantity`` how many there are.
+    """
+
+    width: float
+    height: float
+    cost: float
+    quantity: int
+
+
+@dataclass(frozen=True)
+class Grid:
+    """The steps of one material: ``step`` mm each, whole numbers held as floats.
+
+    Floats hold whole numbers to 2**53 exactly, and multiply fastest.
+    """
+
+    step: float
+    kerf: float
+    items: tuple[Item, ...]
+    sizes: tuple[tuple[float, float], ...]
+
+
+def make_grid(parts: Sequence[CutPart], sheets: Sequence[StockSheet], kerf: float) -> Grid:
+    """Parts and sheets in steps of their greatest common measure.
+
+    Parts and kerf are rounded up to a whole nanometre and sheets down, so that a plan
+    never makes a part too small. Sums of parts being whole steps, a sheet may be rounded
+    down to one without loss.
+    """
+    blade = _up(kerf)
+    in_nanometres = [
+        [(_up(dx) + blade, _up(dy) + blade, turned) for dx, dy, turned in lies(part)]
+        for part in parts
+    ]
+    measure = gcd(*(side for ways in in_nanometres for way in ways for side in way[:2]))
+    items = []
+    for ways in in_nanometres:
+        steps = tuple((float(x // measure), float(y // measure), turned) for x, y, turned in ways)
+        items.append(Item(steps, steps[0][0] * steps[0][1]))
+    sizes = tuple(
+        (
+            float((_down(sheet.length - 2 * sheet.trim) + blade) // measure),
+            float((_down(sheet.width - 2 * sheet.trim) + blade) // measure),
+        )
+        for sheet in sheets
+    )
+    return Grid(measure * NANOMETRE, kerf, tuple(items), sizes)

@@ -1,0 +1,155 @@
+"""Plans which sheets to take and how to cut them: the way in for everybody else."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from closetbench.core.errors import LayoutError
+from closetbench.stock.bounds import least_cost, least_sheets
+from closetbench.stock.checks import check_parts, check_settings, check_stock
+from closetbench.stock.grid import Grid, Kind, make_grid
+from closetbench.stock.place import lay_out
+from closetbench.stock.plan import (
+    CutPart,
+    CutSettings,
+    FirstCut,
+    Plan,
+    PlanProgress,
+    SearchEnd,
+    SheetPlan,
+    StockSheet,
+)
+from closetbench.stock.search import Clock, Limits, Search
+from closetbench.stock.trees import Tree
+from closetbench.stock.verify import require_valid
+
+_ENDLESS = 1_000_000
+_SHEET_PENALTY = 1e-6
+"""Of the dearest sheet: between sets of equal cost, that of fewer sheets is better."""
+
+
+def plan_sheets(
+    parts: Sequence[CutPart],
+    stock: Sequence[StockSheet],
+    settings: CutSettings,
+    progress: Callable[[PlanProgress], bool] | None = None,
+) -> Plan:
+    """Plan the cheapest sheets that give all parts, then their simplest cutting.
+
+    Materials are planned one by one. A sheet costs its ``cost``; where a sheet to be
+    bought has none, all sheets of that material cost their area. Offcuts without a cost
+    cost nothing and so are taken first. ``progress`` is called now and then, and ends the
+    search when it returns False: the best plan so far is given. Raise LayoutError where
+    input contradicts itself, a part fits no sheet, or the sheets at hand do not suffice.
+    """
+    check_settings(settings)
+    check_stock(stock)
+    check_parts(parts, stock)
+    materials = list(dict.fromkeys(part.material for part in parts))
+    sheets: list[SheetPlan] = []
+    bound: dict[str, int] = {}
+    ended: dict[str, SearchEnd] = {}
+    for index, material in enumerate(materials):
+        group = _Group(
+            [part for part in parts if part.material == material],
+            [s for s in stock if s.material == material and s.quantity != 0],
+            settings,
+        )
+
+        def watch(done: float, group: _Group = group, index: int = index) -> bool:
+            if progress is None:
+                return True
+            share = (index + done) / len(materials)
+            found = len(group.search.best or ())
+            return progress(PlanProgress(group.material, share, found, group.bound))
+
+        ended[material] = group.plan(watch)
+        bound[material] = group.bound
+        sheets += group.sheet_plans()
+    plan = Plan(
+        tuple(replace(sheet, name=f"S{number}") for number, sheet in enumerate(sheets, 1)),
+        bound,
+        ended,
+    )
+    require_valid(plan, parts, settings, stock)
+    return plan
+
+
+class _Group:
+    """All parts and sheets of one material."""
+
+    def __init__(
+        self, parts: Sequence[CutPart], stock: Sequence[StockSheet], settings: CutSettings
+    ) -> None:
+        self.material = parts[0].material
+        self.parts = parts
+        self.settings = settings
+        self.grid: Grid = make_grid(parts, stock, settings.kerf)
+        costs = sheet_costs(stock)
+        rank = sorted(range(len(stock)), key=lambda i: (costs[i], stock[i].key))
+        self.stock = [stock[i] for i in rank]
+        dearest = max(costs) or 1.0
+        self.kinds = [
+            Kind(
+                *self.grid.sizes[i],
+                costs[i] + _SHEET_PENALTY * dearest,
+                _ENDLESS if stock[i].quantity is None else int(stock[i].quantity or 0),
+            )
+            for i in rank
+        ]
+        self.bound = least_sheets(self.grid.items, self.kinds)
+        self.search = Search(
+            self.grid.items,
+            self.kinds,
+            Limits(_FIRST[settings.first], settings.stages),
+            settings.seed,
+            least_cost(self.grid.items, self.kinds, self.bound),
+        )
+
+    def plan(self, watch: Callable[[float], bool]) -> SearchEnd:
+        end = self.search.run(Clock(self.settings.seconds, watch))
+        if self.search.best is None:
+            raise self._too_few()
+        return end
+
+    def sheet_plans(self) -> list[SheetPlan]:
+        plans = [self._sheet_plan(tree) for tree in self.search.best or ()]
+        plans.sort(key=lambda plan: (not plan.sheet.offcut, plan.sheet.key, -plan.used_area))
+        return plans
+
+    def _sheet_plan(self, tree: Tree) -> SheetPlan:
+        sheet = self.stock[tree.kind]
+        placements, rests = lay_out(tree, self.grid, self.parts, sheet)
+        return SheetPlan("", sheet, self.settings.kerf, placements, rests)
+
+    def _too_few(self) -> LayoutError:
+        have = ", ".join(f"{sheet.quantity} of {sheet.key}" for sheet in self.stock)
+        area = sum(part.length * part.width for part in self.parts) / 1e6
+        need = f"at least {self.bound} are needed" if self.bound else "more are needed"
+        return LayoutError(
+            f"material {self.material}", "sheets in stock", have,
+            f"no plan was found for {len(self.parts)} parts of {area:.2f} m² on them; {need}: "
+            "add sheets, or let the search take longer",
+        )  # fmt: skip
+
+
+_FIRST = {FirstCut.RIP: True, FirstCut.CROSSCUT: False, FirstCut.ANY: None}
+
+
+def sheet_costs(stock: Sequence[StockSheet]) -> list[float]:
+    """What the planner counts each sheet of one material at.
+
+    The price where every sheet to be bought has one, else the area in m²; an offcut
+    without a price is free.
+    """
+    priced = all(sheet.cost is not None for sheet in stock if not sheet.offcut)
+    costs = []
+    for sheet in stock:
+        if sheet.offcut:
+            costs.append(sheet.cost or 0.0 if priced else 0.0)
+        elif priced:
+            costs.append(float(sheet.cost or 0.0))
+        else:
+            costs.append(sheet.length * sheet.width / 1e6)
+    return costs

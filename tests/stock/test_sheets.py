@@ -1,0 +1,155 @@
+"""The planner of sheets: whole plans, checked by the independent verifier."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from closetbench.core.errors import LayoutError
+from closetbench.stock.plan import (
+    CutPart,
+    CutSettings,
+    FirstCut,
+    GrainOnSheet,
+    Plan,
+    PlanProgress,
+    SearchEnd,
+    StockSheet,
+)
+from closetbench.stock.sheets import plan_sheets
+from closetbench.stock.verify import verify_plan
+
+SHEET = StockSheet("full", "ply 18", 2440, 1220, trim=5)
+QUICK = CutSettings(seconds=0.1, tidy=0.0)
+
+
+def parts_of(*sizes: tuple[float, float, int], grain=GrainOnSheet.FREE, material="ply 18"):
+    return [
+        CutPart(f"{length:g}x{width:g}/{i}", length, width, material, grain)
+        for length, width, count in sizes
+        for i in range(count)
+    ]
+
+
+def planned(parts, stock, settings=QUICK, progress=None) -> Plan:
+    plan = plan_sheets(parts, stock, settings, progress)
+    assert verify_plan(plan, parts, settings, stock) == ()
+    return plan
+
+
+def test_three_strips_of_404_but_only_two_of_406_with_kerf_and_trim():
+    # 3 x 404 + 2 x 3.2 = 1218.4; 3 x 406 + 2 x 3.2 = 1224.4; a sheet without trim has 1220.
+    bare = replace(SHEET, trim=0)
+    rips = replace(QUICK, stages=2)
+    assert len(planned(parts_of((2440, 404, 3)), [bare], rips).sheets) == 1
+    assert len(planned(parts_of((2440, 406, 3)), [bare], rips).sheets) == 2
+
+
+def test_parts_that_fill_the_sheet_exactly_need_no_kerf_at_its_edge():
+    # 2 x 1218.4 + 3.2 = 2440; 2 x 608.4 + 3.2 = 1220.
+    plan = planned(parts_of((1218.4, 608.4, 4)), [replace(SHEET, trim=0)])
+    assert len(plan.sheets) == 1
+    assert plan.sheets[0].rests == ()
+    assert plan.bound == {"ply 18": 1}
+    assert plan.ended == {"ply 18": SearchEnd.PROVED}
+
+
+def test_inch_sizes_are_kept_exactly():
+    parts = parts_of((16 * 25.4, 11.25 * 25.4, 7), (25.4 / 32 * 700, 25.4 / 3, 5))
+    plan = planned(parts, [StockSheet("4x8", "ply 18", 96 * 25.4, 48 * 25.4, trim=6.35)])
+    size = {part.key: (part.length, part.width) for part in parts}
+    for placement in plan.sheets[0].placements:
+        sides = (placement.dy, placement.dx) if placement.rotated else (placement.dx, placement.dy)
+        assert sides == size[placement.part]
+
+
+@pytest.mark.parametrize(
+    ("grain", "turned"), [(GrainOnSheet.ALONG, {False}), (GrainOnSheet.ACROSS, {True})]
+)
+def test_grain_decides_how_parts_lie(grain, turned):
+    plan = planned(parts_of((700, 300, 9), grain=grain), [SHEET])
+    assert {p.rotated for s in plan.sheets for p in s.placements} == turned
+
+
+def test_materials_are_planned_apart():
+    thin = StockSheet("thin", "ply 6", 2440, 1220)
+    parts = parts_of((2000, 500, 3)) + parts_of((1000, 500, 2), material="ply 6")
+    plan = planned(parts, [SHEET, thin])
+    assert len(plan.sheets_of("ply 18")) == 2
+    assert len(plan.sheets_of("ply 6")) == 1
+    assert [sheet.name for sheet in plan.sheets] == ["S1", "S2", "S3"]
+
+
+def test_offcuts_are_used_before_sheets_are_bought():
+    offcut = StockSheet("left", "ply 18", 900, 700, quantity=1, offcut=True)
+    plan = planned(parts_of((800, 600, 1)), [SHEET, offcut])
+    assert [s.sheet.key for s in plan.sheets] == ["left"]
+    plan = planned(parts_of((800, 600, 1), (2400, 600, 2)), [SHEET, offcut])
+    assert [s.sheet.key for s in plan.sheets] == ["left", "full"]
+
+
+def test_an_offcut_that_saves_no_sheet_stays_whole():
+    offcut = StockSheet("left", "ply 18", 900, 700, quantity=1, offcut=True)
+    plan = planned(parts_of((2400, 600, 1), (300, 200, 1)), [SHEET, offcut])
+    assert [s.sheet.key for s in plan.sheets] == ["full"]
+
+
+def test_the_cheaper_mix_of_sizes_is_bought():
+    half = StockSheet("half", "ply 18", 1220, 1220, trim=5, cost=40.0)
+    full = replace(SHEET, cost=70.0)
+    plan = planned(parts_of((1200, 600, 6)), [full, half])
+    # Four lie on a whole sheet (17.5 each), two on a half (20 each).
+    assert sorted(s.sheet.key for s in plan.sheets) == ["full", "half"]
+    dear = replace(half, cost=75.0)
+    plan = planned(parts_of((1200, 600, 6)), [full, dear])
+    assert [s.sheet.key for s in plan.sheets] == ["full", "full"]
+
+
+def test_without_prices_less_area_is_bought():
+    half = StockSheet("half", "ply 18", 1220, 1220, trim=5)
+    plan = planned(parts_of((1200, 600, 2)), [SHEET, half])
+    assert [s.sheet.key for s in plan.sheets] == ["half"]
+
+
+def test_limited_sheets_are_not_overdrawn():
+    few = replace(SHEET, quantity=2)
+    assert len(planned(parts_of((1200, 600, 8)), [few]).sheets) == 2
+    with pytest.raises(LayoutError, match="at least 3 are needed"):
+        plan_sheets(parts_of((1200, 600, 9)), [few], QUICK)
+
+
+def test_first_cut_and_two_stages_are_obeyed():
+    parts = parts_of((700, 300, 5), (500, 250, 6), (1100, 420, 3))
+    for first in FirstCut:
+        for stages in (2, 3, 4, None):
+            planned(parts, [SHEET], replace(QUICK, first=first, stages=stages))
+
+
+def test_no_kerf_is_allowed():
+    assert len(planned(parts_of((610, 305, 16)), [replace(SHEET, trim=0)],
+                       replace(QUICK, kerf=0.0)).sheets) == 1  # fmt: skip
+
+
+def test_nothing_to_cut_is_an_empty_plan():
+    assert planned([], [SHEET]) == Plan(())
+
+
+def test_progress_can_end_the_search_and_gets_the_best_plan():
+    parts = parts_of((1500, 415, 9), (910, 333, 14), (700, 250, 14), (455, 444, 8))
+    seen: list[PlanProgress] = []
+
+    def stop(progress: PlanProgress) -> bool:
+        seen.append(progress)
+        return False
+
+    plan = planned(parts, [SHEET], replace(QUICK, seconds=50.0, tidy=50.0), stop)
+    assert len(seen) == 1
+    assert seen[0].material == "ply 18"
+    assert seen[0].sheets == len(plan.sheets)
+    assert plan.ended == {"ply 18": SearchEnd.CANCELLED}
+
+
+def test_the_same_seed_gives_the_same_plan():
+    parts = parts_of((1500, 415, 5), (910, 333, 9), (700, 250, 9), (455, 444, 6))
+    assert planned(parts, [SHEET]) == planned(parts, [SHEET])
