@@ -7,11 +7,22 @@ import sys
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from closetbench import host
 
 ROOT = Path(__file__).resolve().parent.parent
 REQUIRED = os.environ.get("CLOSETBENCH_REQUIRE_FREECAD") == "1"
+
+# A verdict that depends neither on chance nor on how busy the machine is.
+settings.register_profile(
+    "closetbench",
+    derandomize=True,
+    database=None,
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow],
+)
+settings.load_profile("closetbench")
 
 try:
     host.import_freecad()
