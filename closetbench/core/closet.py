@@ -1,0 +1,164 @@
+"""The whole design: readings and components in, parts, hardware and findings out."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from closetbench.core.carcass import build_carcass
+from closetbench.core.component import Component, Space
+from closetbench.core.envelope import Clearances, Envelope, fit_envelope
+from closetbench.core.errors import ClosetError
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.materials import Catalogue
+from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.room import Room, build_room
+from closetbench.core.single import build_panel
+from closetbench.core.specs import CarcassSpec, PanelSpec
+from closetbench.core.survey import Survey
+
+ONE_PERSON = 23.0
+"""kg: the load constant of the revised NIOSH lifting equation (publication 94-110), the
+most that one person should lift under the best conditions."""
+
+WIDEST_GAP = 38.1
+"""mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
+
+PANEL_SPACING = 300.0
+"""mm between the closet, a single panel in front of it and the next one."""
+
+
+@dataclass(frozen=True)
+class ClosetDesign:
+    """What the user has decided. Without a survey, ``size`` (width, depth, height) stands
+    for the envelope. ``depth_limit``: how deep the envelope is to go at most."""
+
+    name: str
+    survey: Survey | None = None
+    clearances: Clearances = field(default_factory=Clearances)
+    size: tuple[float, float, float] | None = None
+    depth_limit: float | None = None
+    components: tuple[CarcassSpec | PanelSpec, ...] = ()
+
+
+@dataclass(frozen=True)
+class Closet:
+    """What follows. Parts lie in the envelope's frame."""
+
+    design: ClosetDesign
+    room: Room | None
+    envelope: Envelope
+    components: tuple[Component, ...]
+    findings: tuple[Finding, ...]
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Every part of every component, in order."""
+        return tuple(p for c in self.components for p in c.parts)
+
+    @property
+    def hardware(self) -> tuple[HardwareNeed, ...]:
+        """Every component's hardware, equal needs of one purpose added up."""
+        total: dict[tuple[str, str], int] = {}
+        for need in (h for c in self.components for h in c.hardware):
+            total[need.key, need.purpose] = total.get((need.key, need.purpose), 0) + need.count
+        return tuple(HardwareNeed(k, n, why) for (k, why), n in total.items() if n)
+
+
+def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
+    """The room and the envelope of a design, or the envelope of the given size."""
+    if design.survey is not None:
+        room = build_room(design.survey)
+        return room, fit_envelope(room, design.clearances, design.depth_limit)
+    if design.size is None:
+        raise ClosetError(
+            design.name, "survey", "missing", "enter the readings, or a width, depth and height"
+        )
+    for name, value in zip(("width", "depth", "height"), design.size, strict=True):
+        if not 0 < value < 20000:
+            raise ClosetError(design.name, name, f"{value:g} mm", "must be above 0 and below 20 m")
+    width, depth, height = design.size
+    return None, Envelope(width, depth, height)
+
+
+def build_closet(design: ClosetDesign, catalogue: Catalogue) -> Closet:
+    """The closet that a design comes to.
+
+    Carcasses stand from left to right in the order given; single panels lie in front of
+    the closet. Raises ``ClosetError`` for the first thing that cannot be built.
+    """
+    room, envelope = build_envelope(design)
+    names = [c.name for c in design.components]
+    for name in names:
+        if not name.strip() or names.count(name) > 1:
+            raise ClosetError(
+                design.name, "name of a component", f"'{name}'",
+                "must be given and must differ from every other's",
+            )
+    components = []
+    free, ahead = 0.0, PANEL_SPACING
+    for spec in design.components:
+        if isinstance(spec, PanelSpec):
+            panel = _in_front(build_panel(spec, catalogue), ahead)
+            ahead = -panel.box.y0 + PANEL_SPACING
+            components.append(panel)
+            continue
+        space = Space(free, envelope.width - free, envelope.depth, envelope.height)
+        component = build_carcass(spec, space, catalogue)
+        free = component.box.x1
+        components.append(component)
+    findings = [
+        *(room.findings if room else ()),
+        *_gap_findings(envelope),
+        *(f for c in components for f in c.findings),
+        *_part_findings([p for c in components for p in c.parts], catalogue),
+    ]
+    return Closet(design, room, envelope, tuple(components), tuple(findings))
+
+
+def _in_front(component: Component, ahead: float) -> Component:
+    """A single panel moved ``ahead`` mm in front of the closet, where it hides nothing."""
+    part = component.parts[0]
+    part = replace(part, place=part.place.moved(0.0, -ahead - component.box.y1, 0.0))
+    return replace(component, parts=(part,), box=part.box())
+
+
+def _gap_findings(envelope: Envelope) -> list[Finding]:
+    return [
+        Finding(
+            Severity.NOTE, "envelope", "gap-wide",
+            f"the gap at the {wall.value} is wider than a scribed filler usually covers",
+            "Architectural Woodwork Standards, edition 1 (2009), wall-to-wall details",
+            f"{widest:.1f} mm", f"{WIDEST_GAP:g} mm",
+        )
+        for wall in dict.fromkeys(g.wall for g in envelope.gaps)
+        if (widest := max(g.value for g in envelope.gaps_at(wall))) > WIDEST_GAP
+    ]
+
+
+def _part_findings(parts: Sequence[Part], catalogue: Catalogue) -> list[Finding]:
+    found = []
+    for part in parts:
+        weight = part_weight(part, catalogue)
+        if weight > ONE_PERSON:
+            found.append(Finding(
+                Severity.WARNING, part.full_name, "heavy-part",
+                "too heavy for one person to lift: two people, or build it in place",
+                "NIOSH 94-110, load constant", f"{weight:.1f} kg", f"{ONE_PERSON:g} kg",
+            ))
+    for key in dict.fromkeys(p.panel.material for p in parts):
+        board = catalogue.material(key)
+        if board.measured is None:
+            found.append(Finding(
+                Severity.WARNING, board.title, "not-measured",
+                "its thickness is the nominal one: measure the sheets that you bought, enter it "
+                "and cut no groove before",
+                "Voluntary Product Standard PS 1: thickness tolerance",
+                f"{board.nominal:g} mm nominal", "measured",
+            ))
+    return found
+
+
+def part_weight(part: Part, catalogue: Catalogue) -> float:
+    """Weight of a finished part in kg, machining taken off."""
+    return part.panel.volume * catalogue.material(part.panel.material).density * 1e-9

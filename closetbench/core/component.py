@@ -1,0 +1,72 @@
+"""What a component of the closet comes to: its parts, its hardware, its bays."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from closetbench.core.errors import ClosetError
+from closetbench.core.findings import Finding
+from closetbench.core.materials import Catalogue
+from closetbench.core.panel import Band, Box, Rim
+from closetbench.core.parts import HardwareNeed, Part
+
+
+@dataclass(frozen=True)
+class Space:
+    """What the envelope leaves for a component: its left end and the sizes, mm."""
+
+    x: float
+    width: float
+    depth: float
+    height: float
+
+
+@dataclass(frozen=True)
+class Bay:
+    """The clear space between two verticals, in the closet's frame."""
+
+    name: str
+    space: Box
+
+
+@dataclass(frozen=True)
+class Component:
+    """A built component. ``box``: its outer box in the closet's frame."""
+
+    name: str
+    parts: tuple[Part, ...]
+    box: Box
+    hardware: tuple[HardwareNeed, ...] = ()
+    findings: tuple[Finding, ...] = ()
+    bays: tuple[Bay, ...] = ()
+
+
+def bands_for(
+    catalogue: Catalogue, material: str, band: str | None, rims: tuple[Rim, ...], subject: str
+) -> tuple[Band, ...]:
+    """The bands on ``rims``: ``band`` None takes the material's own, "" none."""
+    board = catalogue.material(material, subject=subject)
+    key = (board.band if board.needs_band else "") if band is None else band
+    if not key:
+        return ()
+    thickness = catalogue.band(key, subject=subject).thickness
+    return tuple(Band(rim, key, thickness) for rim in rims)
+
+
+def fastener_count(run: float, spacing: float = 150.0) -> int:
+    """Screws or nails along a joint: one every ``spacing`` mm and at least two.
+
+    Common practice, no published source.
+    """
+    return max(2, math.ceil(run / spacing))
+
+
+def require(subject: str, prop: str, value: float, low: float, high: float, why: str = "") -> float:
+    """The value, or a ``ClosetError`` when it is not within ``low`` and ``high``."""
+    if not (math.isfinite(value) and low - 1e-6 <= value <= high + 1e-6):
+        tail = f" {why}" if why else ""
+        raise ClosetError(
+            subject, prop, f"{value:g} mm", f"must be {low:g} to {high:g} mm{tail}"
+        )
+    return value

@@ -1,0 +1,170 @@
+"""The figures of one carcass that its parts share, worked out once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from closetbench.core.component import require
+from closetbench.core.errors import ClosetError
+from closetbench.core.joinery import JoineryRules, Joint
+from closetbench.core.materials import Catalogue, Material
+from closetbench.core.panel import Band, Grain
+from closetbench.core.specs import BackKind, BaseKind, CarcassSpec, TopKind
+
+LEAST_OPENING = 80.0
+"""The narrowest bay: a hand must get in (common practice, no published source), mm."""
+
+REAR_PLAY = 0.5
+"""How far dividers and shelves stay clear of a back in its groove, mm."""
+
+SCREW = "screw-4x50"
+NAIL = "nail-finish-50"
+PIN = "shelf-pin-5"
+SHORT_SCREW = "screw-4x30"
+
+
+@dataclass(frozen=True)
+class Vertical:
+    """A side or a divider: left face at ``x``, from ``z0`` to ``z1``, ``depth`` deep."""
+
+    index: int
+    name: str
+    is_side: bool
+    x: float
+    z0: float
+    z1: float
+    depth: float
+
+
+@dataclass(frozen=True)
+class Frame:
+    """Outer sizes and everything that follows from them, in the carcass's own frame."""
+
+    spec: CarcassSpec
+    catalogue: Catalogue
+    board: Material
+    width: float
+    height: float
+    depth: float
+    band: tuple[Band, ...]
+    stop: float
+
+    @property
+    def rules(self) -> JoineryRules:
+        """The joinery rules in force."""
+        return self.spec.rules
+
+    @property
+    def t(self) -> float:
+        """Measured thickness of the carcass board."""
+        return self.board.thickness
+
+    @property
+    def grain(self) -> Grain:
+        """Grain of every carcass panel: along its length, if the board has any."""
+        return Grain.LENGTH if self.board.grained else Grain.NONE
+
+    @property
+    def let_in(self) -> bool:
+        """Whether bottom, top and dividers stand in grooves."""
+        return self.spec.joint is Joint.GROOVE
+
+    @cached_property
+    def groove_depth(self) -> float:
+        """Depth of every groove in the carcass board."""
+        return self.rules.groove_depth(self.t, self.spec.name)
+
+    @property
+    def tongue(self) -> float:
+        """What a panel reaches into a groove."""
+        return self.groove_depth - self.rules.end_clearance
+
+    @cached_property
+    def back(self) -> Material | None:
+        """The back's board, None where there is no back panel."""
+        if self.spec.back.kind is not BackKind.PANEL:
+            return None
+        key = self.spec.back.material or self.spec.material
+        board = self.catalogue.material(key, subject=self.spec.name)
+        require(
+            self.spec.name, "inset of the back", self.spec.back.inset, 3.0,
+            self.depth / 2 - board.thickness,
+        )
+        return board
+
+    @property
+    def z_bottom(self) -> float:
+        """Underside of the bottom."""
+        return 0.0 if self.spec.base.kind is BaseKind.NONE else self.spec.base.height
+
+    @property
+    def z_floor(self) -> float:
+        """Floor of the bays."""
+        return self.z_bottom + self.t
+
+    @property
+    def z_ceiling(self) -> float:
+        """Ceiling of the bays."""
+        return self.height if self.spec.top is TopKind.NONE else self.height - self.t
+
+    @property
+    def y_inside(self) -> float:
+        """Depth of the bays: to the back's front face, or to the rear."""
+        if self.back is None:
+            return self.depth
+        return self.depth - self.spec.back.inset - self.back.thickness
+
+    @property
+    def y_panel(self) -> float:
+        """Depth of what stands or lies in front of the back: dividers and shelves."""
+        return self.depth if self.back is None else self.y_inside - REAR_PLAY
+
+    @cached_property
+    def openings(self) -> tuple[tuple[float, float], ...]:
+        """Left and right end of each bay's clear opening."""
+        spec, bays = self.spec, self.spec.bays
+        free = self.width - (len(bays) + 1) * self.t
+        given = sum(b.width for b in bays if b.width is not None)
+        sharing = sum(1 for b in bays if b.width is None)
+        if not sharing and abs(given - free) > 1e-6:
+            raise ClosetError(
+                spec.name, "sum of the bay widths", f"{given:g} mm",
+                f"must be the {free:g} mm between the sides, or leave one bay's width open",
+            )
+        share = (free - given) / sharing if sharing else 0.0
+        found, x = [], self.t
+        for i, bay in enumerate(bays, 1):
+            width = share if bay.width is None else bay.width
+            if width < LEAST_OPENING:
+                raise ClosetError(
+                    f"{spec.name}, bay {i}", "width", f"{width:g} mm",
+                    f"must be at least {LEAST_OPENING:g} mm to hold a shelf; {free:g} mm lie "
+                    f"between the sides for {len(bays)} bays",
+                )
+            found.append((x, x + width))
+            x += width + self.t
+        return tuple(found)
+
+    @cached_property
+    def verticals(self) -> tuple[Vertical, ...]:
+        """Left side, dividers from the left, right side."""
+        spec = self.spec
+        side0 = spec.base.height if spec.base.kind is BaseKind.FRAME else 0.0
+        over = spec.top is TopKind.OVER
+        side1 = self.height - self.t if over else self.height
+        sink = self.tongue if self.let_in else 0.0
+        rise = sink if spec.top is TopKind.BETWEEN else 0.0
+        last = len(self.openings)
+        found = [Vertical(0, "left side", True, 0.0, side0, side1, self.depth)]
+        found += [
+            Vertical(
+                i, f"divider {i}", False, self.openings[i - 1][1],
+                self.z_floor - sink, self.z_ceiling + rise, self.y_panel,
+            )
+            for i in range(1, last)
+        ]
+        found.append(Vertical(
+            last, "right side", True, self.width - self.t, side0, side1, self.depth
+        ))
+        return tuple(found)
