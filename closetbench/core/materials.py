@@ -318,19 +318,19 @@ def _entries(
                 continue
             for needed in fields(cls):
                 if needed.name != "key" and needed.name not in values:
-                    values[needed.name] = _default(needed, subject)
+                    values[needed.name] = _default(needed, subject, cf.nearest(key, base))
             out[key] = cls(key=key, **values)
         except CatalogueError as error:
             raise CatalogueError(subject, error.prop, error.value, error.limit) from None
     return out
 
 
-def _default(needed: Field[Any], subject: str) -> object:
+def _default(needed: Field[Any], subject: str, hint: str) -> object:
     if needed.default is not MISSING:
         return needed.default
     if needed.name in _OPTIONAL:
         return _OPTIONAL[needed.name]
-    raise CatalogueError(subject, needed.name, "missing", "a new entry must state it")
+    raise CatalogueError(subject, needed.name, "missing", f"a new entry must state it; {hint}")
 
 
 def _kind(value: object, subject: str, name: str) -> MaterialKind:
