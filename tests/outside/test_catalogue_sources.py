@@ -15,7 +15,7 @@ ALL = list(CATALOGUE.materials.values())
 @pytest.mark.parametrize(
     ("key", "thickness", "width"),
     # PS 20-20, American Softwood Lumber Standard, minimum dressed sizes, dry, inches.
-    [("pine-1x4", 3 / 4, 3.5), ("pine-1x6", 3 / 4, 5.5), ("stud-2x4", 1.5, 3.5)],
+    [("pine_1x4", 3 / 4, 3.5), ("pine_1x6", 3 / 4, 5.5), ("stud_2x4", 1.5, 3.5)],
 )
 def test_lumber_is_dressed_to_ps_20(key: str, thickness: float, width: float) -> None:
     material = CATALOGUE.material(key)
@@ -32,7 +32,7 @@ def test_lumber_is_dressed_to_ps_20(key: str, thickness: float, width: float) ->
     ("key", "least", "most"),
     # PS 1-19, structural plywood, thickness limits of performance categories 1/4, 15/32
     # and 23/32, unsanded, touch-sanded or overlaid, inches.
-    [("ply-1-4", 0.219, 0.281), ("ply-1-2", 0.438, 0.500), ("ply-3-4", 0.688, 0.750)],
+    [("ply_1_4", 0.219, 0.281), ("ply_1_2", 0.438, 0.500), ("ply_3_4", 0.688, 0.750)],
 )
 def test_inch_plywood_is_a_ps_1_category(key: str, least: float, most: float) -> None:
     material = CATALOGUE.material(key)
@@ -78,11 +78,11 @@ def test_mdf_holds_its_published_tolerance() -> None:
     # PS 1-19: 4 ft by 8 ft panels. Particleboard and MDF for the shop come an inch over
     # (49 in by 97 in): common practice, no published source.
     [
-        ("ply-1-4", 2438.4, 1219.2),
-        ("ply-1-2", 2438.4, 1219.2),
-        ("ply-3-4", 2438.4, 1219.2),
-        ("mdf-3-4", 2463.8, 1244.6),
-        ("melamine-3-4", 2463.8, 1244.6),
+        ("ply_1_4", 2438.4, 1219.2),
+        ("ply_1_2", 2438.4, 1219.2),
+        ("ply_3_4", 2438.4, 1219.2),
+        ("mdf_3_4", 2463.8, 1244.6),
+        ("melamine_3_4", 2463.8, 1244.6),
     ],
 )
 def test_inch_sheets_are_exact(key: str, length: float, width: float) -> None:
@@ -134,9 +134,9 @@ def test_stiffness_is_the_cited_figure() -> None:
     assert CATALOGUE.material("mdf12").e_along == 2500
     assert CATALOGUE.material("mdf18").e_along == 2200
     # AWS 2009 4.4.14.10: Douglas-fir veneer core, 950,000 psi.
-    assert CATALOGUE.material("ply-3-4").e_along == pytest.approx(950_000 * PSI, rel=1e-3)
+    assert CATALOGUE.material("ply_3_4").e_along == pytest.approx(950_000 * PSI, rel=1e-3)
     # FPL-GTR-282 Table 5-3b, ponderosa pine: 1.29 million psi, specific gravity 0.40.
-    pine = CATALOGUE.material("pine-1x4")
+    pine = CATALOGUE.material("pine_1x4")
     assert pine.e_along == pytest.approx(1.29e6 * PSI, rel=1e-3)
     assert pine.density == pytest.approx(0.40 * 1120, rel=0.01)
 
