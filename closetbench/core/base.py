@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from closetbench.core.component import fastener_count, require
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.frame import SCREW, SHORT_SCREW, Frame
+from closetbench.core.frame import BACK_SCREW, SCREW, Frame
 from closetbench.core.panel import Grain, Panel
 from closetbench.core.parts import (
     FACING,
@@ -117,7 +117,7 @@ def _panel_back(frame: Frame) -> Back:
     dividers = len(frame.verticals) - 2
     needs = [
         HardwareNeed(
-            SHORT_SCREW, dividers * fastener_count(z1 - z0, 300.0), "back to dividers"
+            BACK_SCREW, dividers * fastener_count(z1 - z0, 300.0), "back to dividers"
         )
     ] if dividers else []
     return Back(tuple(parts), tuple(needs))

@@ -18,10 +18,11 @@ LEAST_OPENING = 80.0
 REAR_PLAY = 0.5
 """How far dividers and shelves stay clear of a back in its groove, mm."""
 
-SCREW = "screw-4x50"
-NAIL = "nail-finish-50"
-PIN = "shelf-pin-5"
-SHORT_SCREW = "screw-4x30"
+SCREW = "screw_4x50"
+NAIL = "nail_18x40"
+PIN = "shelf_pin_5"
+SHORT_SCREW = "screw_4x30"
+BACK_SCREW = "screw_35x16"
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,364 @@
+"""A job as a TOML file: read into core values, and written back.
+
+The tables follow the dataclasses of core: [survey] holds the readings by the names of
+``Survey``, [[carcass]] the fields of ``CarcassSpec`` with [carcass.base], [carcass.back],
+[[carcass.bay]], [carcass.rules] and [carcass.drill], [[panel]] those of ``PanelSpec``.
+A number is a length in the job's unit; a text is a length in any spelling that
+``core.lengths`` reads. Errors name the file, the table, the key, the value and the limit.
+"""
+
+from __future__ import annotations
+
+import difflib
+import json
+import tomllib
+import types
+import typing
+from collections.abc import Mapping
+from dataclasses import MISSING, dataclass, field, fields, is_dataclass, replace
+from enum import Enum
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+from closetbench.core.closet import ClosetDesign
+from closetbench.core.envelope import Clearances
+from closetbench.core.errors import ClosetError, DocumentError
+from closetbench.core.joinery import JoineryRules
+from closetbench.core.lengths import UNITS, LengthFormat, read_length
+from closetbench.core.materials import Catalogue
+from closetbench.core.specs import CarcassSpec, PanelSpec
+from closetbench.core.survey import Survey
+from closetbench.resources import load_catalogue
+from closetbench.stock.plan import CutSettings, CutWeights
+
+PLAIN_NUMBERS = frozenset({
+    (JoineryRules, "depth_fraction"), (JoineryRules, "most_fraction"),
+    (JoineryRules, "least_web"), (CutSettings, "seconds"), (CutSettings, "tidy"),
+    (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
+})
+"""Fields that are floats and no lengths."""
+
+NOTHING = "none"
+"""The text that sets an optional value to None where its default is another."""
+
+SIGNED = ("lean_", "rise_")
+TABLE_NAMES = {"bays": "bay"}
+"""Fields whose table in the file has another name: one [[carcass.bay]] for each bay."""
+
+_FORMATS = {"mm": "1", "cm": "0.1", "m": "0.001", "in": "0.001", "in-frac": "1/16",
+            "ft-in": "1/16"}
+_USUAL = {"in": "in-frac", "ft": "ft-in"}
+
+
+@dataclass(frozen=True)
+class Job:
+    """A whole job. ``measured``: thickness by material as measured, mm; ``bit``: the
+    router bit at hand; ``trim`` overrides the catalogue's; ``seconds`` per material."""
+
+    design: ClosetDesign
+    lengths: LengthFormat = field(default_factory=lambda: LengthFormat("mm", Fraction(1)))
+    cutting: CutSettings = field(default_factory=CutSettings)
+    trim: float | None = None
+    bit: float | None = None
+    measured: tuple[tuple[str, float], ...] = ()
+    catalogue_file: Path | None = None
+
+    def catalogue(self) -> Catalogue:
+        """The catalogue with the user's file and the measured thicknesses over it."""
+        found = load_catalogue(self.catalogue_file)
+        materials = dict(found.materials)
+        for key, value in self.measured:
+            board = found.material(key, subject=f"{self.design.name}, measured thickness")
+            materials[key] = board.with_measured(value)
+        return replace(found, materials=materials)
+
+
+class JobError(DocumentError):
+    """A job file that cannot be read: ``subject`` names the file and the table."""
+
+
+def read_job(path: Path) -> Job:
+    """The job in a file. Raises ``JobError``, or the ``ClosetError`` of a bad value."""
+    try:
+        text = path.read_text(encoding="utf-8")
+    except OSError as error:
+        raise JobError(
+            path.name, "file", str(path), f"cannot be read: {error.strerror or error}"
+        ) from error
+    except UnicodeDecodeError as error:
+        raise JobError(path.name, "file", str(path), "must be UTF-8 text") from error
+    return parse_job(text, path.name, path.parent)
+
+
+def parse_job(text: str, origin: str, folder: Path) -> Job:
+    """The job in a text; ``origin`` names it in errors, ``folder`` is where paths start."""
+    try:
+        data = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise JobError(origin, "text", "not TOML", str(error)) from error
+    known = ("job", "measured", "survey", "size", "clearances", "carcass", "panel", "cutting")
+    _refuse_unknown(f"{origin}", data, known, "table")
+    head = _table(data, "job", origin)
+    _refuse_unknown(
+        f"{origin} [job]", head, ("name", "unit", "print", "step", "catalogue", "depth_limit")
+    )
+    unit = head.get("unit", "mm")
+    if unit not in UNITS:
+        raise JobError(f"{origin} [job]", "unit", repr(unit), f"must be one of {', '.join(UNITS)}")
+    reader = _Reader(origin, unit)
+    name = reader.text("job", head, "name", "Closet")
+    survey = (
+        reader.record(Survey, _table(data, "survey", origin), "survey")
+        if "survey" in data else None
+    )
+    size = _table(data, "size", origin) if "size" in data else None
+    if size is not None:
+        _refuse_unknown(f"{origin} [size]", size, ("width", "depth", "height"))
+    if size is not None and survey is not None:
+        raise JobError(
+            f"{origin} [size]", "size", "given", "must be left out where there is a [survey]"
+        )
+    carcasses = reader.records(CarcassSpec, data, "carcass")
+    panels = reader.records(PanelSpec, data, "panel")
+    design = ClosetDesign(
+        name,
+        survey,
+        reader.record(Clearances, _table(data, "clearances", origin), "clearances"),
+        None if size is None else (
+            reader.needed("size", size, "width"), reader.needed("size", size, "depth"),
+            reader.needed("size", size, "height"),
+        ),
+        reader.optional("job", head, "depth_limit"),
+        (*carcasses, *panels),
+    )
+    cutting = dict(_table(data, "cutting", origin))
+    extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit") if k in cutting}
+    catalogue = head.get("catalogue")
+    return Job(
+        design,
+        _lengths(reader, head),
+        reader.record(CutSettings, cutting, "cutting"),
+        reader.optional("cutting", extra, "trim"),
+        reader.optional("cutting", extra, "bit"),
+        tuple(
+            (key, reader.length("measured", key, value))
+            for key, value in _table(data, "measured", origin).items()
+        ),
+        None if catalogue is None else folder / str(catalogue),
+    )
+
+
+def _lengths(reader: _Reader, head: Mapping[str, Any]) -> LengthFormat:
+    style = head.get("print", _USUAL.get(reader.unit, reader.unit))
+    if style not in _FORMATS:
+        raise JobError(
+            f"{reader.origin} [job]", "print", repr(style), f"must be one of {', '.join(_FORMATS)}"
+        )
+    step = str(head.get("step", _FORMATS[style]))
+    try:
+        return LengthFormat(style, Fraction(step))
+    except (ValueError, ZeroDivisionError) as error:
+        limit = error.limit if isinstance(error, ClosetError) else "must be a number or a fraction"
+        raise JobError(f"{reader.origin} [job]", "step", repr(step), limit) from error
+
+
+def _table(data: Mapping[str, Any], name: str, origin: str) -> Mapping[str, Any]:
+    table = data.get(name, {})
+    if not isinstance(table, dict):
+        raise JobError(origin, name, repr(table), f"must be a table: [{name}]")
+    return table
+
+
+def _refuse_unknown(
+    subject: str, table: Mapping[str, Any], known: typing.Iterable[str], kind: str = "key"
+) -> None:
+    names = list(known)
+    for key in table:
+        if key not in names:
+            near = difflib.get_close_matches(key, names, 1)
+            hint = f"did you mean {near[0]}?" if near else f"known are {', '.join(names)}"
+            raise JobError(subject, kind, key, f"is unknown; {hint}")
+
+
+class _Reader:
+    """Reads tables into dataclasses, lengths in the job's unit."""
+
+    def __init__(self, origin: str, unit: str) -> None:
+        self.origin = origin
+        self.unit = unit
+
+    def length(self, table: str, key: str, value: object) -> float:
+        subject = f"{self.origin} [{table}]"
+        if isinstance(value, bool) or not isinstance(value, int | float | str):
+            raise JobError(subject, key, repr(value), "must be a length: a number or a text")
+        try:
+            return read_length(
+                value if isinstance(value, str) else repr(value), self.unit,
+                allow_negative=key.startswith(SIGNED), subject=subject, prop=key,
+            )
+        except ClosetError as error:
+            raise JobError(error.subject, error.prop, error.value, error.limit) from error
+
+    def needed(self, table: str, data: Mapping[str, Any], key: str) -> float:
+        if key not in data:
+            raise JobError(f"{self.origin} [{table}]", key, "missing", "must be given")
+        return self.length(table, key, data[key])
+
+    def optional(self, table: str, data: Mapping[str, Any], key: str) -> float | None:
+        return self.length(table, key, data[key]) if key in data else None
+
+    def text(self, table: str, data: Mapping[str, Any], key: str, default: str) -> str:
+        value = data.get(key, default)
+        if not isinstance(value, str) or not value.strip():
+            raise JobError(f"{self.origin} [{table}]", key, repr(value), "must be a text")
+        return value
+
+    def records(
+        self, cls: type[Any], data: Mapping[str, Any], name: str, within: str = ""
+    ) -> tuple[Any, ...]:
+        tables = data.get(name, [])
+        if not isinstance(tables, list):
+            raise JobError(self.origin, name, repr(tables), f"must be tables: [[{name}]]")
+        prefix = f"{within}, " if within else ""
+        found = []
+        for i, table in enumerate(tables, 1):
+            if not isinstance(table, dict):
+                raise JobError(self.origin, name, repr(table), f"must be a table: [[{name}]]")
+            label = table.get("name", i)
+            found.append(self.record(cls, table, f"{prefix}{name} {label}"))
+        return tuple(found)
+
+    def record(self, cls: type[Any], data: Mapping[str, Any], table: str) -> Any:
+        """An instance of a dataclass from a table; missing keys take the class's defaults."""
+        hints = typing.get_type_hints(cls)
+        names = {TABLE_NAMES.get(f.name, f.name): f for f in fields(cls)}
+        subject = f"{self.origin} [{table}]"
+        _refuse_unknown(subject, data, names)
+        values = {}
+        for key, item in names.items():
+            if key in data:
+                plain = (cls, key) in PLAIN_NUMBERS
+                values[item.name] = self._value(hints[item.name], data[key], table, key, plain)
+            elif item.default is MISSING and item.default_factory is MISSING:
+                raise JobError(subject, key, "missing", "must be given")
+        try:
+            return cls(**values)
+        except ClosetError as error:
+            raise JobError(subject, error.prop, error.value, error.limit) from error
+
+    def _value(self, kind: Any, value: object, table: str, key: str, plain: bool) -> Any:
+        subject = f"{self.origin} [{table}]"
+        if isinstance(kind, types.UnionType):
+            if value == NOTHING:
+                return None
+            kind = next(k for k in typing.get_args(kind) if k is not types.NoneType)
+        if is_dataclass(kind):
+            if not isinstance(value, dict):
+                raise JobError(subject, key, repr(value), "must be a table")
+            return self.record(typing.cast("type[Any]", kind), value, f"{table}, {key}")
+        if typing.get_origin(kind) is tuple:
+            if not isinstance(value, list):
+                raise JobError(subject, key, repr(value), "must be a list")
+            item = typing.get_args(kind)[0]
+            if not is_dataclass(item):
+                return tuple(self._value(item, v, table, key, plain) for v in value)
+            return self.records(typing.cast("type[Any]", item), {key: value}, key, table)
+        if isinstance(kind, type) and issubclass(kind, Enum):
+            choices = [m.value for m in kind]
+            if value not in choices:
+                raise JobError(subject, key, repr(value), f"must be one of {', '.join(choices)}")
+            return kind(value)
+        if kind is bool:
+            return self._checked(subject, key, value, bool, "must be true or false")
+        if kind is str:
+            return self._checked(subject, key, value, str, "must be a text")
+        if kind is int:
+            if isinstance(value, bool):
+                value = str(value)
+            return self._checked(subject, key, value, int, "must be a whole number")
+        if plain:
+            if isinstance(value, bool) or not isinstance(value, int | float):
+                raise JobError(subject, key, repr(value), "must be a number")
+            return float(value)
+        return self.length(table, key, value)
+
+    def _checked(
+        self, subject: str, key: str, value: object, kind: type, limit: str
+    ) -> object:
+        if not isinstance(value, kind):
+            raise JobError(subject, key, repr(value), limit)
+        return value
+
+
+def job_text(job: Job) -> str:
+    """The job as TOML in millimetres; what equals its default is left out.
+
+    ``parse_job`` reads it back to the same design.
+    """
+    design = job.design
+    head: dict[str, Any] = {
+        "name": design.name, "print": job.lengths.style, "step": str(job.lengths.resolution),
+    }
+    if job.catalogue_file is not None:
+        head["catalogue"] = str(job.catalogue_file)
+    if design.depth_limit is not None:
+        head["depth_limit"] = design.depth_limit
+    lines = _lines("job", head)
+    if job.measured:
+        lines += _lines("measured", dict(job.measured))
+    if design.size is not None:
+        lines += _lines("size", dict(zip(("width", "depth", "height"), design.size, strict=True)))
+    if design.survey is not None:
+        lines += _lines("survey", _changed(design.survey))
+    cutting = _changed(job.cutting)
+    cutting |= {k: v for k, v in (("trim", job.trim), ("bit", job.bit)) if v is not None}
+    for name, table in (("clearances", _changed(design.clearances)), ("cutting", cutting)):
+        if table:
+            lines += _lines(name, table)
+    for spec in design.components:
+        name = "panel" if isinstance(spec, PanelSpec) else "carcass"
+        lines += _lines(name, _changed(spec), many=True)
+    return "\n".join(lines).lstrip() + "\n"
+
+
+def _changed(record: Any) -> dict[str, Any]:
+    """The fields of a dataclass that differ from their defaults."""
+    found: dict[str, Any] = {}
+    for item in fields(record):
+        value = getattr(record, item.name)
+        factory = item.default_factory
+        default = item.default if factory is MISSING else factory()
+        if value != default:
+            found[TABLE_NAMES.get(item.name, item.name)] = value
+    return found
+
+
+def _lines(name: str, table: Mapping[str, Any], many: bool = False) -> list[str]:
+    """A table and the tables within it as lines of TOML."""
+    lines = ["", f"[[{name}]]" if many else f"[{name}]"]
+    inner: list[str] = []
+    for key, value in table.items():
+        if is_dataclass(value):
+            inner += _lines(f"{name}.{key}", _changed(value))
+        elif isinstance(value, tuple) and value and is_dataclass(value[0]):
+            for item in value:
+                inner += _lines(f"{name}.{key}", _changed(item), many=True)
+        else:
+            lines.append(f"{key} = {_literal(value)}")
+    return lines + inner
+
+
+def _literal(value: Any) -> str:
+    if value is None:
+        return f'"{NOTHING}"'
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, Enum):
+        return _literal(value.value)
+    if isinstance(value, tuple):
+        return "[" + ", ".join(_literal(v) for v in value) + "]"
+    if isinstance(value, str):
+        # TOML's basic strings escape as JSON's do, but for DEL
+        return json.dumps(value, ensure_ascii=False).replace("\x7f", "\\u007f")
+    return repr(value)
