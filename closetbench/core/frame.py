@@ -19,7 +19,7 @@ REAR_PLAY = 0.5
 """How far dividers and shelves stay clear of a back in its groove, mm."""
 
 SCREW = "screw_4x50"
-NAIL = "nail_18x40"
+NAIL = "nail_20x50"
 PIN = "shelf_pin_5"
 SHORT_SCREW = "screw_4x30"
 BACK_SCREW = "screw_35x16"
