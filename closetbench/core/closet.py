@@ -147,15 +147,9 @@ def _part_findings(parts: Sequence[Part], catalogue: Catalogue) -> list[Finding]
                 "NIOSH 94-110, load constant", f"{weight:.1f} kg", f"{ONE_PERSON:g} kg",
             ))
     for key in dict.fromkeys(p.panel.material for p in parts):
-        board = catalogue.material(key)
-        if board.measured is None:
-            found.append(Finding(
-                Severity.WARNING, board.title, "not-measured",
-                "its thickness is the nominal one: measure the sheets that you bought, enter it "
-                "and cut no groove before",
-                "Voluntary Product Standard PS 1: thickness tolerance",
-                f"{board.nominal:g} mm nominal", "measured",
-            ))
+        found += catalogue.material(key).findings()
+    if parts:
+        found += catalogue.findings()
     return found
 
 

@@ -37,21 +37,25 @@ def _grain(part: Part, catalogue: Catalogue) -> GrainOnSheet:
 
 
 def stock_sheets(
-    catalogue: Catalogue, materials: Iterable[str], offcuts: Sequence[StockSheet] = ()
+    catalogue: Catalogue,
+    materials: Iterable[str],
+    offcuts: Sequence[StockSheet] = (),
+    trim: float | None = None,
 ) -> tuple[StockSheet, ...]:
     """Every size that each of the ``materials`` is sold in, after the ``offcuts`` at hand.
 
-    Boards of their own width keep their edges, so nothing is trimmed off those.
+    ``trim`` takes the place of the materials' own, where given. Boards of their own width
+    keep their edges, so nothing is trimmed off those.
     """
     wanted = tuple(dict.fromkeys(materials))
     mine = [s for s in offcuts if s.material in wanted]
     for key in wanted:
         material = catalogue.material(key)
-        trim = 0.0 if material.by_length else material.trim
+        edges = material.trim if trim is None else trim
         mine += [
             StockSheet(
                 f"{key} {size.length:g}x{size.width:g}",
-                key, size.length, size.width, trim, None, size.cost,
+                key, size.length, size.width, 0.0 if material.by_length else edges, None, size.cost,
             )
             for size in material.sheets
         ]
