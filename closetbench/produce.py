@@ -1,0 +1,153 @@
+"""From a job to its documents: the whole run, with or without FreeCAD's windows.
+
+One stage after the other: the closet, the plan of its sheets (verified before anything
+is written), then the documents. Each document is written whole or not at all; one that
+cannot be made is named with the reason and does not stop the others.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from closetbench.core.closet import Closet, build_closet, part_weight
+from closetbench.core.envelope import Wall
+from closetbench.core.errors import ClosetError, DocumentError
+from closetbench.core.findings import Severity
+from closetbench.core.materials import Catalogue
+from closetbench.job import Job
+from closetbench.stock.from_parts import cut_parts, stock_sheets
+from closetbench.stock.plan import Plan, StockSheet
+from closetbench.stock.sheets import plan_sheets
+from closetbench.stock.verify import require_valid
+
+Say = Callable[[str], None]
+
+
+@dataclass(frozen=True)
+class Result:
+    """What a run came to: ``files`` by kind, ``missing`` documents with the reason."""
+
+    job: Job
+    catalogue: Catalogue
+    closet: Closet
+    plan: Plan
+    files: dict[str, tuple[Path, ...]] = field(default_factory=dict)
+    missing: dict[str, str] = field(default_factory=dict)
+
+
+def stock_for(job: Job, catalogue: Catalogue, closet: Closet) -> tuple[StockSheet, ...]:
+    """The sheets that the job may be cut from."""
+    return stock_sheets(catalogue, (p.panel.material for p in closet.parts), trim=job.trim)
+
+
+def plan_job(job: Job, catalogue: Catalogue, closet: Closet, say: Say) -> Plan:
+    """The verified plan of a closet's sheets. Raises ``LayoutError`` where there is none."""
+    parts = cut_parts(closet.parts, catalogue)
+    stock = stock_for(job, catalogue, closet)
+    spoken = [time.monotonic()]
+
+    def progress(state: object) -> bool:
+        if time.monotonic() - spoken[0] > 1.0:
+            spoken[0] = time.monotonic()
+            say(f"  {getattr(state, 'material', '')}: {getattr(state, 'done', 0):.0%}")
+        return True
+
+    plan = plan_sheets(parts, stock, job.cutting, progress)
+    require_valid(plan, parts, job.cutting, stock)
+    return plan
+
+
+def produce(
+    job: Job, folder: Path, say: Say, *, per_sheet: bool = False, per_part: bool = False,
+) -> Result:
+    """Build the job and write its documents into ``folder``.
+
+    Raises ``ClosetError`` where the closet or its plan cannot be made, or ``folder`` cannot
+    be written; nothing is written then.
+    """
+    from closetbench.shop import bill, dxf, picture
+
+    say(f"{job.design.name}: room, envelope and parts")
+    catalogue = job.catalogue()
+    closet = build_closet(job.design, catalogue)
+    say(f"{len(closet.parts)} parts: planning the sheets")
+    plan = plan_job(job, catalogue, closet, say)
+    result = Result(job, catalogue, closet, plan)
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise DocumentError(
+            "output", "folder", str(folder), f"cannot be made: {error.strerror or error}"
+        ) from error
+    parts, form = closet.parts, job.lengths
+    makers: dict[str, Callable[[], tuple[Path, ...]]] = {
+        "cut layout": lambda: (dxf.layout_dxf(plan, parts, folder / "layout.dxf", form),),
+        "bill": lambda: (bill.write_bill(
+            folder / "bill.csv", closet, plan, catalogue, form, job.bit
+        ),),
+        "pictures": lambda: picture.write_pictures(folder, closet, plan, catalogue, form),
+        "model": lambda: (_model(job, catalogue, folder / "closet.FCStd"),),
+    }
+    if per_sheet:
+        makers["sheets"] = lambda: dxf.sheet_files(plan, parts, folder / "sheets", form)
+    if per_part:
+        makers["parts"] = lambda: dxf.part_files(parts, folder / "parts", form)
+    for kind, make in makers.items():
+        say(f"writing the {kind}")
+        try:
+            result.files[kind] = make()
+        except ClosetError as error:
+            result.missing[kind] = str(error)
+    return result
+
+
+def _model(job: Job, catalogue: Catalogue, path: Path) -> Path:
+    from closetbench.host import import_freecad
+
+    import_freecad()
+    from closetbench.model.files import write_model
+
+    return write_model(job.design, catalogue, path)
+
+
+def summary(result: Result) -> str:
+    """The run in words: files, parts, sheets, weights, gaps and findings."""
+    closet, plan, form = result.closet, result.plan, result.job.lengths
+    lines = [closet.design.name, ""]
+    for kind, paths in result.files.items():
+        lines += [f"  {kind + ':':<12} {path}" for path in paths]
+    lines += [f"  {kind + ':':<12} NOT WRITTEN: {why}" for kind, why in result.missing.items()]
+    heaviest = max(closet.parts, key=lambda p: part_weight(p, result.catalogue))
+    total = sum(part_weight(p, result.catalogue) for p in closet.parts)
+    envelope = closet.envelope
+    sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
+    lines += [
+        "",
+        f"  envelope      {sizes} (width x depth x height)",
+        f"  parts         {len(closet.parts)}, {total:.1f} kg",
+        f"  heaviest      {heaviest.full_name}, "
+        f"{part_weight(heaviest, result.catalogue):.1f} kg",
+    ]
+    for material in dict.fromkeys(s.sheet.material for s in plan.sheets):
+        sheets = plan.sheets_of(material)
+        used = sum(s.used_area for s in sheets) / sum(
+            s.sheet.length * s.sheet.width for s in sheets)
+        proved = "the fewest possible" if len(sheets) == plan.bound.get(material) else (
+            f"at least {plan.bound.get(material, '?')} needed")
+        title = result.catalogue.material(material).title
+        lines.append(f"  sheets        {len(sheets)} of {title}, yield {used:.0%}, {proved}")
+    for wall in Wall:
+        gaps = [g.value for g in envelope.gaps_at(wall)]
+        if gaps:
+            lines.append(
+                f"  gap {wall.value + ',':<9} {form.text(min(gaps))} to {form.text(max(gaps))}"
+            )
+    lines += ["", "findings" if closet.findings else "no findings"]
+    order = list(Severity)[::-1]
+    for finding in sorted(closet.findings, key=lambda f: order.index(f.severity)):
+        tail = f" ({finding.value}; limit {finding.limit})" if finding.limit else ""
+        lines.append(f"  {finding.severity.value}: {finding.subject}: {finding.message}{tail}")
+    return "\n".join(lines)
