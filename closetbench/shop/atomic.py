@@ -57,4 +57,4 @@ def _write(target: Path, data: bytes) -> None:
 
 def write_text_atomically(path: str | Path, text: str, subject: str = "document") -> Path:
     """Put ``text`` at ``path`` as UTF-8, line ends as they are; see ``write_bytes_atomically``."""
-    return write_bytes_atomically(path, text.encode("utf-8"), subject)
+    return write_bytes_atomically(path, text.encode("utf-8", "replace"), subject)

@@ -1,0 +1,175 @@
+"""The cut list and the bill, as rows and as a CSV file for a spreadsheet."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.lengths import MILLIMETRES, LengthFormat
+from closetbench.core.materials import Catalogue
+from closetbench.core.panel import Grain, Panel, Rim
+from closetbench.core.parts import HardwareNeed, Part
+from closetbench.shop.atomic import write_text_atomically
+from closetbench.shop.csv_text import Cell, csv_text
+from closetbench.shop.lines import (
+    BAND_WASTE,
+    Purchase,
+    band_purchases,
+    hardware_purchases,
+    part_lines,
+    set_ups,
+    sheet_purchases,
+)
+from closetbench.shop.words import fit_text, machining_words
+from closetbench.stock.plan import Plan
+
+Row = list[Cell]
+
+_RIMS = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
+_GRAIN = {
+    Grain.LENGTH: "along the length", Grain.WIDTH: "along the width", Grain.NONE: "any way",
+}
+_URGENCY = (Severity.DANGER, Severity.WARNING, Severity.NOT_CHECKED, Severity.NOTE)
+_ROUTER_CARE = (
+    "Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep "
+    "grooves in several steps of depth; the machine's own manual goes before this list."
+)
+
+
+@dataclass(frozen=True)
+class Bill:
+    """What goes into a bill.
+
+    ``plan`` None: nothing is planned yet, and the bill says so. ``findings``: those of the
+    closet; the catalogue's own are added. ``bit``: diameter of the
+    router bit in mm. ``band_waste``: fraction of edge band bought over the rims' length.
+    """
+
+    title: str
+    parts: tuple[Part, ...]
+    catalogue: Catalogue
+    plan: Plan | None = None
+    hardware: tuple[HardwareNeed, ...] = ()
+    findings: tuple[Finding, ...] = ()
+    form: LengthFormat = MILLIMETRES
+    bit: float | None = None
+    band_waste: float = BAND_WASTE
+
+    def purchases(self) -> tuple[Purchase, ...]:
+        """Everything to be bought: sheets, edge band, hardware."""
+        return (
+            *sheet_purchases(self.plan, self.parts, self.catalogue, self.form),
+            *band_purchases(self.parts, self.catalogue, self.band_waste),
+            *hardware_purchases(self.hardware, self.catalogue),
+        )
+
+
+def bill_rows(bill: Bill) -> list[Row]:
+    """The bill's rows: sections for parts, purchases, groove set-ups and findings.
+
+    A section is its name, the heads of its columns and its rows; an empty row parts two
+    sections. Columns in mm are exact to 0.001 mm, those of text are in the user's unit and
+    rounded as the user chose. Raises ``CatalogueError`` for a key that is not there.
+    """
+    sections = (_part_rows(bill), _purchase_rows(bill), _set_up_rows(bill), _finding_rows(bill))
+    rows: list[Row] = [[bill.title]]
+    for section in sections:
+        rows += [[], *section]
+    return rows
+
+
+def write_bill(path: str | Path, bill: Bill) -> Path:
+    """Write the bill as CSV; ``DocumentError`` where that cannot be done."""
+    return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
+
+
+def _part_rows(bill: Bill) -> list[Row]:
+    rows: list[Row] = [
+        ["Parts"],
+        ["Saw to the cut size; the finished size has the edge bands on, and positions are "
+         "measured from the finished rims. Columns in mm are exact, those without are rounded."],
+        [
+            "component", "parts", "count", "material",
+            "length mm", "width mm", "thickness mm", "length", "width", "thickness",
+            "cut length mm", "cut width mm", "cut length", "cut width",
+            "grain", *(f"band {rim.value}" for rim in _RIMS),
+            "machining", "weight each kg", "weight kg",
+        ],
+    ]
+    total = 0.0
+    for line in part_lines(bill.parts, bill.catalogue):
+        panel, count = line.parts[0].panel, len(line.parts)
+        material = bill.catalogue.material(panel.material)
+        finished = (panel.length, panel.width, panel.thickness)
+        cut = (panel.cut_length, panel.cut_width)
+        total += line.weight * count
+        rows.append([
+            line.components, line.names, count, material.title,
+            *finished, bill.form.text(panel.length), bill.form.text(panel.width),
+            fit_text(panel.thickness, bill.form),
+            *cut, *(bill.form.text(v) for v in cut),
+            _GRAIN[panel.grain if material.grained else Grain.NONE],
+            *(_band_title(panel, rim, bill.catalogue) for rim in _RIMS),
+            machining_words(panel, bill.form), line.weight, line.weight * count,
+        ])
+    rows.append(["total", None, len(bill.parts), *[None] * 18, total])
+    return rows
+
+
+def _band_title(panel: Panel, rim: Rim, catalogue: Catalogue) -> str:
+    return "; ".join(catalogue.band(b.key).title for b in panel.bands if b.rim is rim)
+
+
+def _purchase_rows(bill: Bill) -> list[Row]:
+    money = f" {bill.catalogue.currency}" if bill.catalogue.currency else ""
+    rows: list[Row] = [
+        ["Purchases"],
+        ["what", "title", "size", "count", "unit", f"cost each{money}", f"cost{money}",
+         "weight kg", "note"],
+    ]
+    known, weight, unpriced = 0.0, 0.0, 0
+    for item in bill.purchases():
+        cost = item.total
+        known += cost or 0.0
+        unpriced += cost is None
+        weight += item.weight or 0.0
+        rows.append([item.kind, item.title, item.size, item.count, item.unit, item.cost,
+                     cost, item.weight, item.note])
+    note = "every line has a price"
+    if unpriced:
+        note = f"without {unpriced} line{'s' if unpriced > 1 else ''} that no price is known for"
+    rows.append(["total", None, None, None, None, None, known, weight, note])
+    return rows
+
+
+def _set_up_rows(bill: Bill) -> list[Row]:
+    rows: list[Row] = [
+        ["Groove set-ups"],
+        [_ROUTER_CARE],
+        ["work", "width mm", "depth mm", "grooves", "parts", "bit mm", "passes",
+         "near side of the bit from the near wall, mm", "note"],
+    ]
+    for s in set_ups(bill.parts, bill.bit):
+        passes = "; ".join(f"{p:.2f}".rstrip("0").rstrip(".") for p in s.passes)
+        rows.append(["rabbet" if s.rabbet else "groove", s.width, s.depth, s.grooves, s.parts,
+                     s.bit, len(s.passes) or None, passes, s.note])
+    if len(rows) == 3:
+        rows.append(["none"])
+    return rows
+
+
+def _finding_rows(bill: Bill) -> list[Row]:
+    rows: list[Row] = [
+        ["Findings"],
+        ["severity", "subject", "message", "value", "limit", "source", "rule"],
+    ]
+    found = (*bill.findings, *bill.catalogue.findings())
+    for severity in _URGENCY:
+        rows += [
+            [f.severity.value, f.subject, f.message, f.value, f.limit, f.source, f.rule]
+            for f in found if f.severity is severity
+        ]
+    if len(rows) == 2:
+        rows.append(["none"])
+    return rows

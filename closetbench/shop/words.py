@@ -1,0 +1,65 @@
+"""A panel's machining in plain words.
+
+Positions are in the user's unit and from the finished rims. Widths and depths of grooves
+and diameters of holes stay in millimetres to 0.01 mm, beside thousandths of an inch where
+the user reads inches: a fraction of an inch would spoil the fit.
+"""
+
+from __future__ import annotations
+
+from closetbench.core.lengths import INCH, LengthFormat
+from closetbench.core.panel import Groove, HoleRow, Notch, Panel, Rim, Run
+
+
+def fit_text(mm: float, form: LengthFormat) -> str:
+    """A size that decides a fit: ``18.2 mm``, or ``18.2 mm (0.717")`` beside inches."""
+    text = f"{mm:.2f}".rstrip("0").rstrip(".") + " mm"
+    return f'{text} ({mm / float(INCH):.3f}")' if form.unit == "in" else text
+
+
+def groove_words(groove: Groove, form: LengthFormat) -> str:
+    """``groove for the top: 18.2 mm wide, 6 mm deep, 320 mm from the start, lower face``."""
+    size = f"{fit_text(groove.width, form)} wide, {fit_text(groove.depth, form)} deep"
+    rim = groove.measured_from.value
+    if groove.is_rabbet:
+        words = f"rabbet for {groove.name}: {size}, along the {rim}"
+    else:
+        words = f"groove for {groove.name}: {size}, {form.text(groove.offset)} from the {rim}"
+    words += f", {groove.face.value} face"
+    ends = (Rim.FRONT, Rim.REAR) if groove.run is Run.WIDTH else (Rim.START, Rim.END)
+    for stop, end in zip((groove.stop_first, groove.stop_last), ends, strict=True):
+        if stop:
+            words += f", stopped {form.text(stop)} from the {end.value}"
+    return words
+
+
+def holes_words(row: HoleRow, thickness: float, form: LengthFormat) -> str:
+    """``30 holes for the pins: 5 mm across, 10 mm deep, first 400 mm from the start …``."""
+    count = "hole" if row.count == 1 else f"{row.count} holes"
+    through = row.depth >= thickness - 1e-6
+    depth = "right through" if through else f"{fit_text(row.depth, form)} deep"
+    words = (
+        f"{count} for {row.name}: {fit_text(row.diameter, form)} across, {depth}, "
+        f"{'' if row.count == 1 else 'first '}{form.text(row.x)} from the start and "
+        f"{form.text(row.y)} from the front"
+    )
+    if row.count > 1:
+        words += f", every {fit_text(row.pitch, form)} {row.run.value}"
+    return words if through else f"{words}, {row.face.value} face"
+
+
+def notch_words(notch: Notch, form: LengthFormat) -> str:
+    """``notch at the start and front corner: 80 mm along the length, 50 mm along the width``."""
+    return (
+        f"notch at the {notch.end.value} and {notch.edge.value} corner: {form.text(notch.dx)} "
+        f"along the length, {form.text(notch.dy)} along the width"
+    )
+
+
+def machining_words(panel: Panel, form: LengthFormat) -> str:
+    """Everything that is done to the panel, one piece of work after another."""
+    return "; ".join((
+        *(groove_words(g, form) for g in panel.grooves),
+        *(holes_words(h, panel.thickness, form) for h in panel.holes),
+        *(notch_words(n, form) for n in panel.notches),
+    ))
