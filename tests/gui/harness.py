@@ -16,7 +16,7 @@ import signal
 import subprocess
 import sys
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -74,15 +74,16 @@ class GuiRun:
     output: str
     shots: dict[str, Path]
     status: int | None
-    finished: bool = field(default=False)
+    finished: bool
 
     def judge(self) -> None:
         """Raise GuiError unless the script ran to its end and nothing went wrong."""
         __tracebackhide__ = True
         wrong = list(self.failures) + [f"report view: {line}" for line in self.errors]
-        if not self.finished:
+        if not self.finished or self.status != 0:
             ending = "was killed" if self.status is None else f"ended with {self.status}"
-            wrong.insert(0, f"FreeCAD {ending} before the script's end")
+            when = "after" if self.finished else "before"
+            wrong.insert(0, f"FreeCAD {ending} {when} the script's end")
         if wrong:
             tail = "\n".join(self.output.splitlines()[-30:])
             raise GuiError("\n".join([*wrong, f"-- last output of FreeCAD {self.version}", tail]))

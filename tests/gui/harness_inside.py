@@ -24,14 +24,16 @@ class Driver:
 
     ``arguments``: what the test handed over; ``folder``: a folder of the test for files;
     ``root``: the checkout; ``QtCore``, ``QtGui``, ``QtWidgets``: the same names on every
-    FreeCAD.
+    FreeCAD; ``patience``: seconds that a modal dialog may stay open.
     """
 
+    patience = 10
     QtCore = QtCore
     QtGui = QtGui
     QtWidgets = QtWidgets
 
     def __init__(self, task: dict) -> None:
+        self._unanswered = 0
         self.arguments = task["arguments"]
         self.folder = Path(task["folder"])
         self.root = Path(task["root"])
@@ -65,8 +67,13 @@ class Driver:
         self._result["records"][name] = value
 
     def shot(self, name: str, widget: QtWidgets.QWidget | None = None) -> None:
-        """Save a picture of the main window, or of one widget."""
-        pixmap = (widget or self.window).grab()
+        """Save a picture of the whole screen, or of one widget.
+
+        Not ``grab`` for the whole: with Qt 5 that leaves 3D views blank.
+        """
+        self.settle()
+        screen = QtGui.QGuiApplication.primaryScreen()
+        pixmap = screen.grabWindow(0) if widget is None else widget.grab()
         self._saved(name, pixmap.save)
 
     def view_shot(self, name: str, width: int = 1200, height: int = 900) -> None:
@@ -94,6 +101,22 @@ class Driver:
         loop = QtCore.QEventLoop()
         QtCore.QTimer.singleShot(milliseconds, loop.quit)
         (loop.exec if hasattr(loop, "exec") else loop.exec_)()
+
+    def watch(self) -> None:
+        """Close a modal dialog that nobody answers, and tell what it said.
+
+        FreeCAD itself opens one when a workbench or a command fails; the run would stand
+        still until its time is up.
+        """
+        modal = QtWidgets.QApplication.activeModalWidget()
+        self._unanswered = self._unanswered + 1 if modal is not None else 0
+        if self._unanswered > self.patience:
+            self._unanswered = 0
+            text = modal.text() if isinstance(modal, QtWidgets.QMessageBox) else ""
+            self.fail(f"nobody answered the dialog {modal.windowTitle()!r} {text}".rstrip())
+            self.shot("unanswered", modal)
+            modal.close()
+        QtCore.QTimer.singleShot(1000, self.watch)
 
     def _saved(self, name: str, save) -> None:
         path = f"{self._task['shots']}-{name}.png"
@@ -149,6 +172,7 @@ def start() -> None:
             dock.setVisible(shown)
     task = json.loads(Path(os.environ["CLOSETBENCH_GUI_TASK"]).read_text(encoding="utf-8"))
     sys.closetbench_driver = driver = Driver(task)
+    driver.watch()
     driver.run()
 
 

@@ -35,6 +35,7 @@ def test_failures_are_seen(gui):
         "raised in a command",
         "raised in a slot",
         "asked later",
+        "nobody answered the dialog 'Question' asked of nobody",
         "raised in a step",
     ):
         assert wrong in told.split("-- last output")[0]

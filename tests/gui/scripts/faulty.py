@@ -27,4 +27,9 @@ def steps(gui):
     yield 200
     gui.later(0, lambda: gui.check(False, "asked later"))
     yield 200
+    gui.patience = 2
+    box = gui.QtWidgets.QMessageBox(gui.window)
+    box.setWindowTitle("Question")
+    box.setText("asked of nobody")
+    box.exec_() if hasattr(box, "exec_") else box.exec()
     raise RuntimeError("raised in a step")
