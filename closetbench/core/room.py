@@ -112,49 +112,73 @@ def build_room(survey: Survey) -> Room:
     findings: list[Finding] = []
     low, mid, high = survey.levels
     rear_left, rear_right = _plan(survey, findings)
-    lean = (survey.lean_left_front, survey.lean_left_back)
-    front_widths = (survey.width_front_low, survey.width_front_mid, survey.width_front_high)
-    back_widths = (survey.width_back_low, survey.width_back_mid, survey.width_back_high)
+    skew = rear_right[1] - rear_left[1]
     share = (0.0, (mid - low) / (high - low), 1.0)
-    left_front = tuple(lean[0] * s for s in share)
-    left_back = tuple(rear_left[0] + lean[1] * s for s in share)
-    depths = (0.0, (rear_left[1] + rear_right[1]) / 2)
-    left = Surface(depths, survey.levels, (left_front, left_back))
-    right = Surface(
-        depths, survey.levels,
-        (
-            tuple(a + w for a, w in zip(left_front, front_widths, strict=True)),
-            tuple(a + w for a, w in zip(left_back, back_widths, strict=True)),
-        ),
+    left_front = tuple(survey.lean_left_front * s for s in share)
+    left_back = tuple(rear_left[0] + survey.lean_left_back * s for s in share)
+    front_widths = (survey.width_front_low, survey.width_front_mid, survey.width_front_high)
+    right_front = tuple(a + w for a, w in zip(left_front, front_widths, strict=True))
+    right_back = tuple(
+        a + _across(survey, name, skew)
+        for a, name in zip(
+            left_back, ("width_back_low", "width_back_mid", "width_back_high"), strict=True
+        )
     )
     _check_right_wall(survey, findings)
-    width = max(front_widths + back_widths)
     back = Surface(
-        (rear_left[0], rear_left[0] + survey.width_back_low), (low, high),
+        (rear_left[0], right_back[0]), (low, high),
         (
             (rear_left[1], rear_left[1] - survey.lean_back_left),
             (rear_right[1], rear_right[1] - survey.lean_back_right),
         ),
     )
-    xs = (0.0, width)
-    floor = Surface(
-        xs, depths,
+    corners = ((front_widths[0], 0.0), rear_left, (right_back[0], rear_right[1]))
+    rises = (0.0, survey.rise_front, survey.rise_left, survey.rise_left + survey.rise_back)
+    heights = (
+        survey.height_front_left, survey.height_front_right,
+        survey.height_back_left, survey.height_back_right,
+    )
+    return Room(
+        Surface((0.0, rear_left[1]), survey.levels, (left_front, left_back)),
+        Surface((0.0, rear_right[1]), survey.levels, (right_front, right_back)),
+        back,
+        _over_plan(corners, rises),
+        _over_plan(corners, [r + h for r, h in zip(rises, heights, strict=True)]),
+        tuple(findings),
+    )
+
+
+def _across(survey: Survey, name: str, skew: float) -> float:
+    """How far in x a width along a rear wall reaches that runs back by ``skew``."""
+    width: float = getattr(survey, name)
+    if width <= abs(skew):
+        raise SurveyError(
+            "survey", READING_NAMES[name], f"{width:g} mm",
+            f"must be more than the {abs(skew):g} mm by which the depths differ",
+        )
+    return math.sqrt(width**2 - skew**2)
+
+
+def _over_plan(corners: Sequence[tuple[float, float]], zs: Sequence[float]) -> Surface:
+    """The bilinear surface over the plan with these levels at its corners.
+
+    ``corners``: front right, rear left, rear right; ``zs``: front left first, then theirs.
+    """
+    (width, _), *rear = corners
+    along = (zs[1] - zs[0]) / width
+    # z = zs[0] + along*x + y*(slope + twist*x): each rear corner gives slope + twist*x
+    (x1, _), (x2, _) = rear
+    one, two = ((z - zs[0] - along * x) / y for (x, y), z in zip(rear, zs[2:], strict=True))
+    twist = (two - one) / (x2 - x1)
+    slope = one - twist * x1
+    depth = max(y for _, y in rear)
+    return Surface(
+        (0.0, width), (0.0, depth),
         (
-            (0.0, survey.rise_left),
-            (survey.rise_front, survey.rise_left + survey.rise_back),
+            (zs[0], zs[0] + depth * slope),
+            (zs[1], zs[1] + depth * (slope + twist * width)),
         ),
     )
-    ceiling = Surface(
-        xs, depths,
-        (
-            (survey.height_front_left, survey.rise_left + survey.height_back_left),
-            (
-                survey.rise_front + survey.height_front_right,
-                survey.rise_left + survey.rise_back + survey.height_back_right,
-            ),
-        ),
-    )
-    return Room(left, right, back, floor, ceiling, tuple(findings))
 
 
 def _plan(
@@ -167,8 +191,9 @@ def _plan(
             Severity.NOT_CHECKED, "survey", "plan-square",
             "not checked: whether the closet is square in plan; measure both diagonals",
         ))
-        offset = (front - survey.width_back_low) / 2
-        return (offset, survey.depth_left), (offset + survey.width_back_low, survey.depth_right)
+        across = _across(survey, "width_back_low", survey.depth_right - survey.depth_left)
+        offset = (front - across) / 2
+        return (offset, survey.depth_left), (offset + across, survey.depth_right)
     rear_left = _meet(
         (0.0, 0.0), survey.depth_left, (front, 0.0), survey.diagonal_to_left,
         ("depth_left", "diagonal_to_left"),

@@ -2,8 +2,9 @@
 
 Facing the closet: x to the right, y into the depth from the plumb plane of the front,
 z up. "Front" readings are taken just inside that plane, "back" readings at the rear
-wall. Widths are taken at three heights above the floor (``levels``). All lengths in mm.
-A reading that was not taken is None.
+wall, from corner to corner. Widths are taken level at three heights (``levels``), depths
+and diagonals at the lowest of them, heights plumb in the corners. All lengths in mm. A
+reading that was not taken is None.
 """
 
 from __future__ import annotations
@@ -47,8 +48,8 @@ class Survey:
 
     ``lean_*``: plumb offset of a wall between the low and the high level, positive
     where the wall leans into the closet on its way up. ``rise_*``: level offset of the
-    floor, positive where it rises. ``diagonal_*``: on the floor, corner to corner.
-    ``levels``: heights above the floor at which low, middle and high were read.
+    floor, positive where it rises. ``levels``: heights at which low, middle and high were
+    read, above the floor in the front left corner (carry them round with a level).
     """
 
     width_front_low: float
@@ -96,4 +97,11 @@ class Survey:
             raise SurveyError(
                 "survey", "levels", ", ".join(f"{v:g}" for v in self.levels),
                 "must be three heights above the floor, rising",
+            )
+        ceiling = min(self.height_front_left, self.height_front_right,
+                      self.height_back_left, self.height_back_right)
+        if high > ceiling:
+            raise SurveyError(
+                "survey", "levels", ", ".join(f"{v:g}" for v in self.levels),
+                f"must lie below the ceiling, {ceiling:g} mm; enter the heights that were read",
             )
