@@ -79,7 +79,7 @@ class Frame:
     @property
     def tongue(self) -> float:
         """What a panel reaches into a groove."""
-        return self.groove_depth - self.rules.end_clearance
+        return self.rules.tongue(self.t, self.spec.name)
 
     @cached_property
     def back(self) -> Material | None:
@@ -137,7 +137,7 @@ class Frame:
         found, x = [], self.t
         for i, bay in enumerate(bays, 1):
             width = share if bay.width is None else bay.width
-            if width < LEAST_OPENING:
+            if not width >= LEAST_OPENING:
                 raise ClosetError(
                     f"{spec.name}, bay {i}", "width", f"{width:g} mm",
                     f"must be at least {LEAST_OPENING:g} mm to hold a shelf; {free:g} mm lie "

@@ -10,11 +10,12 @@ Standard PS 1: category 23/32 may measure 17.5 to 19.1 mm).
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
 from closetbench.core.errors import ClosetError
-from closetbench.core.panel import Box, Face, Groove, HoleRow, Panel, Rim, Run
+from closetbench.core.panel import Box, Face, Groove, HoleRow, Notch, Panel, Rim, Run
 
 
 class Joint(Enum):
@@ -78,9 +79,15 @@ class JoineryRules:
         """Width of a groove for a panel that measures ``mating`` mm."""
         return mating + self.fit
 
-    def tongue(self, thickness: float) -> float:
+    def tongue(self, thickness: float, subject: str = "groove") -> float:
         """What a panel gains in length for each end that enters a groove, mm."""
-        return self.groove_depth(thickness) - self.end_clearance
+        depth = self.groove_depth(thickness, subject)
+        if depth <= self.end_clearance:
+            raise ClosetError(
+                subject, "end clearance", f"{self.end_clearance:g} mm",
+                f"must be less than the depth of the groove, {depth:g} mm",
+            )
+        return depth - self.end_clearance
 
 
 def router_passes(width: float, bit: float, subject: str = "groove") -> tuple[float, ...]:
@@ -115,12 +122,8 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
     for name, value in sizes:
         if not (math.isfinite(value) and value > 0):
             raise ClosetError(subject, name, f"{value:g} mm", "must be above 0")
-    for notch in panel.notches:
-        if not (0 < notch.dx < panel.length and 0 < notch.dy < panel.width):
-            raise ClosetError(
-                subject, "notch", f"{notch.dx:g} x {notch.dy:g} mm",
-                f"must be smaller than the panel, {panel.length:g} x {panel.width:g} mm",
-            )
+    for i, notch in enumerate(panel.notches):
+        _check_notch(panel, notch, panel.notches[:i], subject)
     boxes = [(g, panel.groove_box(g)) for g in panel.grooves]
     for groove, box in boxes:
         _check_groove(panel, groove, box, subject, rules)
@@ -131,6 +134,22 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
         _check_holes(panel, row, boxes, subject, rules)
     _check_holes_apart(panel, subject, rules)
     return panel
+
+
+def _check_notch(panel: Panel, notch: Notch, before: Sequence[Notch], subject: str) -> None:
+    size = f"{notch.dx:g} x {notch.dy:g} mm"
+    if not (0 < notch.dx < panel.length and 0 < notch.dy < panel.width):
+        raise ClosetError(
+            subject, "notch", size,
+            f"must be smaller than the panel, {panel.length:g} x {panel.width:g} mm",
+        )
+    bands = panel.band_thickness(notch.end), panel.band_thickness(notch.edge)
+    if notch.dx <= bands[0] or notch.dy <= bands[1]:
+        raise ClosetError(
+            subject, "notch", size, f"must be larger than the edge band, {max(bands):g} mm thick"
+        )
+    if any(_meet(panel.notch_box(notch), panel.notch_box(other)) for other in before):
+        raise ClosetError(subject, "notch", size, "must not run into another notch")
 
 
 def _check_groove(
