@@ -1,0 +1,82 @@
+"""The closet: a group that holds its survey, its carcasses and all their parts.
+
+A plain group, no ``App::Part``: the parts stand where the survey's placement says, so no
+second coordinate frame is wanted, and the group itself can be put into an ``App::Part``.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from closetbench.core.closet import part_weight
+from closetbench.core.lengths import MILLIMETRES
+from closetbench.model.base import Scripted, class_of
+from closetbench.model.properties import (
+    ENUMERATION,
+    FLOAT,
+    INTEGER,
+    MAP,
+    STRING,
+    TEXTS,
+    Prop,
+    put,
+    result,
+)
+
+STYLES = ("mm", "cm", "m", "in", "in-frac", "ft-in")
+SETTINGS = (
+    Prop("Catalogue", STRING, "Closet",
+         "File with materials and prices of your own; empty: only those that come along",
+         initial=""),
+    Prop("Measured", MAP, "Closet", "Thickness in mm as measured, by key of the material"),
+    Prop("LengthStyle", ENUMERATION, "Closet", "How texts print lengths", choices=STYLES,
+         initial=MILLIMETRES.style),
+    Prop("LengthStep", STRING, "Closet",
+         "What texts round lengths to, in mm for metric styles, else in inches",
+         initial=str(MILLIMETRES.resolution)),
+)
+RESULTS = (
+    result("PartCount", INTEGER, "Number of parts"),
+    result("Weight", FLOAT, "Weight of all parts in kg"),
+    result("Findings", TEXTS, "Doubts about the design"),
+)
+
+
+class Closet(Scripted):
+    """Proxy of the group."""
+
+    properties = (*SETTINGS, *RESULTS)
+    type_id = "App::DocumentObjectGroupPython"
+
+    def execute(self, obj: Any) -> None:
+        """Look at the whole design; raises ``ClosetError`` for what cannot be built."""
+        from closetbench.model.bridge import catalogue_of, closet_of, survey_for
+
+        if survey_for(obj) is None:
+            return
+        closet = closet_of(obj)
+        catalogue = catalogue_of(obj)
+        put(obj, "PartCount", len(closet.parts))
+        put(obj, "Weight", sum(part_weight(p, catalogue) for p in closet.parts))
+        put(obj, "Findings", [f"{f.subject}: {f.message}" for f in closet.findings])
+
+    def onChanged(self, obj: Any, name: str) -> None:  # noqa: N802 - FreeCAD's name
+        """Settings reach the objects in the group, which cannot depend on it."""
+        if obj.Document.Restoring or not hasattr(obj, "Findings"):
+            return
+        if name == "Group":
+            _stand_in_order(obj)
+        elif name in ("Catalogue", "Measured", "LengthStyle", "LengthStep"):
+            for held in obj.Group:
+                if class_of(held) in ("Carcass", "ClosetPart", "GroovedPanel"):
+                    held.touch()
+
+
+def _stand_in_order(closet: Any) -> None:
+    """Link every carcass to the one before it, so that they are recomputed in that order."""
+    before = None
+    for obj in closet.Group:
+        if class_of(obj) == "Carcass" and hasattr(obj, "Beside"):
+            if obj.Beside != before:
+                obj.Beside = before
+            before = obj

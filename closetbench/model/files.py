@@ -1,0 +1,53 @@
+"""A design as a FreeCAD file, without FreeCAD's windows."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import secrets
+from pathlib import Path
+from typing import Any
+
+import FreeCAD
+
+from closetbench.core.closet import ClosetDesign
+from closetbench.core.errors import DocumentError
+from closetbench.core.lengths import LengthFormat
+from closetbench.core.materials import Catalogue
+from closetbench.model.make import closet_from_design
+
+
+def write_model(
+    design: ClosetDesign, catalogue: Catalogue, path: Path, *,
+    catalogue_file: Path | None = None, form: LengthFormat | None = None,
+) -> Path:
+    """Write the design with all its solids to ``path``, whole or not at all.
+
+    Raises ``ClosetError`` where it cannot be built, ``DocumentError`` where not written.
+    """
+    doc = FreeCAD.newDocument(path.stem, hidden=True, temp=True)
+    try:
+        closet_from_design(
+            doc, design, catalogue, catalogue_file=catalogue_file, form=form
+        )
+        _save(doc, Path(path))
+    finally:
+        FreeCAD.closeDocument(doc.Name)
+    return path
+
+
+def _save(doc: Any, path: Path) -> None:
+    beside = path.with_name(f".{path.stem}-{secrets.token_hex(4)}.FCStd")
+    try:
+        doc.Label = path.stem
+        doc.saveCopy(str(beside))
+        os.replace(beside, path)
+    except Exception as error:  # FreeCAD's own kinds, which differ between its versions
+        raise DocumentError(
+            "model", "file", str(path),
+            f"cannot be written ({error}); see whether the folder may be written to and the disk "
+            "has room",
+        ) from error
+    finally:
+        with contextlib.suppress(OSError):
+            beside.unlink()

@@ -1,0 +1,128 @@
+"""Make-functions: they run headless, and leave transactions and recomputes to the caller.
+
+Parts appear in the recompute that follows.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import FreeCAD
+
+from closetbench.core.closet import ClosetDesign, build_closet
+from closetbench.core.lengths import LengthFormat
+from closetbench.core.materials import Catalogue
+from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
+from closetbench.model.base import create
+from closetbench.model.bill import Bill
+from closetbench.model.bridge import catalogue_of, survey_for
+from closetbench.model.carcass import Carcass, write_bay, write_carcass
+from closetbench.model.children import ensure_bays
+from closetbench.model.closet import Closet
+from closetbench.model.layout import IN_FRONT, CutLayout, write_settings
+from closetbench.model.panel import GroovedPanel, write_panel
+from closetbench.model.shapes import placement
+from closetbench.model.survey import Survey, write_site
+from closetbench.resources import load_catalogue
+from closetbench.stock.plan import CutSettings
+
+MATERIAL = "melamine18"
+"""What a new carcass or panel is made of until the user says."""
+
+
+def make_closet(doc: Any, name: str = "Closet") -> Any:
+    """A closet with a survey of given sizes, which readings can take the place of."""
+    closet = create(doc, Closet, "Closet", name)
+    closet.addObject(create(doc, Survey, "Survey", "Survey"))
+    return closet
+
+
+def make_carcass(doc: Any, closet: Any, spec: CarcassSpec | None = None) -> Any:
+    """A carcass at the right of those that the closet has."""
+    carcass = create(doc, Carcass, "Carcass")
+    carcass.Survey = survey_for(closet)
+    write_spec(carcass, spec or CarcassSpec(carcass.Label, MATERIAL))
+    closet.Group = [*closet.Group, carcass, *carcass.BayList]
+    return carcass
+
+
+def make_panel(doc: Any, closet: Any | None = None, spec: PanelSpec | None = None) -> Any:
+    """A single panel, in front of the closet if it belongs to one."""
+    panel = create(doc, GroovedPanel, "Panel")
+    write_spec(panel, spec or PanelSpec(panel.Label, MATERIAL, 800.0, 300.0))
+    if closet is not None:
+        closet.Group = [*closet.Group, panel]
+    return panel
+
+
+def make_layout(doc: Any, closet: Any, settings: CutSettings | None = None) -> Any:
+    """A cut layout of a closet's parts, without a plan as yet."""
+    layout = create(doc, CutLayout, "CutLayout", f"{closet.Label}: cut layout")
+    layout.Closet = closet
+    layout.Placement.Base = FreeCAD.Vector(0.0, -IN_FRONT, 0.0)
+    write_settings(layout, settings or CutSettings())
+    return layout
+
+
+def make_bill(doc: Any, closet: Any, layout: Any | None = None) -> Any:
+    """A bill of a closet, written in the next recompute."""
+    bill = create(doc, Bill, "Bill", f"{closet.Label}: bill")
+    bill.Closet = closet
+    bill.Layout = layout
+    return bill
+
+
+def write_spec(obj: Any, spec: ClosetDesign | CarcassSpec | PanelSpec | BaySpec) -> None:
+    """Set the properties of an object that differ from a spec, and only those.
+
+    To a survey goes a design, of which the components do not count.
+    """
+    if isinstance(spec, ClosetDesign):
+        write_site(obj, spec)
+    elif isinstance(spec, BaySpec):
+        write_bay(obj, spec)
+    elif isinstance(spec, PanelSpec):
+        write_panel(obj, spec)
+    else:
+        write_carcass(obj, spec)
+        ensure_bays(obj, len(spec.bays))
+        for bay, own in zip(obj.BayList, spec.bays, strict=True):
+            write_bay(bay, own)
+
+
+def closet_from_design(
+    doc: Any, design: ClosetDesign, catalogue: Catalogue | None = None, *,
+    catalogue_file: Path | None = None, form: LengthFormat | None = None,
+) -> Any:
+    """A closet with everything that a design says, in a document that is recomputed then.
+
+    ``catalogue`` gives the measured thicknesses that differ from those of ours with
+    ``catalogue_file`` over it. Raises ``ClosetError`` before anything is made where the
+    design cannot be built.
+    """
+    base = load_catalogue(catalogue_file)
+    build_closet(design, catalogue or base)
+    closet = make_closet(doc, design.name)
+    if catalogue_file is not None:
+        closet.Catalogue = str(catalogue_file)
+    if catalogue is not None:
+        closet.Measured = {
+            key: repr(board.measured) for key, board in catalogue.materials.items()
+            if board.measured is not None
+            and (key not in base.materials or base.materials[key].measured != board.measured)
+        }
+    if form is not None:
+        closet.LengthStyle = form.style
+        closet.LengthStep = str(form.resolution)
+    write_spec(survey_for(closet), design)
+    for spec in design.components:
+        if isinstance(spec, CarcassSpec):
+            make_carcass(doc, closet, spec)
+    panels = [make_panel(doc, closet, s) for s in design.components if isinstance(s, PanelSpec)]
+    doc.recompute()
+    built = {c.name: c for c in build_closet(design, catalogue_of(closet)).components}
+    for panel in panels:
+        panel.Placement = placement(built[panel.Label].parts[0].place)
+        panel.purgeTouched()
+    return closet

@@ -1,0 +1,146 @@
+"""Properties of document objects, and how they stand for fields of the core's dataclasses.
+
+A table of ``Prop`` per object says both. Names of properties are in users' files and in
+their expressions: they never change.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, fields, is_dataclass, replace
+from enum import Enum
+from typing import Any, TypeVar
+
+LENGTH = "App::PropertyLength"
+DISTANCE = "App::PropertyDistance"
+FLOAT = "App::PropertyFloat"
+INTEGER = "App::PropertyInteger"
+BOOL = "App::PropertyBool"
+STRING = "App::PropertyString"
+TEXTS = "App::PropertyStringList"
+FLOATS = "App::PropertyFloatList"
+MAP = "App::PropertyMap"
+ENUMERATION = "App::PropertyEnumeration"
+LINK = "App::PropertyLinkGlobal"
+LINKS = "App::PropertyLinkListGlobal"
+
+_Record = TypeVar("_Record")
+_QUANTITIES = (LENGTH, DISTANCE)
+_READ_ONLY, _HIDDEN, _OUTPUT = 1, 4, 8
+OWN_BAND = "auto"
+"""The value of a band property that takes the material's own band."""
+
+
+@dataclass(frozen=True)
+class Codec:
+    """How a field's value is kept in a property."""
+
+    encode: Callable[[Any], Any] = lambda value: value
+    decode: Callable[[Any], Any] = lambda value: value
+
+
+PLAIN = Codec()
+ZERO_IS_NONE = Codec(lambda v: 0.0 if v is None else v, lambda v: v or None)
+EMPTY_IS_NONE = Codec(lambda v: v or "", lambda v: v or None)
+BAND = Codec(
+    lambda v: OWN_BAND if v is None else v, lambda v: None if v == OWN_BAND else v
+)
+TUPLE = Codec(list, tuple)
+
+
+def enum_codec(kind: type[Enum]) -> Codec:
+    """The codec of an enumeration, kept by its members' texts."""
+    return Codec(lambda v: v.value, kind)
+
+
+@dataclass(frozen=True)
+class Prop:
+    """One property. ``field``: the dataclass field it stands for, dotted, "" for none;
+    ``choices``: of an enumeration; ``result``: worked out, so read-only; ``initial``: the
+    value of a property that stands for no field."""
+
+    name: str
+    type: str
+    group: str
+    text: str
+    field: str = ""
+    codec: Codec = PLAIN
+    choices: tuple[str, ...] = ()
+    result: bool = False
+    hidden: bool = False
+    initial: Any = None
+
+
+def choice(name: str, group: str, text: str, field: str, kind: type[Enum]) -> Prop:
+    """An enumeration property for an enum field."""
+    return Prop(
+        name, ENUMERATION, group, text, field, enum_codec(kind), tuple(m.value for m in kind)
+    )
+
+
+def result(name: str, type_: str, text: str, group: str = "Results", hidden: bool = False) -> Prop:
+    """A property that only ``execute`` writes."""
+    return Prop(name, type_, group, text, result=True, hidden=hidden)
+
+
+def add_missing(obj: Any, props: Iterable[Prop]) -> None:
+    """Add the properties that the object does not have yet."""
+    have = set(obj.PropertiesList)
+    for prop in props:
+        if prop.name in have:
+            continue
+        # a result does not touch its object, so that writing it never asks for a recompute
+        attributes = (_READ_ONLY | _OUTPUT if prop.result else 0) | (_HIDDEN if prop.hidden else 0)
+        obj.addProperty(
+            prop.type, prop.name, prop.group, prop.text, attributes, prop.result, prop.hidden
+        )
+        if prop.choices:
+            setattr(obj, prop.name, list(prop.choices))
+        if prop.initial is not None:
+            setattr(obj, prop.name, prop.initial)
+
+
+def read_property(obj: Any, prop: Prop) -> Any:
+    """The value of a property as the core takes it."""
+    value = getattr(obj, prop.name)
+    if prop.type in _QUANTITIES:
+        value = value.Value
+    return prop.codec.decode(value)
+
+
+def put(obj: Any, name: str, value: Any) -> None:
+    """Set a property if its value differs, so that nothing is touched for nothing."""
+    current = getattr(obj, name)
+    if getattr(current, "Value", current) != value:
+        setattr(obj, name, value)
+
+
+def read_fields(obj: Any, props: Iterable[Prop]) -> dict[str, Any]:
+    """The fields that the properties stand for, dotted names and all."""
+    return {p.field: read_property(obj, p) for p in props if p.field}
+
+
+def write_fields(obj: Any, props: Iterable[Prop], record: Any) -> None:
+    """Set the properties that differ from the fields of a dataclass."""
+    for prop in props:
+        if prop.field:
+            put(obj, prop.name, prop.codec.encode(_field_of(record, prop.field)))
+
+
+def with_fields(record: _Record, values: Mapping[str, Any]) -> _Record:
+    """A copy of a dataclass with fields replaced, dotted names reaching into its parts."""
+    own = {key: value for key, value in values.items() if "." not in key}
+    for item in fields(record):
+        inner = {
+            key.partition(".")[2]: value
+            for key, value in values.items() if key.startswith(f"{item.name}.")
+        }
+        if inner and is_dataclass(getattr(record, item.name)):
+            own[item.name] = with_fields(getattr(record, item.name), inner)
+    return replace(record, **own)
+
+
+def _field_of(record: Any, path: str) -> Any:
+    for name in path.split("."):
+        record = getattr(record, name)
+    return record

@@ -1,0 +1,78 @@
+"""The document observer: keeps children in step and gives lost proxies back.
+
+It imports nothing heavy and does nothing in documents without objects of ours, so it can
+be installed when FreeCAD starts.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+
+TAG = "ClosetbenchClass"
+
+_documents: set[str] = set()
+_installed: list[_Observer] = []
+
+
+def install() -> None:
+    """Start observing, once."""
+    if not _installed:
+        observer = _Observer()
+        FreeCAD.addDocumentObserver(observer)
+        _installed.append(observer)
+
+
+def remember(doc: Any) -> None:
+    """Note that a document holds objects of ours."""
+    _documents.add(doc.Name)
+
+
+class _Observer:
+    """FreeCAD calls the slots by their names."""
+
+    def slotCreatedObject(self, obj: Any) -> None:  # noqa: N802
+        # by undo, by redo or by pasting: no proxy's __init__ runs then
+        if obj.Document.Name not in _documents and hasattr(obj, TAG):
+            remember(obj.Document)
+
+    def slotDeletedDocument(self, doc: Any) -> None:  # noqa: N802
+        _documents.discard(doc.Name)
+
+    def slotActivateDocument(self, doc: Any) -> None:  # noqa: N802
+        _heal(doc)
+
+    def slotBeforeRecomputeDocument(self, doc: Any) -> None:  # noqa: N802
+        _heal(doc)
+        if doc.Name in _documents:
+            from closetbench.model import bridge
+
+            bridge.begin_pass(doc)
+
+    def slotRecomputedDocument(self, doc: Any) -> None:  # noqa: N802
+        """The moment for children: still inside the user's transaction, outside execute."""
+        if doc.Name in _documents:
+            from closetbench.model import bridge, children
+
+            try:
+                children.sync(doc)
+            finally:
+                bridge.end_pass(doc)
+
+
+def _heal(doc: Any) -> None:
+    """Find objects whose proxy was lost because the file was saved without this package."""
+    if doc.Restoring or doc.Name in _documents:
+        return
+    lost = [o for o in doc.Objects if hasattr(o, TAG) and getattr(o, "Proxy", None) is None]
+    if not lost:
+        return
+    from closetbench.model import base
+
+    healed = [o.Label for o in lost if base.rebind(o)]
+    if healed:
+        FreeCAD.Console.PrintWarning(
+            f"{doc.Label}: saved without the closet workbench; {len(healed)} objects can be "
+            "edited again: " + ", ".join(healed[:5]) + (" …" if len(healed) > 5 else "") + "\n"
+        )
