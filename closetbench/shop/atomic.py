@@ -58,3 +58,12 @@ def _write(target: Path, data: bytes) -> None:
 def write_text_atomically(path: str | Path, text: str, subject: str = "document") -> Path:
     """Put ``text`` at ``path`` as UTF-8, line ends as they are; see ``write_bytes_atomically``."""
     return write_bytes_atomically(path, text.encode("utf-8", "replace"), subject)
+
+
+def make_folder(folder: str | Path, subject: str) -> None:
+    """Make a folder with those above it, if it is not there; ``DocumentError`` where not."""
+    try:
+        Path(folder).mkdir(parents=True, exist_ok=True)
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or str(error)
+        raise DocumentError(subject, "folder", folder, f"it cannot be made ({reason})") from error

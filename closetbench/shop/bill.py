@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from closetbench.core.closet import Closet
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
@@ -42,7 +43,8 @@ class Bill:
     """What goes into a bill.
 
     ``plan`` None: nothing is planned yet, and the bill says so. ``findings``: those of the
-    closet; the catalogue's own are added. ``bit``: diameter of the
+    closet; the catalogue's own are added
+    where they lack. ``bit``: diameter of the
     router bit in mm. ``band_waste``: fraction of edge band bought over the rims' length.
     """
 
@@ -79,8 +81,25 @@ def bill_rows(bill: Bill) -> list[Row]:
     return rows
 
 
-def write_bill(path: str | Path, bill: Bill) -> Path:
-    """Write the bill as CSV; ``DocumentError`` where that cannot be done."""
+def closet_bill(
+    closet: Closet, plan: Plan | None, catalogue: Catalogue, form: LengthFormat = MILLIMETRES,
+    bit: float | None = None,
+) -> Bill:
+    """The bill of a whole closet."""
+    return Bill(closet.design.name, closet.parts, catalogue, plan, closet.hardware,
+                closet.findings, form, bit)
+
+
+def write_bill(
+    path: str | Path, closet: Closet, plan: Plan | None, catalogue: Catalogue,
+    form: LengthFormat = MILLIMETRES, bit: float | None = None,
+) -> Path:
+    """Write the bill of a closet as CSV; ``DocumentError`` where that cannot be done."""
+    return save_bill(path, closet_bill(closet, plan, catalogue, form, bit))
+
+
+def save_bill(path: str | Path, bill: Bill) -> Path:
+    """Write a bill as CSV; errors as for ``write_bill``."""
     return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
 
 
@@ -164,7 +183,7 @@ def _finding_rows(bill: Bill) -> list[Row]:
         ["Findings"],
         ["severity", "subject", "message", "value", "limit", "source", "rule"],
     ]
-    found = (*bill.findings, *bill.catalogue.findings())
+    found = dict.fromkeys((*bill.findings, *bill.catalogue.findings()))
     for severity in _URGENCY:
         rows += [
             [f.severity.value, f.subject, f.message, f.value, f.limit, f.source, f.rule]

@@ -17,7 +17,7 @@ from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.panel import Point
 from closetbench.core.parts import Part
-from closetbench.shop.atomic import write_bytes_atomically
+from closetbench.shop.atomic import make_folder, write_bytes_atomically
 from closetbench.shop.lay import LaidPart, Side, Trace, lay, lay_sheet
 from closetbench.shop.optional import require
 from closetbench.stock.plan import Plan, SheetPlan
@@ -119,7 +119,8 @@ def part_dxf(part: Part, path: str | Path, form: LengthFormat = MILLIMETRES) -> 
 def sheet_files(
     plan: Plan, parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES
 ) -> tuple[Path, ...]:
-    """A drawing for every sheet in ``folder``, named after the sheets."""
+    """A drawing for every sheet in ``folder``, which is made, named after the sheets."""
+    make_folder(folder, "sheets")
     names = file_names([s.name for s in plan.sheets])
     return tuple(
         sheet_dxf(sheet, parts, Path(folder) / name, form)
@@ -130,7 +131,8 @@ def sheet_files(
 def part_files(
     parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES
 ) -> tuple[Path, ...]:
-    """A drawing for every part in ``folder``, named after the parts."""
+    """A drawing for every part in ``folder``, which is made, named after the parts."""
+    make_folder(folder, "parts")
     names = file_names([p.full_name for p in parts])
     return tuple(
         part_dxf(part, Path(folder) / name, form)

@@ -8,7 +8,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from closetbench.core.closet import part_weight
-from closetbench.core.errors import ClosetError
 from closetbench.core.joinery import router_passes
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
@@ -164,7 +163,10 @@ class SetUp:
 
 
 def set_ups(parts: Sequence[Part], bit: float | None = None) -> tuple[SetUp, ...]:
-    """The settings that the grooves of all parts need, narrow before wide."""
+    """The settings that the grooves of all parts need, narrow before wide.
+
+    Raises ``ClosetError`` for a ``bit`` of no width.
+    """
     found: defaultdict[tuple[bool, float, float], list[str]] = defaultdict(list)
     for part in parts:
         for groove in part.panel.grooves:
@@ -187,9 +189,7 @@ def _set_up(
     if rabbet and bit > width:
         return SetUp(rabbet, width, depth, count, parts, bit, (width - bit,),
                      "the bit stands over the rim")
-    try:
-        passes = router_passes(width, bit)
-    except ClosetError as error:
-        return SetUp(rabbet, width, depth, count, parts, bit, note=f"bit of {error.value} "
-                     f"{error.limit}")
-    return SetUp(rabbet, width, depth, count, parts, bit, passes)
+    if bit > width:
+        note = f"the bit is wider than the groove: take one of at most {width:g} mm"
+        return SetUp(rabbet, width, depth, count, parts, bit, note=note)
+    return SetUp(rabbet, width, depth, count, parts, bit, router_passes(width, bit))

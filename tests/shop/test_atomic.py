@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from closetbench.core.errors import DocumentError
-from closetbench.shop.atomic import write_bytes_atomically, write_text_atomically
+from closetbench.shop.atomic import make_folder, write_bytes_atomically, write_text_atomically
 from closetbench.shop.optional import require
 
 
@@ -88,6 +88,15 @@ def test_a_failure_half_way_leaves_the_old_file_alone(
         write_text_atomically(path, "new")
     assert path.read_text() == "old"
     assert [p.name for p in tmp_path.iterdir()] == ["a.csv"]
+
+
+def test_folders_are_made_with_those_above(tmp_path: Path) -> None:
+    make_folder(tmp_path / "a" / "b", "sheets")
+    make_folder(tmp_path / "a" / "b", "sheets")
+    assert (tmp_path / "a" / "b").is_dir()
+    (tmp_path / "file").write_text("")
+    with pytest.raises(DocumentError, match="sheets: folder is .*file/b; it cannot be made"):
+        make_folder(tmp_path / "file" / "b", "sheets")
 
 
 def test_a_missing_package_says_how_to_get_it(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -9,13 +9,15 @@ from pathlib import Path
 
 import pytest
 
-from closetbench.core.closet import part_weight
+from closetbench.core.closet import Closet, ClosetDesign, part_weight
+from closetbench.core.component import Component
+from closetbench.core.envelope import Envelope
 from closetbench.core.errors import CatalogueError, DocumentError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS
-from closetbench.core.panel import Band, Face, Grain, Groove, HoleRow, Notch, Panel, Rim, Run
+from closetbench.core.panel import Band, Box, Face, Grain, Groove, HoleRow, Notch, Panel, Rim, Run
 from closetbench.core.parts import HardwareNeed
-from closetbench.shop.bill import Bill, write_bill
+from closetbench.shop.bill import Bill, save_bill, write_bill
 from closetbench.shop.lines import (
     band_purchases,
     hardware_purchases,
@@ -62,16 +64,26 @@ def read(path: Path) -> dict[str, list[dict[str, str]]]:
 
 @pytest.fixture(scope="module")
 def sections(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[dict[str, str]]]:
-    return read(write_bill(tmp_path_factory.mktemp("bill") / "bill.csv", bill()))
+    return read(save_bill(tmp_path_factory.mktemp("bill") / "bill.csv", bill()))
 
 
 def test_the_file_reads_back_with_all_its_sections(tmp_path: Path) -> None:
-    path = write_bill(tmp_path / "bill.csv", bill())
+    path = save_bill(tmp_path / "bill.csv", bill())
     raw = path.read_bytes()
     assert raw.startswith(b"\xef\xbb\xbf")
     assert raw.endswith(b"\r\n")
     assert raw.count(b"\n") == raw.count(b"\r\n")
     assert list(read(path)) == ["Parts", "Purchases", "Groove set-ups", "Findings"]
+
+
+def test_the_bill_of_a_whole_closet(tmp_path: Path) -> None:
+    made = bill()
+    component = Component(
+        "tall case", made.parts, Box(0.0, 0.0, 0.0, 1500.0, 560.0, 2200.0), made.hardware)
+    closet = Closet(
+        ClosetDesign(made.title), None, Envelope(1500.0, 560.0, 2200.0), (component,), DOUBTS)
+    path = write_bill(tmp_path / "a.csv", closet, made.plan, made.catalogue, made.form, made.bit)
+    assert path.read_bytes() == save_bill(tmp_path / "b.csv", made).read_bytes()
 
 
 def test_sizes_agree_with_the_model(sections: dict[str, list[dict[str, str]]]) -> None:
@@ -181,7 +193,7 @@ def test_packs_are_whole() -> None:
 
 def test_a_key_that_is_not_there_is_named(tmp_path: Path) -> None:
     with pytest.raises(CatalogueError, match="pin-6"):
-        write_bill(tmp_path / "a.csv", bill(hardware=(HardwareNeed("pin-6", 1, "x"),)))
+        save_bill(tmp_path / "a.csv", bill(hardware=(HardwareNeed("pin-6", 1, "x"),)))
     assert list(tmp_path.iterdir()) == []
 
 
@@ -199,7 +211,7 @@ def test_set_ups_count_grooves_and_passes(sections: dict[str, list[dict[str, str
         (None, [(), ()], ["no bit chosen", "no bit chosen"]),
         (6.0, [(0.0, 4.0667, 8.1333, 12.2), (0.0, 6.0, 12.0)], ["", ""]),
         (19.0, [(), (-1.0,)], [
-            "bit of 19 mm must be above 0 and at most as wide as the groove, 18.2 mm",
+            "the bit is wider than the groove: take one of at most 18.2 mm",
             "the bit stands over the rim"]),
     ],
 )
@@ -222,7 +234,7 @@ def test_findings_come_last_the_dangers_first(sections: dict[str, list[dict[str,
 def test_nothing_to_say_is_said(tmp_path: Path) -> None:
     catalogue = replace(samples.catalogue(), currency="EUR")
     parts = samples.closet()[8:9]
-    path = write_bill(tmp_path / "a.csv", Bill("x", parts, catalogue))
+    path = save_bill(tmp_path / "a.csv", Bill("x", parts, catalogue))
     found = read_plain(path)
     assert found.count("none") == 2
     assert "cost each EUR" in found
@@ -272,7 +284,7 @@ def test_names_that_look_like_formulas_are_harmless(tmp_path: Path) -> None:
     part = replace(samples.closet()[8], name='=HYPERLINK("x";"y")', component="@home")
     turned = replace(part, panel=replace(part.panel, grain=Grain.NONE))
     doubt = Finding(Severity.NOTE, "-1+2", "rule", "+3", value="-3.5 mm")
-    path = write_bill(tmp_path / "a.csv", bill(
+    path = save_bill(tmp_path / "a.csv", bill(
         title="\t=1", parts=(turned,), plan=None, findings=(doubt,)))
     cells = read_plain(path)
     assert not [c for c in cells if c.startswith(tuple("=+-@\t\r\n"))]
@@ -288,6 +300,6 @@ def test_an_old_bill_outlives_a_failure(tmp_path: Path, monkeypatch: pytest.Monk
     path.write_text("old")
     monkeypatch.setattr(os, "replace", fail)
     with pytest.raises(DocumentError, match="Permission denied") as caught:
-        write_bill(path, bill())
+        save_bill(path, bill())
     assert str(path) in str(caught.value)
     assert [p.read_text() for p in tmp_path.iterdir()] == ["old"]
