@@ -21,7 +21,9 @@ class Finding:
 
     ``subject`` names the part or component; ``rule`` is a short slug that stays the
     same between versions; ``source`` says where the rule comes from; ``value`` and
-    ``limit`` are texts as the user reads them (empty where there is none).
+    ``limit`` are texts as the user reads them (empty where there is none). ``fix``: what
+    would put it right; ``spread``: the value over the published scatter of the material;
+    ``parts``: full names of the parts concerned, where there are others than ``subject``.
     """
 
     severity: Severity
@@ -31,3 +33,6 @@ class Finding:
     source: str = ""
     value: str = ""
     limit: str = ""
+    fix: str = ""
+    spread: str = ""
+    parts: tuple[str, ...] = ()

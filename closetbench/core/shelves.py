@@ -1,0 +1,283 @@
+"""Shelves, tops and bottoms: sag, strength, the longest span, and what would help.
+
+A shelf is a beam as wide as the shelf is deep, between the centres of its supports, under
+an even load. The verdict takes its ends to turn freely; a shelf in grooves is held more
+than that and less than clamped, so both bounds are given. Creep is shown beside the
+verdict: the published criteria are for the first sag.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from enum import Enum
+
+from closetbench.core import grades
+from closetbench.core.beams import (
+    Ends,
+    Piece,
+    Section,
+    above_zero,
+    composite,
+    deflection,
+    longest,
+    moment,
+)
+from closetbench.core.figures import GRAVITY, Figures
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.loads import PIN_SOURCE, Criterion
+from closetbench.core.materials import Catalogue, Material
+
+BEAM_SOURCE = "Wood Handbook FPL-GTR-190, eq. 9-2 and Table 9-1"
+STRIP_HEIGHTS = (20.0, 30.0, 40.0, 50.0, 60.0, 80.0, 100.0)
+"""mm, the lips and cleats that are tried as a remedy, of the shelf's own board."""
+MOST_DIVIDERS = 3
+LONGEST_TRIED = 4000.0
+
+
+class Hold(Enum):
+    """How a shelf is held at its ends."""
+
+    GROOVES = "in grooves"
+    CLEATS = "on cleats"
+    PINS = "on pins"
+    FASTENERS = "by screws or nails through the sides"
+    OVER = "on top of its supports"
+
+
+@dataclass(frozen=True)
+class Strip:
+    """A strip glued along a shelf: ``thickness`` across the shelf's depth and ``height``,
+    mm, E and G in N/mm²."""
+
+    thickness: float
+    height: float
+    e: float
+    g: float
+
+
+@dataclass(frozen=True)
+class Shelf:
+    """A shelf to be checked, lengths in mm.
+
+    ``span``: between the centres of its supports; ``depth``: front to back; ``along``:
+    whether the span runs along the length of the sheet; ``lip``: a strip at the front
+    edge, flush with the top; ``cleat``: a strip glued and screwed under the rear edge.
+    """
+
+    name: str
+    board: Material
+    span: float
+    depth: float
+    hold: Hold = Hold.GROOVES
+    along: bool = True
+    lip: Strip | None = None
+    cleat: Strip | None = None
+
+
+@dataclass(frozen=True)
+class Remedy:
+    """Something that makes the shelf pass, and the first sag with it, mm."""
+
+    text: str
+    sag: float
+
+
+@dataclass(frozen=True)
+class Sagging:
+    """What a shelf comes to: sags in mm, stresses in N/mm², ``load`` in N.
+
+    ``sag``: ends turning freely; ``held``: ends clamped, None where nothing holds them;
+    ``later``: ``sag`` after years, least, usual and greatest published; ``soft`` and
+    ``stiff``: ``sag`` with the softest and the stiffest board published; ``longest``: the
+    longest span that passes, None where none does.
+    """
+
+    load: float
+    sag: float
+    held: float | None
+    limit: float
+    later: tuple[float, float, float]
+    soft: float
+    stiff: float
+    stress: float
+    allowed: float
+    longest: float | None
+
+    @property
+    def passes(self) -> bool:
+        """Whether the first sag is within the limit."""
+        return self.sag <= self.limit
+
+    @property
+    def strong(self) -> bool:
+        """Whether the stress is within what the board may bear for years."""
+        return self.stress <= self.allowed
+
+
+def section(shelf: Shelf, e: float) -> Section:
+    """The shelf's section with its strips, the board's E as given, N/mm²."""
+    t, g = shelf.board.thickness, grades.shear_modulus(shelf.board, e)
+    pieces = [Piece(shelf.depth, t, 0.0, e, g)]
+    if shelf.lip:
+        lip = shelf.lip
+        pieces.append(Piece(lip.thickness, lip.height, t - lip.height, lip.e, lip.g))
+    if shelf.cleat:
+        cleat = shelf.cleat
+        pieces.append(Piece(cleat.thickness, cleat.height, -cleat.height, cleat.e, cleat.g))
+    return composite(pieces)
+
+
+def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
+    """Sag and strength of a shelf. Raises ``ClosetError`` where it cannot be computed."""
+    above_zero(shelf.name, span=shelf.span, depth=shelf.depth)
+    e = grades.stiffness(shelf.board, shelf.along, damp)
+    bar = section(shelf, e)
+    load = use.load(shelf.span, shelf.depth)
+    sag = deflection(bar, shelf.span, load)
+    low, high = grades.scatter(shelf.board, e)
+    later = grades.grade(shelf.board).creep
+
+    allowed = grades.allowed_stress(shelf.board, shelf.along, damp)
+
+    def stress(span: float) -> float:
+        own = shelf.board.weight(span, shelf.depth) * GRAVITY
+        return bar.stress(moment(span, use.load(span, shelf.depth) + own))
+
+    def ratio(span: float) -> float:
+        bent = deflection(bar, span, use.load(span, shelf.depth)) / use.limit(span)
+        return max(bent, stress(span) / allowed)
+
+    return Sagging(
+        load, sag,
+        deflection(bar, shelf.span, load, ends=Ends.CLAMPED)
+        if shelf.hold in (Hold.GROOVES, Hold.OVER) else None,
+        use.limit(shelf.span),
+        (sag * later[0], sag * later[1], sag * later[2]),
+        deflection(section(shelf, low), shelf.span, load),
+        deflection(section(shelf, high), shelf.span, load),
+        stress(shelf.span), allowed,
+        longest(ratio, 1.0, LONGEST_TRIED),
+    )
+
+
+def remedies(
+    shelf: Shelf, use: Criterion, catalogue: Catalogue, figures: Figures, damp: bool = False
+) -> tuple[Remedy, ...]:
+    """What would make the shelf pass, each computed: a thicker or stiffer board of the
+    catalogue, a lip, a cleat, dividers. Only what passes in sag and strength is given."""
+    found: list[Remedy] = []
+    t = shelf.board.thickness
+
+    def tried(other: Shelf) -> Sagging | None:
+        if damp and grades.grade(other.board).damp is None:
+            return None
+        result = check(other, use, damp)
+        return result if result.passes and result.strong else None
+
+    boards = sorted(catalogue.materials.values(), key=lambda m: (m.thickness, m.title))
+    same = (b for b in boards if b.kind is shelf.board.kind and b.thickness > t + 0.5)
+    other = (
+        b for b in boards
+        if b.kind is not shelf.board.kind and abs(b.thickness - t) <= 2 and not b.by_length
+    )
+    for choices in (same, other):
+        for board in choices:
+            result = tried(replace(shelf, board=board))
+            if result:
+                found.append(Remedy(board.title, result.sag))
+                break
+    e = grades.stiffness(shelf.board, True)
+    strips = [Strip(t, h, e, grades.shear_modulus(shelf.board, e)) for h in STRIP_HEIGHTS if h > t]
+    for text, given, stiffer in (
+        ("a front lip", shelf.lip, [replace(shelf, lip=s) for s in strips]),
+        ("a cleat glued and screwed under the rear edge", shelf.cleat,
+         [replace(shelf, cleat=s) for s in strips]),
+    ):
+        for strip, choice in zip(strips, stiffer, strict=True) if given is None else ():
+            result = tried(choice)
+            if result:
+                sizes = f"{figures.length(t)} x {figures.length(strip.height)}"
+                found.append(Remedy(f"{text} {sizes}", result.sag))
+                break
+    for count in range(1, MOST_DIVIDERS + 1):
+        clear = (shelf.span - count * t) / (count + 1)
+        result = tried(replace(shelf, span=clear)) if clear > t else None
+        if result:
+            plural = "s" if count > 1 else ""
+            found.append(Remedy(f"{count} divider{plural} to carry it", result.sag))
+            break
+    return tuple(found)
+
+
+def findings(
+    shelves: Sequence[Shelf], use: Criterion, catalogue: Catalogue, figures: Figures,
+    damp: bool = False,
+) -> Iterable[Finding]:
+    """The findings on shelves that are alike: one, and a second where strength fails."""
+    shelf = shelves[0]
+    if damp and grades.grade(shelf.board).damp is None:
+        yield Finding(
+            Severity.NOT_CHECKED, shelf.name, "shelf-damp",
+            f"not checked: {shelf.board.title} is made for dry, heated rooms; ask its maker for "
+            "figures in damp air, or take plywood or solid wood",
+            "EN 312, EN 622: boards for use in dry conditions", parts=_names(shelves),
+        )
+        return
+    result = check(shelf, use, damp)
+    help_text = _longest(result, figures)
+    if not (result.passes and result.strong):
+        found = [
+            f"{r.text}: {figures.small(r.sag)}"
+            for r in remedies(shelf, use, catalogue, figures, damp)
+        ] or [f"no board of the catalogue, no lip and no {MOST_DIVIDERS} dividers do"]
+        help_text = "; ".join([*found, help_text])
+    mass = figures.mass(result.load / GRAVITY)
+    also = f" (and {len(shelves) - 1} alike)" if len(shelves) > 1 else ""
+    if not result.strong:
+        yield Finding(
+            Severity.DANGER, shelf.name, "shelf-strength",
+            f"may break under {mass} of {use.title} in time{also}",
+            f"{grades.grade(shelf.board).mor_source}; {grades.STRENGTH_SOURCE}; load: {use.source}",
+            figures.stress(result.stress), figures.stress(result.allowed), help_text,
+            "strength is the least that the board's standard asks for", _names(shelves),
+        )
+    bounds = ""
+    if result.held is not None:
+        bounds = f"; if its ends could not turn at all, {figures.small(result.held)}"
+    elif shelf.hold is Hold.PINS:
+        bounds = f"; the pins are not checked ({PIN_SOURCE})"
+    verb = "sags" if result.passes else "sags too much:"
+    yield Finding(
+        Severity.NOTE if result.passes else Severity.WARNING, shelf.name, "shelf-sag",
+        f"{verb} {figures.small(result.sag)} under {mass} of {use.title}{also}{bounds}; after "
+        f"years about {figures.small(result.later[1])} "
+        f"({figures.small_range(result.later[0], result.later[2])})",
+        f"{use.source}; {BEAM_SOURCE}; {grades.CREEP_SOURCE}",
+        figures.small(result.sag), figures.small(result.limit),
+        help_text, _spread(shelf, result, figures), _names(shelves),
+    )
+
+
+def _names(shelves: Sequence[Shelf]) -> tuple[str, ...]:
+    return tuple(s.name for s in shelves)
+
+
+def _spread(shelf: Shelf, result: Sagging, figures: Figures) -> str:
+    source = grades.grade(shelf.board).e_source
+    if math.isclose(result.soft, result.stiff):
+        return f"no scatter is published ({source})"
+    return (
+        f"{figures.small_range(result.stiff, result.soft)} between the stiffest and the softest "
+        f"boards published ({source})"
+    )
+
+
+def _longest(result: Sagging, figures: Figures) -> str:
+    if result.longest is None:
+        return "no span passes"
+    if result.longest >= LONGEST_TRIED:
+        return f"spans to {figures.length(LONGEST_TRIED)} pass"
+    return f"the longest span that passes is {figures.length(math.floor(result.longest))}"
+
