@@ -5,8 +5,9 @@ from __future__ import annotations
 from functools import lru_cache
 from pathlib import Path
 
+from closetbench.core.catalogue import read_catalogue
 from closetbench.core.errors import CatalogueError
-from closetbench.core.materials import Catalogue, read_catalogue
+from closetbench.core.materials import Catalogue
 
 RESOURCES = Path(__file__).resolve().parent.parent / "resources"
 

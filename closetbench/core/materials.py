@@ -8,17 +8,17 @@ fields (``[material.ply18]`` with ``measured = 17.6`` alone is enough).
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Mapping
-from dataclasses import MISSING, Field, dataclass, field, fields, replace
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from fractions import Fraction
-from typing import Any, TypeVar
+from typing import TypeVar
 
 from closetbench.core import catalogue_fields as cf
 from closetbench.core.errors import CatalogueError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import INCH, LengthFormat
+from closetbench.core.slides import SlideClass
 
 HUNDREDTHS = LengthFormat("mm", Fraction(1, 100))
 INVENTED_CURRENCY = "cu"
@@ -206,7 +206,7 @@ class HardwareItem:
         cf.check_cost(self.key, "cost", self.cost)
 
 
-_E = TypeVar("_E", Material, EdgeBand, HardwareItem)
+_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass)
 
 
 @dataclass(frozen=True)
@@ -217,6 +217,7 @@ class Catalogue:
     bands: Mapping[str, EdgeBand] = field(default_factory=dict)
     hardware: Mapping[str, HardwareItem] = field(default_factory=dict)
     currency: str = ""
+    slides: Mapping[str, SlideClass] = field(default_factory=dict)
 
     def material(self, key: str, subject: str = "catalogue") -> Material:
         """The material of that key; CatalogueError about ``subject`` where there is none."""
@@ -230,6 +231,10 @@ class Catalogue:
         """The hardware of that key; CatalogueError about ``subject`` where there is none."""
         return _look_up(self.hardware, key, subject, "hardware")
 
+    def slide(self, key: str, subject: str = "catalogue") -> SlideClass:
+        """The slide class of that key; CatalogueError about ``subject`` where there is none."""
+        return _look_up(self.slides, key, subject, "slide")
+
     def merged(self, over: Catalogue) -> Catalogue:
         """This catalogue with the entries of ``over`` added or put in their place.
 
@@ -242,6 +247,7 @@ class Catalogue:
             {**base.bands, **over.bands},
             {**base.hardware, **over.hardware},
             over.currency or base.currency,
+            {**base.slides, **over.slides},
         )
 
     def unpriced(self) -> Catalogue:
@@ -254,6 +260,7 @@ class Catalogue:
             {k: replace(b, cost_per_m=None) for k, b in self.bands.items()},
             {k: replace(h, cost=None) for k, h in self.hardware.items()},
             self.currency,
+            self.slides,
         )
 
     def findings(self) -> tuple[Finding, ...]:
@@ -262,122 +269,6 @@ class Catalogue:
             return ()
         message = "prices are invented: enter your own, with their currency, in your catalogue"
         return (Finding(Severity.NOTE, "catalogue", "invented-prices", message),)
-
-
-def read_catalogue(text: str, origin: str, base: Catalogue | None = None) -> Catalogue:
-    """The catalogue that a TOML text says, laid over ``base``.
-
-    Tables ``[material.KEY]``, ``[band.KEY]``, ``[hardware.KEY]`` and a top-level
-    ``currency``; fields as in the classes here. Lengths are numbers of mm or texts with a
-    unit (``"3/4 in"``). An entry that ``base`` has needs only what changes; a file with any
-    price must state its currency. CatalogueError names ``origin``, table, key and limit.
-    """
-    try:
-        data = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise CatalogueError(origin, "text", "not TOML", str(error)) from None
-    known = [*_TABLES, "currency"]
-    for name, value in data.items():
-        if name not in known:
-            limit = f"is no table here; {cf.nearest(name, known)}"
-            raise CatalogueError(origin, name, value, limit)
-    currency = cf.read_text(data.get("currency", ""), origin, "currency")
-    if "currency" in data and not currency:
-        raise CatalogueError(origin, "currency", "empty", "must be a name such as EUR")
-    base = base or Catalogue()
-    under = base.unpriced() if currency not in ("", base.currency) else base
-    over = Catalogue(
-        _entries(Material, "material", data, origin, under.materials),
-        _entries(EdgeBand, "band", data, origin, under.bands),
-        _entries(HardwareItem, "hardware", data, origin, under.hardware),
-        currency,
-    )
-    if not currency and cf.mentions_price(data):
-        raise CatalogueError(origin, "currency", "missing", "a file with prices must state theirs")
-    merged = under.merged(over)
-    for key, material in over.materials.items():
-        if material.band:
-            merged.band(material.band, f"{origin} [material.{key}]")
-    return merged
-
-
-def _entries(
-    cls: type[_E], table: str, data: Mapping[str, Any], origin: str, base: Mapping[str, _E]
-) -> dict[str, _E]:
-    out: dict[str, _E] = {}
-    for key, given in cf.read_table(data.get(table, {}), origin, table).items():
-        subject = f"{origin} [{table}.{key}]"
-        given = cf.read_table(given, origin, f"{table}.{key}")
-        values = cf.read_fields(given, _TABLES[table], subject)
-        old = base.get(key)
-        if isinstance(old, Material) and {"density", "e_along", "e_across"} & values.keys():
-            values.setdefault("source", f"{old.source}; changed in {origin}")
-        try:
-            if old is not None:
-                out[key] = replace(old, **values)
-                continue
-            for needed in fields(cls):
-                if needed.name != "key" and needed.name not in values:
-                    values[needed.name] = _default(needed, subject, cf.nearest(key, base))
-            out[key] = cls(key=key, **values)
-        except CatalogueError as error:
-            raise CatalogueError(subject, error.prop, error.value, error.limit) from None
-    return out
-
-
-def _default(needed: Field[Any], subject: str, hint: str) -> object:
-    if needed.default is not MISSING:
-        return needed.default
-    if needed.name in _OPTIONAL:
-        return _OPTIONAL[needed.name]
-    raise CatalogueError(subject, needed.name, "missing", f"a new entry must state it; {hint}")
-
-
-def _kind(value: object, subject: str, name: str) -> MaterialKind:
-    kinds = {kind.name.lower(): kind for kind in MaterialKind}
-    if not isinstance(value, str) or value not in kinds:
-        raise CatalogueError(subject, name, value, f"must be one of {', '.join(kinds)}")
-    return kinds[value]
-
-
-def _sheets(value: object, subject: str, name: str) -> tuple[SheetSize, ...]:
-    if not isinstance(value, list) or not value:
-        raise CatalogueError(subject, name, value, "must be a list: [{ length = …, width = … }]")
-    sheets = []
-    for number, given in enumerate(value, 1):
-        where = f"{subject} sheet {number}"
-        values = cf.read_fields(cf.read_table(given, where, name), _SHEET, where)
-        for needed in ("length", "width"):
-            if needed not in values:
-                raise CatalogueError(where, needed, "missing", "a sheet must state it")
-        try:
-            sheets.append(SheetSize(**values))
-        except CatalogueError as error:
-            raise CatalogueError(where, error.prop, error.value, error.limit) from None
-    return tuple(sheets)
-
-
-_SHEET: Mapping[str, cf.FieldReader] = {
-    **dict.fromkeys(("length", "width"), cf.read_mm),
-    "cost": cf.read_number,
-}
-_TABLES: Mapping[str, Mapping[str, cf.FieldReader]] = {
-    "material": {
-        **dict.fromkeys(("title", "band", "source"), cf.read_text),
-        **dict.fromkeys(("nominal", "measured", "trim"), cf.read_mm),
-        **dict.fromkeys(("density", "e_along", "e_across"), cf.read_number),
-        **dict.fromkeys(("grained", "needs_band"), cf.read_boolean),
-        "kind": _kind,
-        "sheets": _sheets,
-    },
-    "band": {
-        **dict.fromkeys(("thickness", "width"), cf.read_mm),
-        "title": cf.read_text,
-        "cost_per_m": cf.read_number,
-    },
-    "hardware": {"title": cf.read_text, "pack": cf.read_whole, "cost": cf.read_number},
-}
-_OPTIONAL = {"measured": None, "trim": 0.0, "band": "", "needs_band": False}
 
 
 def _look_up(known: Mapping[str, _E], key: str, subject: str, what: str) -> _E:

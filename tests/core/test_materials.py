@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from closetbench.core.catalogue import read_catalogue
 from closetbench.core.errors import CatalogueError
 from closetbench.core.findings import Severity
 from closetbench.core.lengths import THIRTY_SECONDS
@@ -16,7 +17,6 @@ from closetbench.core.materials import (
     Material,
     MaterialKind,
     SheetSize,
-    read_catalogue,
     thickness_limits,
 )
 from closetbench.resources import RESOURCES, load_catalogue

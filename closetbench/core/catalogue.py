@@ -1,0 +1,142 @@
+"""Reading a catalogue's TOML: every field checked, every refusal with its place."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import MISSING, Field, fields, replace
+from typing import Any, TypeVar
+
+from closetbench.core import catalogue_fields as cf
+from closetbench.core.errors import CatalogueError
+from closetbench.core.materials import (
+    Catalogue,
+    EdgeBand,
+    HardwareItem,
+    Material,
+    MaterialKind,
+    SheetSize,
+)
+from closetbench.core.slides import SLIDE_DEFAULTS, SLIDE_FIELDS, SlideClass
+
+_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass)
+
+
+def read_catalogue(text: str, origin: str, base: Catalogue | None = None) -> Catalogue:
+    """The catalogue that a TOML text says, laid over ``base``.
+
+    Tables ``[material.KEY]``, ``[band.KEY]``, ``[hardware.KEY]``, ``[slide.KEY]`` and a top-level
+    ``currency``; fields as in the classes here. Lengths are numbers of mm or texts with a
+    unit (``"3/4 in"``). An entry that ``base`` has needs only what changes; a file with any
+    price must state its currency. CatalogueError names ``origin``, table, key and limit.
+    """
+    try:
+        data = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise CatalogueError(origin, "text", "not TOML", str(error)) from None
+    known = [*_TABLES, "currency"]
+    for name, value in data.items():
+        if name not in known:
+            limit = f"is no table here; {cf.nearest(name, known)}"
+            raise CatalogueError(origin, name, value, limit)
+    currency = cf.read_text(data.get("currency", ""), origin, "currency")
+    if "currency" in data and not currency:
+        raise CatalogueError(origin, "currency", "empty", "must be a name such as EUR")
+    base = base or Catalogue()
+    under = base.unpriced() if currency not in ("", base.currency) else base
+    over = Catalogue(
+        _entries(Material, "material", data, origin, under.materials),
+        _entries(EdgeBand, "band", data, origin, under.bands),
+        _entries(HardwareItem, "hardware", data, origin, under.hardware),
+        currency,
+        _entries(SlideClass, "slide", data, origin, under.slides),
+    )
+    if not currency and cf.mentions_price(data):
+        raise CatalogueError(origin, "currency", "missing", "a file with prices must state theirs")
+    merged = under.merged(over)
+    for key, material in over.materials.items():
+        if material.band:
+            merged.band(material.band, f"{origin} [material.{key}]")
+    return merged
+
+
+def _entries(
+    cls: type[_E], table: str, data: Mapping[str, Any], origin: str, base: Mapping[str, _E]
+) -> dict[str, _E]:
+    out: dict[str, _E] = {}
+    for key, given in cf.read_table(data.get(table, {}), origin, table).items():
+        subject = f"{origin} [{table}.{key}]"
+        given = cf.read_table(given, origin, f"{table}.{key}")
+        values = cf.read_fields(given, _TABLES[table], subject)
+        old = base.get(key)
+        if isinstance(old, Material) and {"density", "e_along", "e_across"} & values.keys():
+            values.setdefault("source", f"{old.source}; changed in {origin}")
+        try:
+            if old is not None:
+                out[key] = replace(old, **values)
+                continue
+            for needed in fields(cls):
+                if needed.name != "key" and needed.name not in values:
+                    values[needed.name] = _default(needed, subject, cf.nearest(key, base))
+            out[key] = cls(key=key, **values)
+        except CatalogueError as error:
+            raise CatalogueError(subject, error.prop, error.value, error.limit) from None
+    return out
+
+
+def _default(needed: Field[Any], subject: str, hint: str) -> object:
+    if needed.default is not MISSING:
+        return needed.default
+    if needed.name in _OPTIONAL:
+        return _OPTIONAL[needed.name]
+    raise CatalogueError(subject, needed.name, "missing", f"a new entry must state it; {hint}")
+
+
+def _kind(value: object, subject: str, name: str) -> MaterialKind:
+    kinds = {kind.name.lower(): kind for kind in MaterialKind}
+    if not isinstance(value, str) or value not in kinds:
+        raise CatalogueError(subject, name, value, f"must be one of {', '.join(kinds)}")
+    return kinds[value]
+
+
+def _sheets(value: object, subject: str, name: str) -> tuple[SheetSize, ...]:
+    if not isinstance(value, list) or not value:
+        raise CatalogueError(subject, name, value, "must be a list: [{ length = …, width = … }]")
+    sheets = []
+    for number, given in enumerate(value, 1):
+        where = f"{subject} sheet {number}"
+        values = cf.read_fields(cf.read_table(given, where, name), _SHEET, where)
+        for needed in ("length", "width"):
+            if needed not in values:
+                raise CatalogueError(where, needed, "missing", "a sheet must state it")
+        try:
+            sheets.append(SheetSize(**values))
+        except CatalogueError as error:
+            raise CatalogueError(where, error.prop, error.value, error.limit) from None
+    return tuple(sheets)
+
+
+_SHEET: Mapping[str, cf.FieldReader] = {
+    **dict.fromkeys(("length", "width"), cf.read_mm),
+    "cost": cf.read_number,
+}
+_TABLES: Mapping[str, Mapping[str, cf.FieldReader]] = {
+    "material": {
+        **dict.fromkeys(("title", "band", "source"), cf.read_text),
+        **dict.fromkeys(("nominal", "measured", "trim"), cf.read_mm),
+        **dict.fromkeys(("density", "e_along", "e_across"), cf.read_number),
+        **dict.fromkeys(("grained", "needs_band"), cf.read_boolean),
+        "kind": _kind,
+        "sheets": _sheets,
+    },
+    "band": {
+        **dict.fromkeys(("thickness", "width"), cf.read_mm),
+        "title": cf.read_text,
+        "cost_per_m": cf.read_number,
+    },
+    "hardware": {"title": cf.read_text, "pack": cf.read_whole, "cost": cf.read_number},
+    "slide": SLIDE_FIELDS,
+}
+_OPTIONAL: Mapping[str, object] = {
+    "measured": None, "trim": 0.0, "band": "", "needs_band": False, **SLIDE_DEFAULTS,
+}
