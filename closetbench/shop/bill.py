@@ -31,7 +31,9 @@ _RIMS = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
 _GRAIN = {
     Grain.LENGTH: "along the length", Grain.WIDTH: "along the width", Grain.NONE: "any way",
 }
-_URGENCY = (Severity.DANGER, Severity.WARNING, Severity.NOT_CHECKED, Severity.NOTE)
+_URGENCY = {
+    Severity.DANGER: 0, Severity.WARNING: 1, Severity.NOT_CHECKED: 2, Severity.NOTE: 3,
+}
 _ROUTER_CARE = (
     "Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep "
     "grooves in several steps of depth; the machine's own manual goes before this list."
@@ -184,11 +186,10 @@ def _finding_rows(bill: Bill) -> list[Row]:
         ["severity", "subject", "message", "value", "limit", "source", "rule"],
     ]
     found = dict.fromkeys((*bill.findings, *bill.catalogue.findings()))
-    for severity in _URGENCY:
-        rows += [
-            [f.severity.value, f.subject, f.message, f.value, f.limit, f.source, f.rule]
-            for f in found if f.severity is severity
-        ]
+    rows += [
+        [f.severity.value, f.subject, f.message, f.value, f.limit, f.source, f.rule]
+        for f in sorted(found, key=lambda f: _URGENCY.get(f.severity, len(_URGENCY)))
+    ]
     if len(rows) == 2:
         rows.append(["none"])
     return rows

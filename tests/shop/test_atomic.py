@@ -95,7 +95,7 @@ def test_folders_are_made_with_those_above(tmp_path: Path) -> None:
     make_folder(tmp_path / "a" / "b", "sheets")
     assert (tmp_path / "a" / "b").is_dir()
     (tmp_path / "file").write_text("")
-    with pytest.raises(DocumentError, match="sheets: folder is .*file/b; it cannot be made"):
+    with pytest.raises(DocumentError, match=r"sheets: folder is .*file/b; it cannot be made"):
         make_folder(tmp_path / "file" / "b", "sheets")
 
 
