@@ -1,0 +1,1 @@
+"""What the user sees in FreeCAD: commands, task panels, view providers."""

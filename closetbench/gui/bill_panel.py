@@ -1,0 +1,158 @@
+"""The task panel of a bill: what it takes into account, its tables, the file to write."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from closetbench.core.errors import ClosetError
+from closetbench.gui import units
+from closetbench.gui.dxf_panel import layout_for
+from closetbench.gui.fields import LengthField, NumberField
+from closetbench.gui.files import PathField, file_stem, home_folder
+from closetbench.gui.form import Form
+from closetbench.gui.qt import QtWidgets, translate
+from closetbench.gui.report import report
+from closetbench.gui.spec_panel import SpecPanel
+from closetbench.model.bill import bill_of
+from closetbench.model.properties import put
+from closetbench.shop.bill import bill_rows, write_bill
+
+CONTEXT = "Closetbench_Bill"
+
+
+def _tr(text: str) -> str:
+    return translate(CONTEXT, text)
+
+
+@dataclass(frozen=True)
+class Settings:
+    """What the panel edits. ``bit`` None: not said; ``waste`` in percent."""
+
+    bit: float | None
+    waste: float
+
+
+class BillPanel(SpecPanel):
+    """Shows the bill and writes it as CSV."""
+
+    def spec(self) -> Settings:
+        return Settings(self.obj.RouterBit.Value or None, 100 * self.obj.BandWaste)
+
+    def verify(self, spec: Settings) -> None:
+        if spec.bit is not None and not 1 <= spec.bit <= 60:
+            raise ClosetError(
+                self.obj.Label, "router bit", f"{spec.bit:g} mm", "must be 1 to 60 mm")
+
+    def write(self, spec: Settings) -> None:
+        put(self.obj, "RouterBit", spec.bit or 0.0)
+        put(self.obj, "BandWaste", spec.waste / 100)
+        put(self.obj, "Update", True)
+
+    def build(self) -> None:
+        if self.obj.Layout is None:
+            self.obj.Layout = layout_for(self.obj.Closet)
+        form = Form(_tr("Bill"), "bill")
+        form.row(_tr("Router bit"), LengthField("bit", "router bit", _tr("not said")), tip=_tr(
+            "Diameter of the bit at hand: the bill then gives the passes for each groove."))
+        form.row(_tr("Band waste"), NumberField("waste", "waste", 0, 100, "%"), tip=_tr(
+            "Edge band bought over the length of the rims."))
+        self.file = PathField(
+            "file", _tr("write no file"), _tr("Write the bill"), "CSV (*.csv)", save=True)
+        form.row(_tr("CSV file"), self.file)
+        stem = file_stem(self.obj.Closet.Label)
+        self.file.put(str(home_folder() / f"{stem}-bill.csv"))
+        self.note = form.note("summary")
+        table = Form(_tr("As it will be written"), "bill")
+        self.tabs = QtWidgets.QTabWidget()
+        self.tabs.setObjectName("bill")
+        self.tabs.setMinimumHeight(260)
+        table.whole(self.tabs)
+        self.form = [form, table]
+        self.bind(*(f for f in self.fields if f is not self.file))
+
+    def refresh(self) -> None:
+        try:
+            rows = bill_rows(bill_of(self.obj))
+        except ClosetError as error:
+            self.note.setText(units.explained(str(error)))
+            self.tabs.clear()
+            return
+        self.note.setText(self._summary())
+        at = self.tabs.currentIndex()
+        self.tabs.clear()
+        for name, table in _sections(rows):
+            self.tabs.addTab(_table(table), name)
+        self.tabs.setCurrentIndex(max(0, at))
+
+    def _summary(self) -> str:
+        lines = []
+        layout = self.obj.Layout
+        if layout is None or not layout.PlanJson:
+            lines.append(_tr("The sheets are not planned yet: the bill cannot count them."))
+        elif layout.OutOfDate:
+            lines.append(_tr("The cut layout is out of date: plan the sheets again first."))
+        cost = f"{self.obj.Cost:.2f} {self.obj.Currency}".strip()
+        if self.obj.Unpriced:
+            lines.append(_tr("At least {}: not everything has a price.").format(cost))
+        elif self.obj.Cost:
+            lines.append(_tr("In all {}.").format(cost))
+        return "\n".join(lines)
+
+    def finish(self) -> None:
+        """Keep the lines in the document, and write the file."""
+        put(self.obj, "Update", True)
+        self.preview_now()
+        path = str(self.file.value()).strip()
+        if path:
+            written = write_bill(Path(path), bill_of(self.obj))
+            report(_tr("Written: {}").format(written))
+
+
+def _sections(rows: Sequence[Sequence[object]]) -> list[tuple[str, list[list[str]]]]:
+    """The bill's sections: name, then rows of texts; an empty row parts two of them."""
+    found: list[tuple[str, list[list[str]]]] = []
+    fresh = False
+    for row in rows:
+        if not row:
+            fresh = True
+        elif fresh:
+            found.append((str(row[0]), []))
+            fresh = False
+        elif found:
+            found[-1][1].append(["" if cell is None else _cell(cell) for cell in row])
+    return found
+
+
+def _cell(cell: object) -> str:
+    return f"{cell:.3f}".rstrip("0").rstrip(".") if isinstance(cell, float) else str(cell)
+
+
+def _table(rows: list[list[str]]) -> QtWidgets.QWidget:
+    """The first row of more than one cell is the head; rows of one cell before it, notes."""
+    page = QtWidgets.QWidget()
+    box = QtWidgets.QVBoxLayout(page)
+    box.setContentsMargins(2, 2, 2, 2)
+    at = 0
+    while at < len(rows) and len(rows[at]) == 1:
+        note = QtWidgets.QLabel(rows[at][0])
+        note.setWordWrap(True)
+        box.addWidget(note)
+        at += 1
+    heads, body = (rows[at], rows[at + 1:]) if at < len(rows) else ([], [])
+    table = QtWidgets.QTableWidget(len(body), len(heads))
+    table.setHorizontalHeaderLabels(heads)
+    table.verticalHeader().hide()
+    table.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
+    for i, row in enumerate(body):
+        for j, text in enumerate(row[: len(heads)]):
+            item = QtWidgets.QTableWidgetItem(text)
+            item.setToolTip(text)
+            table.setItem(i, j, item)
+    table.resizeColumnsToContents()
+    for j in range(len(heads)):
+        table.setColumnWidth(j, min(table.columnWidth(j), 260))
+    table.resizeRowsToContents()
+    box.addWidget(table, 1)
+    return page

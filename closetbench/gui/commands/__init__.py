@@ -1,0 +1,1 @@
+"""Our commands. Their modules import panels and the core only when a command runs."""

@@ -1,0 +1,112 @@
+"""Commands that make what the shop works from."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from closetbench.gui.commands.base import Command, chosen, mark, there_are
+
+
+class _Paper(Command):
+    """A command that needs a closet with parts in it."""
+
+    def run(self) -> None:
+        closet = chosen("Closet")
+        if closet is None:
+            self.ask_for(
+                mark("Closetbench", "Select the closet that this is for.")
+                if there_are("Closet") else
+                mark("Closetbench", "There is no closet in this document: start one first.")
+            )
+            return
+        from closetbench.model.bridge import closet_of
+
+        if not closet_of(closet).parts:
+            self.ask_for(mark(
+                "Closetbench", "The closet has no parts yet: add a carcass or a panel first."))
+            return
+        self.open(closet)
+
+    def ask_for(self, text: str) -> None:
+        from closetbench.gui.qt import translate
+        from closetbench.gui.task import tell
+
+        tell(self.title, translate("Closetbench", text))
+
+    def open(self, closet: Any) -> None:
+        """Open the panel for a closet."""
+        raise NotImplementedError
+
+
+class Layout(_Paper):
+    """The sheets and how to cut them."""
+
+    name = "Closetbench_Layout"
+    text = mark("Closetbench_Layout", "Lay out the sheets…")
+    tip = mark(
+        "Closetbench_Layout",
+        "Plan which sheets to buy and how to rip and crosscut them into the closet's parts",
+    )
+    icon = "layout"
+    accel = "C, L"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.dxf_panel import layout_for
+        from closetbench.gui.layout_panel import LayoutPanel
+        from closetbench.gui.panels import open_for
+        from closetbench.model.make import make_layout
+
+        layout = layout_for(closet)
+        if layout is not None:
+            open_for(layout)
+            return
+        doc = closet.Document
+        LayoutPanel(doc, self.title, make=lambda: make_layout(doc, closet)).start()
+
+
+class Dxf(_Paper):
+    """Drawings for the saw and the router."""
+
+    name = "Closetbench_Dxf"
+    text = mark("Closetbench_Dxf", "Export DXF…")
+    tip = mark(
+        "Closetbench_Dxf",
+        "Write drawings of the cut layout, of each sheet or of each part",
+    )
+    icon = "dxf"
+    accel = "C, D"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.dxf_panel import DxfPanel
+
+        DxfPanel(closet, self.title).start()
+
+
+class Bill(_Paper):
+    """Cut list, purchases and groove set-ups."""
+
+    name = "Closetbench_Bill"
+    text = mark("Closetbench_Bill", "Bill of materials…")
+    tip = mark(
+        "Closetbench_Bill",
+        "Show and write the cut list, what to buy, the groove set-ups and the findings",
+    )
+    icon = "bill"
+    accel = "C, M"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.bill_panel import BillPanel
+        from closetbench.gui.dxf_panel import layout_for
+        from closetbench.gui.panels import open_for
+        from closetbench.model.base import class_of
+        from closetbench.model.make import make_bill
+
+        bill = next((o for o in closet.InList if class_of(o) == "Bill"), None)
+        if bill is not None:
+            open_for(bill)
+            return
+        doc, layout = closet.Document, layout_for(closet)
+        BillPanel(doc, self.title, make=lambda: make_bill(doc, closet, layout)).start()
+
+
+COMMANDS = (Layout(), Dxf(), Bill())

@@ -1,0 +1,119 @@
+"""The task panel that writes drawings: whole layout, a sheet each, a part each."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+from closetbench.core.errors import ClosetError, DocumentError
+from closetbench.gui.fields import CheckField, Field
+from closetbench.gui.files import PathField, file_stem, home_folder
+from closetbench.gui.form import Form
+from closetbench.gui.qt import translate
+from closetbench.gui.report import report
+from closetbench.gui.task import TaskPanel
+from closetbench.model import bridge
+from closetbench.model.base import class_of
+from closetbench.model.layout import plan_of
+
+CONTEXT = "Closetbench_Dxf"
+
+
+def _tr(text: str) -> str:
+    return translate(CONTEXT, text)
+
+
+def layout_for(closet: Any) -> Any:
+    """The cut layout of a closet, None where there is none."""
+    return next((o for o in closet.InList if class_of(o) == "CutLayout"), None)
+
+
+class DxfPanel(TaskPanel):
+    """Writes DXF files; the document does not change."""
+
+    def __init__(self, closet: Any, title: str) -> None:
+        super().__init__(closet.Document, title)
+        self.closet = closet
+
+    def build(self) -> None:
+        form = Form(_tr("Drawings"), "dxf")
+        self.layout = layout_for(self.closet)
+        self.plan = plan_of(self.layout) if self.layout is not None else None
+        self.current = self.plan is not None and not self.layout.OutOfDate
+        self.parts = bridge.closet_of(self.closet).parts
+        self.whole = CheckField("layout", _tr("All sheets in one drawing"))
+        self.sheets = CheckField("sheets", _tr("A drawing for each sheet"))
+        self.each = CheckField("parts", _tr("A drawing for each part"))
+        for field in (self.whole, self.sheets, self.each):
+            form.check(field)
+            field.edited.connect(self._show_files)
+        self.whole.put(self.current)
+        self.each.put(not self.current)
+        for field in (self.whole, self.sheets):
+            form.enable(field, self.current)
+        self.why = form.note("why")
+        if self.plan is None:
+            self.why.setText(_tr(
+                "The sheets are not planned yet: lay them out first, or draw the parts alone."))
+        elif not self.current:
+            self.why.setText(_tr(
+                "The cut layout is out of date: plan the sheets again, or draw the parts alone."))
+        self.folder = PathField("folder", _tr("choose a folder"), _tr("Folder for the drawings"))
+        self.folder.put(str(home_folder()))
+        self.folder.edited.connect(self._show_files)
+        form.row(_tr("Folder"), self.folder)
+        self.files = form.note("files")
+        note = form.note()
+        note.setText(_tr(
+            "Millimetres, as sawn and before banding. Depth and side of each cut are in the "
+            "layers' names."))
+        self.form = [form]
+
+    def refresh(self) -> None:
+        self._show_files()
+
+    def _show_files(self, field: Field | None = None) -> None:
+        for one in self.fields:
+            self.set_error(one, "")
+        names = []
+        if self.whole.value():
+            names.append(f"{self._stem()}.dxf")
+        if self.sheets.value() and self.plan is not None:
+            names.append(_tr("sheets/, {} drawings").format(len(self.plan.sheets)))
+        if self.each.value():
+            names.append(_tr("parts/, {} drawings").format(len(self.parts)))
+        self.files.setText(_tr("To be written: {}").format("; ".join(names)) if names else "")
+
+    def _stem(self) -> str:
+        return f"{file_stem(self.closet.Label)}-layout"
+
+    def finish(self) -> None:
+        """Write what is ticked."""
+        from closetbench.shop import dxf
+
+        if not any(f.value() for f in (self.whole, self.sheets, self.each)):
+            raise ClosetError(self.title, _tr("drawings"), _tr("none"), _tr("tick one at least"))
+        text = str(self.folder.value()).strip()
+        if not text:
+            raise ClosetError(self.title, _tr("folder"), _tr("empty"), _tr("choose a folder"))
+        folder = Path(text).expanduser()
+        form = bridge.format_of(self.closet)
+        written: list[Path] = []
+        if self.whole.value():
+            path = _made(folder) / f"{self._stem()}.dxf"
+            written.append(dxf.layout_dxf(self.plan, self.parts, path, form))
+        if self.sheets.value():
+            written += dxf.sheet_files(self.plan, self.parts, _made(folder / "sheets"), form)
+        if self.each.value():
+            written += dxf.part_files(self.parts, _made(folder / "parts"), form)
+        report(_tr("{} drawings written to {}").format(len(written), folder))
+
+
+def _made(folder: Path) -> Path:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise DocumentError(
+            "drawings", "folder", str(folder), f"cannot be made: {error.strerror or error}"
+        ) from error
+    return folder

@@ -1,0 +1,67 @@
+"""Colours: of boards in the 3D view, of text and of sketches on light and dark themes."""
+
+from __future__ import annotations
+
+from closetbench.core.materials import Material, MaterialKind
+from closetbench.gui.qt import QtGui, QtWidgets
+
+Colour = tuple[float, float, float]
+
+_BOARDS: dict[MaterialKind, Colour] = {
+    MaterialKind.PLYWOOD: (0.95, 0.84, 0.66),
+    MaterialKind.MELAMINE: (0.96, 0.96, 0.94),
+    MaterialKind.MDF: (0.83, 0.73, 0.62),
+    MaterialKind.HARDBOARD: (0.66, 0.53, 0.41),
+    MaterialKind.LUMBER: (0.93, 0.76, 0.52),
+}
+SURVEY: Colour = (0.45, 0.55, 0.63)
+EDGES: Colour = (0.25, 0.20, 0.16)
+UNKNOWN: Colour = (0.75, 0.75, 0.75)
+
+
+def board_colour(material: Material | None) -> Colour:
+    """The colour of a board in the 3D view, which darkens it toward its edges of sight."""
+    if material is None:
+        return UNKNOWN
+    red, green, blue = _BOARDS[material.kind]
+    if "birch" in material.key:
+        return (0.99, 0.92, 0.77)
+    if "black" in material.key:
+        return (0.30, 0.30, 0.31)
+    return red, green, blue
+
+
+def is_dark(widget: QtWidgets.QWidget) -> bool:
+    """Whether text on the widget is light on a dark ground.
+
+    The text's colour is asked, not the ground's: style sheets set it on every widget,
+    but often leave the ground to a parent.
+    """
+    return widget.palette().color(widget.foregroundRole()).lightnessF() > 0.5
+
+
+def ink(widget: QtWidgets.QWidget, share: float = 1.0) -> QtGui.QColor:
+    """The colour of text on the widget, faded to a share of its strength."""
+    colour = QtGui.QColor(widget.palette().color(widget.foregroundRole()))
+    colour.setAlphaF(share)
+    return colour
+
+
+def accent(widget: QtWidgets.QWidget) -> QtGui.QColor:
+    """The colour that points something out in a sketch."""
+    return QtGui.QColor("#ffb454" if is_dark(widget) else "#b4500a")
+
+
+def wood(widget: QtWidgets.QWidget) -> QtGui.QColor:
+    """The ground of a board in a sketch."""
+    return QtGui.QColor("#6b5840" if is_dark(widget) else "#ead9bd")
+
+
+def error_colour(widget: QtWidgets.QWidget) -> str:
+    """A red that can be read on the widget's ground."""
+    return "#ff8f85" if is_dark(widget) else "#b3261e"
+
+
+def warning_colour(widget: QtWidgets.QWidget) -> str:
+    """An amber that can be read on the widget's ground."""
+    return "#f2b95c" if is_dark(widget) else "#8a5a00"

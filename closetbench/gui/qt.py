@@ -1,0 +1,37 @@
+"""Qt as FreeCAD hands it out, the same on every FreeCAD: asked for, never guessed by version."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import FreeCAD
+from PySide import QtCore, QtGui
+
+try:
+    from PySide import QtWidgets
+except ImportError:  # FreeCAD 0.20 has the widgets in QtGui
+    QtWidgets = QtGui
+
+Signal = QtCore.Signal
+
+ICONS = Path(__file__).resolve().parent.parent.parent / "resources" / "icons"
+
+
+def icon_file(name: str) -> str:
+    """The path of one of our icons, as it is now: a saved file must not hold it."""
+    return str(ICONS / f"{name}.svg")
+
+
+def translate(context: str, text: str) -> str:
+    """``text`` in the language that FreeCAD speaks."""
+    return FreeCAD.Qt.translate(context, text)
+
+
+def run_modal(dialog: QtWidgets.QDialog) -> int:
+    """Run a dialog until it is closed; its result."""
+    return int((dialog.exec if hasattr(dialog, "exec") else dialog.exec_)())
+
+
+def let_events_in() -> None:
+    """Handle what waits in the event loop: repainting, a click on Stop."""
+    QtCore.QCoreApplication.processEvents()

@@ -1,0 +1,124 @@
+"""A task panel whose fields stand for the fields of a frozen specification.
+
+A change is tried on the core first; only what can be built is written to the object, and
+only the properties that differ. What cannot be built stays in its field with the reason
+beside it, and is tried again with the next change.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from closetbench.core.errors import ClosetError
+from closetbench.gui import units
+from closetbench.gui.fields import Field
+from closetbench.gui.task import TaskPanel
+
+
+def get_path(spec: Any, path: str) -> Any:
+    """The value at a path such as ``width``, ``back.inset`` or ``bays.0.fixed``."""
+    for step in path.split("."):
+        if isinstance(spec, Mapping):
+            spec = spec.get(step)
+        else:
+            spec = spec[int(step)] if step.isdecimal() else getattr(spec, step)
+    return spec
+
+
+def put_path(spec: Any, path: str, value: Any) -> Any:
+    """The specification with another value at a path."""
+    step, _, rest = path.partition(".")
+    if isinstance(spec, Mapping):
+        return {**spec, step: value}
+    if step.isdecimal():
+        index = int(step)
+        inner = put_path(spec[index], rest, value) if rest else value
+        return (*spec[:index], inner, *spec[index + 1:])
+    return replace(spec, **{step: put_path(getattr(spec, step), rest, value) if rest else value})
+
+
+class SpecPanel(TaskPanel):
+    """Binds fields by name: a field's name is the path in the specification."""
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        self._pending: dict[str, Any] = {}
+
+    # -- what subclasses give
+
+    def spec(self) -> Any:
+        """The specification as the object has it now."""
+        raise NotImplementedError
+
+    def verify(self, spec: Any) -> None:
+        """Raise ``ClosetError`` where the specification cannot be built."""
+        raise NotImplementedError
+
+    def write(self, spec: Any) -> None:
+        """Write a specification that can be built to the object."""
+        raise NotImplementedError
+
+    def path(self, field: Field) -> str:
+        """The path in the specification that a field stands for."""
+        return field.name
+
+    # -- the mechanism
+
+    def bind(self, *fields: Field) -> None:
+        """Show the specification's values in the fields and follow their changes."""
+        spec = self.spec()
+        for field in fields:
+            field.put(get_path(spec, self.path(field)))
+            field.edited.connect(self.take)
+
+    def take(self, field: Field) -> None:
+        """A field was edited: try the specification with it."""
+        try:
+            self._pending[field.name] = field.value()
+        except ClosetError as error:
+            self._pending.pop(field.name, None)
+            self.set_error(field, units.explained(error.limit))
+            return
+        self.set_error(field, "")
+        self.try_pending(field)
+
+    def try_pending(self, last: Field | None) -> None:
+        """Try all changes that are not yet on the object, ``last`` the newest."""
+        waiting = [f for f in self.fields if f.name in self._pending]
+        spec = self.spec()
+        for field in waiting:
+            spec = put_path(spec, self.path(field), self._pending[field.name])
+        try:
+            self.verify(spec)
+        except ClosetError as error:
+            culprit = next(
+                (f for f in waiting if getattr(f, "prop", None) == error.prop), last
+            )
+            for field in waiting:
+                said = units.explained(self.reason(error)) if field is culprit else ""
+                self.set_error(field, said)
+            return
+        self.write(spec)
+        self._pending.clear()
+        for field in waiting:
+            self.set_error(field, "")
+        self.show_spec(waiting)
+        self.preview_soon()
+
+    def show_spec(self, fields: list[Field]) -> None:
+        """Show in the fields what the object has now."""
+        spec = self.spec()
+        for field in fields:
+            field.put(get_path(spec, self.path(field)))
+
+    def reason(self, error: ClosetError) -> str:
+        """What to say beside the field: the limit, and of what, where that is not plain."""
+        if error.subject in self.own_subjects():
+            return error.limit
+        return f"{error.subject}: {error.prop} {error.limit}"
+
+    def own_subjects(self) -> tuple[str, ...]:
+        """Subjects of errors that are about the object itself."""
+        return (self.obj.Label,)

@@ -1,0 +1,59 @@
+"""The task panel that starts a closet: its name, then its survey."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from closetbench.gui.fields import Field, TextField
+from closetbench.gui.form import Form
+from closetbench.gui.qt import translate
+from closetbench.gui.survey_panel import SurveyPanel
+from closetbench.gui.units import current_format
+from closetbench.model import bridge
+from closetbench.model.make import make_closet
+
+CONTEXT = "Closetbench_Start"
+
+
+class StartPanel(SurveyPanel):
+    """A survey panel with the name of the closet on top."""
+
+    @classmethod
+    def begin(cls, doc: Any, title: str, new_document: bool) -> bool:
+        """Open the panel over a new closet; lengths in its papers follow FreeCAD's units."""
+
+        def make() -> Any:
+            closet = make_closet(doc, translate(CONTEXT, "Closet"))
+            form = current_format()
+            closet.LengthStyle, closet.LengthStep = form.style, str(form.resolution)
+            return bridge.survey_for(closet)
+
+        return cls(doc, title, make=make, new_document=new_document).start()
+
+    def build(self) -> None:
+        super().build()
+        head = Form(translate(CONTEXT, "Closet"), "closet")
+        self.name = TextField("name")
+        head.row(translate(CONTEXT, "Name"), self.name)
+        self.name.put(bridge.closet_for(self.obj).Label)
+        self.name.edited.connect(self._rename)
+        self.form.insert(0, head)
+
+    def first_field(self) -> Field:
+        return self.name
+
+    def _rename(self, field: Field) -> None:
+        name = field.value()
+        if not name:
+            self.set_error(field, translate(CONTEXT, "must not be empty"))
+            return
+        self.set_error(field, "")
+        closet = bridge.closet_for(self.obj)
+        closet.Label = name
+        field.put(closet.Label)
+
+    def finish(self) -> None:
+        """Look at the closet once it is there."""
+        from closetbench.gui.commands.base import show_all
+
+        show_all()

@@ -1,0 +1,333 @@
+"""The task panel that all of ours are: it owns the transaction from opening to closing.
+
+OK commits, Cancel aborts and recomputes, so that Cancel leaves the document as it was,
+undo stack included. Undo while the panel is open closes it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import pairwise
+from typing import Any, ClassVar
+
+import FreeCAD
+import FreeCADGui
+
+from closetbench.core.errors import ClosetError
+from closetbench.gui.fields import Field, TextField
+from closetbench.gui.form import Fold, Form
+from closetbench.gui.qt import QtCore, QtWidgets, run_modal, translate
+
+CONTEXT = "Closetbench"
+NEEDED_WIDTH = 400
+"""px of the dock that shows the forms, its margins and scroll bar included."""
+PREVIEW_DELAY = 150
+"""ms from the last change to the preview: typing goes on without waiting for shapes."""
+
+
+class TaskPanel(QtCore.QObject):
+    """A task panel over one document object.
+
+    ``make`` creates the object, within the panel's transaction, where there is none yet.
+    Subclasses fill ``form`` in ``build``, the boxes that FreeCAD shows one above the other,
+    and ``inner`` with forms that lie within those; they may override ``refresh`` and
+    ``finish``.
+    """
+
+    current: ClassVar[TaskPanel | None] = None
+    """The panel that is open, if it is ours."""
+
+    def __init__(
+        self,
+        doc: Any,
+        title: str,
+        obj: Any = None,
+        make: Callable[[], Any] | None = None,
+        new_document: bool = False,
+    ) -> None:
+        super().__init__()
+        self.doc = doc
+        self._name = doc.Name
+        self._new_document = new_document
+        self.title = title
+        self.obj = obj
+        self.form: list[Form] = []
+        self.inner: list[Form] = []
+        self._make = make
+        self._open = False
+        self._buttons: QtWidgets.QDialogButtonBox | None = None
+        self._observer = _Observer(self)
+        self._preview = QtCore.QTimer(self)
+        self._preview.setSingleShot(True)
+        self._preview.setInterval(PREVIEW_DELAY)
+        self._preview.timeout.connect(self.preview_now)
+
+    # -- opening and closing
+
+    def start(self, editing: bool = False) -> bool:
+        """Open the transaction, make the object, show the panel; False if it cannot be.
+
+        ``editing``: FreeCAD is already entering the object's edit mode.
+        """
+        if FreeCADGui.Control.activeDialog():
+            tell(self.title, translate(
+                CONTEXT, "Another task is open: finish it with OK or Cancel first."))
+            return False
+        self.doc.openTransaction(self.title)
+        try:
+            if self._make is not None:
+                self.obj = self._make()
+                self.doc.recompute()
+            self.build()
+        except ClosetError as error:
+            self._undo_all()
+            tell(self.title, str(error))
+            return False
+        except Exception:
+            self._undo_all()
+            raise
+        self.settle()
+        TaskPanel.current = self
+        self._open = True
+        FreeCAD.addDocumentObserver(self._observer)
+        if editing or self.obj is None or not _edit(self.obj):
+            self.show()
+        return True
+
+    def show(self) -> None:
+        """Put the panel into FreeCAD's task view; called by the view provider's ``setEdit``."""
+        dialog = FreeCADGui.Control.showDialog(self)
+        if hasattr(dialog, "setDocumentName"):
+            dialog.setDocumentName(self.doc.Name)
+        self.refresh()
+        self._widen()
+        # FreeCAD puts the focus elsewhere once it has shown the panel
+        QtCore.QTimer.singleShot(0, self._focus_first)
+
+    def _widen(self) -> None:
+        """Make FreeCAD's dock as wide as the forms need; they would be cut off else."""
+        dock = self.form[0].parentWidget()
+        while dock is not None and not isinstance(dock, QtWidgets.QDockWidget):
+            dock = dock.parentWidget()
+        if dock is None or dock.isFloating():
+            return
+        missing = NEEDED_WIDTH - dock.width()
+        if missing > 0:
+            FreeCADGui.getMainWindow().resizeDocks(
+                [dock], [NEEDED_WIDTH], QtCore.Qt.Horizontal)
+
+    def _focus_first(self) -> None:
+        if self._open and self.fields:
+            first = self.first_field().widget
+            first.setFocus()
+            if isinstance(first, QtWidgets.QLineEdit):
+                first.selectAll()
+
+    def accept(self) -> bool:
+        """OK: refuse while a field is wrong, else commit."""
+        for field in self.fields:
+            field.commit()
+        wrong = self.first_error()
+        if wrong is not None:
+            reveal(wrong.widget)
+            wrong.widget.setFocus()
+            return False
+        try:
+            self.preview_now()
+            self.finish()
+        except ClosetError as error:
+            tell(self.title, str(error))
+            return False
+        self._close(self.doc.commitTransaction)
+        return True
+
+    def reject(self) -> bool:
+        """Cancel: the document is as it was; one that was opened for the panel closes."""
+        self._close(self._undo_all)
+        return True
+
+    def abandon(self) -> None:
+        """Close without touching the document: it was undone or closed under the panel."""
+        self._close(None)
+
+    def left_by_host(self) -> None:
+        """FreeCAD has left edit mode, which commits what was done: close, keep it."""
+        if self._open:
+            QtCore.QTimer.singleShot(0, lambda: self._close(self.doc.commitTransaction))
+
+    def _undo_all(self) -> None:
+        self.doc.abortTransaction()
+        if self._new_document:
+            QtCore.QTimer.singleShot(0, lambda: _close_document(self._name))
+        else:
+            self.doc.recompute()
+
+    def _close(self, end: Callable[[], None] | None) -> None:
+        if not self._open:
+            return
+        self._open = False
+        self._preview.stop()
+        FreeCAD.removeDocumentObserver(self._observer)
+        TaskPanel.current = None
+        if end is not None:
+            end()
+        _leave_edit(self._name)
+        FreeCADGui.Control.closeDialog()
+
+    # -- what subclasses give
+
+    def build(self) -> None:
+        """Make ``self.form`` from ``self.obj``."""
+        raise NotImplementedError
+
+    def refresh(self) -> None:
+        """Show what follows from the values, after a recompute."""
+
+    def finish(self) -> None:
+        """Last work within the transaction; ``ClosetError`` keeps the panel open."""
+
+    # -- fields
+
+    @property
+    def forms(self) -> list[Form]:
+        """All forms, those within others too."""
+        return [*self.form, *self.inner]
+
+    @property
+    def fields(self) -> list[Field]:
+        """All fields in the order of the forms."""
+        return [field for form in self.forms for field in form.fields]
+
+    def first_field(self) -> Field:
+        """Where the focus goes when the panel opens."""
+        return self.fields[0]
+
+    def first_error(self) -> Field | None:
+        """The first field under which something is said to be wrong."""
+        for form in self.forms:
+            for field in form.fields:
+                if form.error_of(field.name):
+                    return field
+        return None
+
+    def set_error(self, field: Field, text: str) -> None:
+        """Say under a field what is wrong with it."""
+        for form in self.forms:
+            if field in form.fields:
+                form.error(field.name, text)
+
+    def preview_soon(self) -> None:
+        """Recompute once the typing pauses."""
+        self._preview.start()
+
+    def preview_now(self) -> None:
+        """Recompute what was changed and show what follows."""
+        self._preview.stop()
+        self.doc.recompute()
+        self.refresh()
+
+    def watch(self, field: Field) -> Field:
+        """Have the Enter key in a field's editor take the value, then close with OK."""
+        field.widget.installEventFilter(self)
+        return field
+
+    def eventFilter(self, watched: QtCore.QObject, event: QtCore.QEvent) -> bool:  # noqa: N802
+        """Enter takes a changed value; in an unchanged field, or with Ctrl, it is OK."""
+        if event.type() != QtCore.QEvent.KeyPress:
+            return False
+        if event.key() not in (QtCore.Qt.Key_Return, QtCore.Qt.Key_Enter):
+            return False
+        field = next((f for f in self.fields if f.widget is watched), None)
+        if field is None:
+            return False
+        taken = field.commit()
+        if isinstance(field, TextField):
+            field.line.selectAll()
+        if not taken or event.modifiers() & QtCore.Qt.ControlModifier:
+            self.press(QtWidgets.QDialogButtonBox.Ok)
+        return True
+
+    # -- FreeCAD's side of a task panel
+
+    def getStandardButtons(self) -> int:  # noqa: N802
+        """OK and Cancel, as FreeCAD asks for them."""
+        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
+        return buttons.value if hasattr(buttons, "value") else int(buttons)
+
+    def modifyStandardButtons(self, buttons: QtWidgets.QDialogButtonBox) -> None:  # noqa: N802
+        """Keep the buttons, to press them by key."""
+        self._buttons = buttons
+
+    def press(self, which: Any) -> None:
+        """Click OK or Cancel, once the event in hand is done with."""
+        button = self._buttons.button(which) if self._buttons is not None else None
+        if button is not None:
+            QtCore.QTimer.singleShot(0, button.click)
+
+    def settle(self) -> None:
+        for field in self.fields:
+            self.watch(field)
+        for before, after in pairwise(self.fields):
+            QtWidgets.QWidget.setTabOrder(before.widget, after.widget)
+
+
+class _Observer:
+    """Tells a panel that its document was undone, redone or closed, or its object deleted."""
+
+    def __init__(self, panel: TaskPanel) -> None:
+        self._panel = panel
+
+    def slotUndoDocument(self, doc: Any) -> None:  # noqa: N802
+        self._gone(doc == self._panel.doc)
+
+    slotRedoDocument = slotUndoDocument  # noqa: N815
+    slotDeletedDocument = slotUndoDocument  # noqa: N815
+
+    def slotDeletedObject(self, obj: Any) -> None:  # noqa: N802
+        self._gone(obj == self._panel.obj)
+
+    def _gone(self, ours: bool) -> None:
+        if ours:
+            # FreeCAD is in the middle of it: close once it has done
+            QtCore.QTimer.singleShot(0, self._panel.abandon)
+
+
+def _edit(obj: Any) -> bool:
+    """Enter FreeCAD's edit mode of an object, which shows the panel; whether it did."""
+    gui = FreeCADGui.getDocument(obj.Document.Name)
+    return bool(getattr(obj.ViewObject, "Proxy", None)) and bool(gui.setEdit(obj.Name, 0))
+
+
+def _close_document(name: str) -> None:
+    if name in FreeCAD.listDocuments():
+        FreeCAD.closeDocument(name)
+
+
+def _leave_edit(name: str) -> None:
+    if name in FreeCAD.listDocuments():
+        gui = FreeCADGui.getDocument(name)
+        if gui is not None and gui.getInEdit() is not None:
+            gui.resetEdit()
+
+
+def reveal(widget: QtWidgets.QWidget) -> None:
+    """Bring the tab that a widget lies on to the front, open the fold that it lies in."""
+    child, parent = widget, widget.parentWidget()
+    while parent is not None:
+        if isinstance(parent, QtWidgets.QTabWidget):
+            page = next(i for i in range(parent.count()) if parent.widget(i).isAncestorOf(widget))
+            parent.setCurrentIndex(page)
+        elif isinstance(parent, Fold) and child is parent.inner:
+            parent.open()
+        child, parent = parent, parent.parentWidget()
+
+
+def tell(title: str, text: str) -> None:
+    """Say something in a box with one button, and wait until it is read."""
+    box = QtWidgets.QMessageBox(FreeCADGui.getMainWindow())
+    box.setObjectName("ClosetbenchMessage")
+    box.setIcon(QtWidgets.QMessageBox.Information)
+    box.setWindowTitle(title)
+    box.setText(text)
+    box.setStandardButtons(QtWidgets.QMessageBox.Ok)
+    run_modal(box)

@@ -1,0 +1,135 @@
+"""How our objects look in the tree and in the 3D view, and what a double click opens."""
+
+from __future__ import annotations
+
+import contextlib
+from typing import Any
+
+from closetbench.core.errors import ClosetError
+from closetbench.gui import palette
+from closetbench.gui.qt import icon_file
+from closetbench.model import bridge, children
+from closetbench.model.base import class_of
+
+ICONS = {
+    "Closet": "closet", "Survey": "survey", "Carcass": "carcass", "Bay": "bay",
+    "GroovedPanel": "panel", "ClosetPart": "part", "CutLayout": "layout", "Bill": "bill",
+}
+_PAINTED = ("Material",)
+
+
+def attach(obj: Any) -> None:
+    """Give an object its view provider, and its first colours, where it has none yet."""
+    view = obj.ViewObject
+    if view is None or isinstance(getattr(view, "Proxy", None), ViewProvider):
+        return
+    fresh = getattr(view, "Proxy", None) is None
+    ViewProvider(view)
+    if fresh:
+        _first_look(obj)
+
+
+class ViewProvider:
+    """One for all our classes: what they do differently is in the tables above."""
+
+    def __init__(self, view: Any) -> None:
+        # a proxy that is given back to a loaded object is not attached
+        self.Object = view.Object
+        view.Proxy = self
+
+    def attach(self, view: Any) -> None:
+        """FreeCAD shows the object for the first time."""
+        self.Object = view.Object
+
+    def getIcon(self) -> str:  # noqa: N802
+        """The icon's path, as it is on this machine."""
+        return icon_file(ICONS.get(class_of(self.Object), "closet"))
+
+    def claimChildren(self) -> list[Any]:  # noqa: N802
+        """What the tree shows under the object."""
+        return children.claimed(self.Object)
+
+    def updateData(self, obj: Any, prop: str) -> None:  # noqa: N802
+        """A board's colour follows its material."""
+        if prop in _PAINTED and class_of(obj) in ("ClosetPart", "GroovedPanel"):
+            _paint(obj)
+
+    def onChanged(self, view: Any, prop: str) -> None:  # noqa: N802
+        """A carcass has no shape: hiding it hides its parts."""
+        obj = view.Object
+        if prop == "Visibility" and class_of(obj) == "Carcass" and not obj.Document.Restoring:
+            for part in children.parts_of(obj):
+                part.ViewObject.Visibility = view.Visibility
+
+    def onDelete(self, view: Any, names: Any) -> bool:  # noqa: N802
+        """Take along what cannot be without the object."""
+        if class_of(view.Object) in ("Closet", "Carcass"):
+            children.delete_with(view.Object)
+        return True
+
+    def doubleClicked(self, view: Any) -> bool:  # noqa: N802
+        """Open the object's panel; a part opens that of its carcass."""
+        from closetbench.gui import panels
+
+        return panels.open_for(view.Object)
+
+    def setEdit(self, view: Any, mode: int = 0) -> bool | None:  # noqa: N802
+        """FreeCAD enters edit mode: show the panel. Other modes are FreeCAD's own."""
+        if mode != 0:
+            return None
+        from closetbench.gui import panels
+
+        return panels.show_for(view.Object)
+
+    def unsetEdit(self, view: Any, mode: int = 0) -> bool | None:  # noqa: N802
+        """FreeCAD leaves edit mode: the panel goes along."""
+        if mode != 0:
+            return None
+        from closetbench.gui import panels
+
+        panels.hide_for(view.Object)
+        return True
+
+    # 0.20 asks for the first pair, later versions for the second
+    def __getstate__(self) -> None:
+        return None
+
+    def __setstate__(self, state: object) -> None:
+        return None
+
+    def dumps(self) -> None:
+        return None
+
+    def loads(self, state: object) -> None:
+        return None
+
+
+def _first_look(obj: Any) -> None:
+    view = obj.ViewObject
+    kind = class_of(obj)
+    if kind == "Survey":
+        view.LineColor = palette.SURVEY
+        view.PointColor = palette.SURVEY
+        view.LineWidth = 1.0
+        view.PointSize = 1.0
+        view.Transparency = 80
+        with contextlib.suppress(AttributeError):
+            view.Selectable = False
+    elif kind in ("ClosetPart", "GroovedPanel"):
+        view.LineWidth = 1.0
+        view.PointSize = 1.0
+        view.LineColor = palette.EDGES
+        _paint(obj)
+
+
+def _paint(obj: Any) -> None:
+    view = obj.ViewObject
+    if view is None or not hasattr(view, "ShapeColor"):
+        return
+    try:
+        carcass = getattr(obj, "Component", None)
+        catalogue = bridge.catalogue_of(bridge.closet_for(carcass or obj))
+        material = catalogue.materials.get(obj.Material)
+    except ClosetError:
+        material = None
+    view.ShapeColor = palette.board_colour(material)

@@ -1,0 +1,44 @@
+"""The names of our commands and where they stand. Nothing heavy is imported here."""
+
+from __future__ import annotations
+
+import importlib
+
+import FreeCAD
+import FreeCADGui
+
+from closetbench.gui.qt import icon_file
+
+# Given to FreeCAD's translation as they are: it looks them up in the context "Workbench".
+_QT = FreeCAD.Qt.QT_TRANSLATE_NOOP
+_CLOSET = _QT("Workbench", "Closet")
+_SHOP = _QT("Workbench", "Closet shop papers")
+
+MODULES = ("closet", "components", "papers")
+"""Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
+
+
+def toolbars() -> dict[str, list[str]]:
+    """Our toolbars with the names of their commands, in the order of the work."""
+    return {
+        _CLOSET: [
+            "Closetbench_Start", "Closetbench_Survey", "Closetbench_Carcass", "Closetbench_Bay",
+            "Closetbench_Panel",
+        ],
+        _SHOP: [
+            "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_Examples",
+        ],
+    }
+
+
+def register_commands() -> None:
+    """Make our commands known to FreeCAD."""
+    for name in MODULES:
+        module = importlib.import_module(f"closetbench.gui.commands.{name}")
+        for command in module.COMMANDS:
+            FreeCADGui.addCommand(command.name, command)
+
+
+def icon_path() -> str:
+    """The workbench's icon."""
+    return icon_file("closetbench")
