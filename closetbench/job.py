@@ -21,7 +21,8 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from closetbench.core.closet import ClosetDesign
+from closetbench.core.closet import ClosetDesign, Spec
+from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.joinery import JoineryRules
@@ -38,6 +39,11 @@ PLAIN_NUMBERS = frozenset({
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
 })
 """Fields that are floats and no lengths."""
+
+COMPONENTS: Mapping[str, type[Spec]] = {
+    "carcass": CarcassSpec, "drawers": DrawersSpec, "panel": PanelSpec,
+}
+"""The tables of components, in the order in which a closet is built from them."""
 
 NOTHING = "none"
 """The text that sets an optional value to None where its default is another."""
@@ -97,7 +103,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise JobError(origin, "text", "not TOML", str(error)) from error
-    known = ("job", "measured", "survey", "size", "clearances", "carcass", "panel", "cutting")
+    known = ("job", "measured", "survey", "size", "clearances", "cutting", *COMPONENTS)
     _refuse_unknown(f"{origin}", data, known, "table")
     head = _table(data, "job", origin)
     _refuse_unknown(
@@ -119,8 +125,6 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         raise JobError(
             f"{origin} [size]", "size", "given", "must be left out where there is a [survey]"
         )
-    carcasses = reader.records(CarcassSpec, data, "carcass")
-    panels = reader.records(PanelSpec, data, "panel")
     design = ClosetDesign(
         name,
         survey,
@@ -130,7 +134,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
             reader.needed("size", size, "height"),
         ),
         reader.optional("job", head, "depth_limit"),
-        (*carcasses, *panels),
+        tuple(spec for name, cls in COMPONENTS.items() for spec in reader.records(cls, data, name)),
     )
     cutting = dict(_table(data, "cutting", origin))
     extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit") if k in cutting}
@@ -317,7 +321,7 @@ def job_text(job: Job) -> str:
         if table:
             lines += _lines(name, table)
     for spec in design.components:
-        name = "panel" if isinstance(spec, PanelSpec) else "carcass"
+        name = next(name for name, cls in COMPONENTS.items() if isinstance(spec, cls))
         lines += _lines(name, _changed(spec), many=True)
     return "\n".join(lines).lstrip() + "\n"
 

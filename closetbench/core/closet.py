@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from closetbench.core.carcass import build_carcass
 from closetbench.core.component import Component, Space
+from closetbench.core.conflicts import conflict_findings
+from closetbench.core.drawers import DrawersSpec, build_drawers
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.inside import opening_at
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import HardwareNeed, Part
 from closetbench.core.room import Room, build_room
@@ -23,6 +26,9 @@ most that one person should lift under the best conditions."""
 
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
+
+Spec = CarcassSpec | PanelSpec | DrawersSpec
+"""Everything that a closet may hold, as the user specifies it."""
 
 PANEL_SPACING = 300.0
 """mm between the closet, a single panel in front of it and the next one."""
@@ -38,7 +44,7 @@ class ClosetDesign:
     clearances: Clearances = field(default_factory=Clearances)
     size: tuple[float, float, float] | None = None
     depth_limit: float | None = None
-    components: tuple[CarcassSpec | PanelSpec, ...] = ()
+    components: tuple[Spec, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -84,8 +90,9 @@ def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
 def build_closet(design: ClosetDesign, catalogue: Catalogue) -> Closet:
     """The closet that a design comes to.
 
-    Carcasses stand from left to right in the order given; single panels lie in front of
-    the closet. Raises ``ClosetError`` for the first thing that cannot be built.
+    Carcasses stand from left to right in the order given; what is inside them comes after
+    them; single panels lie in front of the closet. Raises ``ClosetError`` for the first
+    thing that cannot be built.
     """
     room, envelope = build_envelope(design)
     names = [c.name for c in design.components]
@@ -95,25 +102,41 @@ def build_closet(design: ClosetDesign, catalogue: Catalogue) -> Closet:
                 design.name, "name of a component", f"'{name}'",
                 "must be given and must differ from every other's",
             )
-    components = []
+    components: list[Component] = []
+    carcasses: dict[str, Component] = {}
     free, ahead = 0.0, PANEL_SPACING
     for spec in design.components:
-        if isinstance(spec, PanelSpec):
-            panel = _in_front(build_panel(spec, catalogue), ahead)
-            ahead = -panel.box.y0 + PANEL_SPACING
-            components.append(panel)
-            continue
-        space = Space(free, envelope.width - free, envelope.depth, envelope.height)
-        component = build_carcass(spec, space, catalogue)
-        free = component.box.x1
+        if isinstance(spec, CarcassSpec):
+            space = Space(free, envelope.width - free, envelope.depth, envelope.height)
+            component = carcasses[spec.name] = build_carcass(spec, space, catalogue)
+            free = component.box.x1
+        elif isinstance(spec, PanelSpec):
+            component = _in_front(build_panel(spec, catalogue), ahead)
+            ahead = -component.box.y0 + PANEL_SPACING
+        else:
+            component = build_inside(spec, carcasses, catalogue)
         components.append(component)
     findings = [
         *(room.findings if room else ()),
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
+        *conflict_findings(components),
         *_part_findings([p for c in components for p in c.parts], catalogue),
     ]
     return Closet(design, room, envelope, tuple(components), tuple(findings))
+
+
+def build_inside(
+    spec: DrawersSpec, carcasses: Mapping[str, Component], catalogue: Catalogue
+) -> Component:
+    """A component that stands inside one of the ``carcasses`` built before it."""
+    carcass = carcasses.get(spec.spot.carcass)
+    if carcass is None:
+        raise ClosetError(
+            spec.name, "carcass", f"'{spec.spot.carcass}'",
+            f"must be one of {', '.join(carcasses) or 'those given before it: there is none'}",
+        )
+    return build_drawers(spec, opening_at(spec.spot, carcass, spec.name), catalogue)
 
 
 def _in_front(component: Component, ahead: float) -> Component:

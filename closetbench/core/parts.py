@@ -24,6 +24,11 @@ class Role(Enum):
     TOE_KICK = "toe kick"
     BASE_FRAME = "base frame"
     PANEL = "panel"
+    BOX_SIDE = "drawer box side"
+    BOX_FRONT = "drawer box front"
+    BOX_BACK = "drawer box back"
+    BOX_BOTTOM = "drawer box bottom"
+    FRONT = "front"
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,138 @@
+"""Fronts of drawers and pull-outs: where they lie, how they are parted, where the pulls go."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+from closetbench.core.component import bands_for
+from closetbench.core.errors import ClosetError
+from closetbench.core.inside import Opening
+from closetbench.core.materials import Catalogue
+from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim
+from closetbench.core.parts import FACING, Part, Place, Role
+
+LEAST_FRONT = 40.0
+"""The lowest front, mm: common practice, no published source."""
+
+Span = tuple[float, float]
+
+
+class FrontKind(Enum):
+    """Where fronts lie."""
+
+    NONE = "none"
+    INSET = "inset"
+    HALF = "half overlay"
+    FULL = "full overlay"
+
+
+@dataclass(frozen=True)
+class FrontSpec:
+    """Fronts. ``gap``: the reveal around an inset front and between any two, mm.
+
+    ``material`` None takes the carcass's; ``pulls`` per front, drilled ``pull_hole`` mm wide
+    in the middle of its height, spread evenly; ``band`` as for a carcass.
+    """
+
+    kind: FrontKind = FrontKind.INSET
+    material: str | None = None
+    gap: float = 3.0
+    pulls: int = 1
+    pull_hole: float = 5.0
+    band: str | None = None
+
+    def board(self, opening: Opening) -> str:
+        """Key of the fronts' material."""
+        return self.material or opening.material
+
+    def inset_by(self, opening: Opening, catalogue: Catalogue) -> float:
+        """How far what lies behind a front stays back from the carcass's front edges."""
+        if self.kind is not FrontKind.INSET:
+            return 0.0
+        return catalogue.material(self.board(opening), subject=opening.subject).thickness
+
+
+def lapped(spec: FrontSpec, opening: Opening) -> tuple[float, float, float, float]:
+    """Left, right, bottom and top of the field that fronts fill together, mm."""
+    box, gap = opening.box, spec.gap
+    if spec.kind is FrontKind.INSET:
+        return box.x0 + gap, box.x1 - gap, box.z0 + gap, box.z1 - gap
+    if spec.kind is FrontKind.NONE:
+        return box.x0, box.x1, box.z0, box.z1
+    laps = [
+        lap.half(gap) if spec.kind is FrontKind.HALF else lap.full(gap)
+        for lap in (opening.left, opening.right, opening.below, opening.above)
+    ]
+    return box.x0 - laps[0], box.x1 + laps[1], box.z0 - laps[2], box.z1 + laps[3]
+
+
+def front_spans(
+    spec: FrontSpec, opening: Opening, count: int, heights: tuple[float, ...]
+) -> tuple[Span, ...]:
+    """Bottom and top of each front, from the lowest.
+
+    ``count`` of equal height, or the given ``heights`` (one of them may be 0 and takes what
+    is left). Without fronts the opening is parted without gaps.
+    """
+    subject = opening.subject
+    if spec.kind is not FrontKind.NONE and not 1.0 <= spec.gap <= 10.0:
+        raise ClosetError(
+            subject, "gap around the fronts", f"{spec.gap:g} mm",
+            "must be 1 to 10 mm, or a front rubs on its neighbour",
+        )
+    gap = 0.0 if spec.kind is FrontKind.NONE else spec.gap
+    _, _, low, high = lapped(spec, opening)
+    if heights and count not in (1, len(heights)):
+        raise ClosetError(
+            subject, "number of fronts", count, f"must be {len(heights)}, as the heights given"
+        )
+    count = len(heights) or count
+    if count < 1:
+        raise ClosetError(subject, "number of fronts", count, "must be 1 or more")
+    free = high - low - (count - 1) * gap
+    sizes = heights or (free / count,) * count
+    rest = free - sum(sizes)
+    open_ended = sizes.count(0.0)
+    if open_ended > 1 or rest < -1e-6 or (not open_ended and rest > 1e-6):
+        raise ClosetError(
+            subject, "heights of the fronts", " + ".join(f"{v:g}" for v in sizes) + " mm",
+            f"must be {free:.1f} mm together, or leave one of them 0 to take what is left",
+        )
+    spans, z = [], low
+    for size in sizes:
+        size = size or rest
+        if size < LEAST_FRONT:
+            raise ClosetError(
+                subject, "height of a front", f"{size:.1f} mm",
+                f"must be at least {LEAST_FRONT:g} mm",
+            )
+        spans.append((z, z + size))
+        z += size + gap
+    return tuple(spans)
+
+
+def front_part(
+    spec: FrontSpec, opening: Opening, catalogue: Catalogue, span: Span, name: str,
+    component: str,
+) -> Part:
+    """One front with the holes for its pulls, in the closet's frame."""
+    key = spec.board(opening)
+    board = catalogue.material(key, subject=component)
+    x0, x1, _, _ = lapped(spec, opening)
+    rims = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
+    width, height = x1 - x0, span[1] - span[0]
+    holes: tuple[HoleRow, ...] = ()
+    if spec.pulls:
+        pitch = width / spec.pulls
+        holes = (HoleRow(
+            "pull", Face.UPPER, pitch / 2, height / 2, spec.pull_hole, board.thickness,
+            spec.pulls, pitch,
+        ),)
+    panel = Panel(
+        width, height, board.thickness, key,
+        Grain.LENGTH if board.grained else Grain.NONE, (), holes, (),
+        bands_for(catalogue, key, spec.band, rims, component), frozenset(rims),
+    )
+    rear = opening.box.y0 + (board.thickness if spec.kind is FrontKind.INSET else 0.0)
+    return Part(name, component, Role.FRONT, panel, Place((x0, rear, span[0]), *FACING))
