@@ -20,7 +20,7 @@ from closetbench.core.materials import Material, MaterialKind
 
 HANDBOOK = "Wood Handbook FPL-GTR-190 chapter 8 (from memory)"
 NDS_SCREW = "NDS 12.2.2: 2850·G²·D lb per inch of thread, not in end grain"
-NDS_LATERAL = "allowable lateral load C·D², older NDS, end grain 2/3"
+NDS_LATERAL = "allowable lateral load, older NDS: screws C·D², nails C·D^1.5, end grain 2/3"
 SAFETY = 15_700 / 2_850
 """Ultimate over allowable withdrawal of wood screws; taken for boards too, for which none
 is published (common practice)."""
@@ -128,6 +128,24 @@ LATERAL_C = ((0.51, 3960.0), (0.44, 3240.0), (0.0, 2520.0))
 """Least specific gravity of species groups II, III and IV and their C, lb/in²."""
 
 
+NAIL_C = ((0.51, 1650.0, 11.0), (0.44, 1350.0, 13.0), (0.0, 1080.0, 14.0))
+"""The same for nails (from memory): C, lb and in, and the diameters a nail must reach in."""
+
+
+def nail_lateral_allowable(
+    gravity: float, diameter: float, depth: float, end_grain: bool = False
+) -> float:
+    """Allowable lateral load of a nail, N: C·D^1.5, in proportion where it reaches less
+    than 11 to 14 diameters by group, nothing under a third; two thirds in end grain."""
+    above_zero("lateral load", specific_gravity=gravity, diameter=diameter, depth=depth)
+    c, full = next((c, n) for low, c, n in NAIL_C if gravity >= low)
+    reach = min(1.0, depth / (full * diameter))
+    if reach < 1 / 3:
+        return 0.0
+    value = c * 4.4482216 * math.pow(diameter / 25.4, 1.5)
+    return value * reach * (2 / 3 if end_grain else 1.0)
+
+
 def screw_lateral_allowable(
     gravity: float, diameter: float, depth: float, end_grain: bool = False
 ) -> float:
@@ -187,22 +205,22 @@ def board_withdrawal(
 
 
 def board_lateral(
-    board: Material, diameter: float, depth: float, end: bool = False
+    board: Material, fastener: Fastener, depth: float, end: bool = False
 ) -> tuple[float, str]:
-    """Allowable lateral load of a screw with its point in a board, N, and its source.
+    """Allowable lateral load of a fastener with its point in a board, N, and its source.
 
     ``ClosetError`` for particleboard, MDF and hardboard: no formula is published.
     """
     if board.kind not in (MaterialKind.PLYWOOD, MaterialKind.LUMBER):
         raise ClosetError(
-            board.title, "screws", "loaded sideways",
+            board.title, f"{fastener.kind.value}s", "loaded sideways",
             "no formula is published for this board; glue the joint, let the shelf into grooves, "
             "or test a corner",
         )
-    return (
-        screw_lateral_allowable(specific_gravity(board), diameter, depth, end),
-        NDS_LATERAL,
+    rule = (
+        nail_lateral_allowable if fastener.kind is FastenerKind.NAIL else screw_lateral_allowable
     )
+    return rule(specific_gravity(board), fastener.diameter, depth, end), NDS_LATERAL
 
 
 def shortest_screw(keys: Mapping[str, object], needed: float, least: float = 0.0) -> str | None:

@@ -176,11 +176,14 @@ def remedies(
         result = check(other, use, damp)
         return result if result.passes and result.strong else None
 
-    boards = sorted(catalogue.materials.values(), key=lambda m: (m.thickness, m.title))
+    boards = sorted(
+        (b for b in catalogue.materials.values() if _holds(b, shelf)),
+        key=lambda b: (round(b.thickness), _price(b), b.title),
+    )
     same = (b for b in boards if b.kind is shelf.board.kind and b.thickness > t + 0.5)
     other = (
         b for b in boards
-        if b.kind is not shelf.board.kind and abs(b.thickness - t) <= 2 and not b.by_length
+        if b.kind is not shelf.board.kind and abs(b.thickness - t) <= 2
     )
     for choices in (same, other):
         for board in choices:
@@ -211,6 +214,20 @@ def remedies(
     return tuple(found)
 
 
+def _holds(board: Material, shelf: Shelf) -> bool:
+    """Whether a sheet of this board is long and wide enough for the shelf."""
+    length, width = (shelf.span, shelf.depth) if shelf.along else (shelf.depth, shelf.span)
+    return any(s.length >= length and s.width >= width for s in board.sheets)
+
+
+def _price(board: Material) -> float:
+    """Least price of a square millimetre; infinite where there is none."""
+    return min(
+        (s.cost / (s.length * s.width) for s in board.sheets if s.cost is not None),
+        default=math.inf,
+    )
+
+
 def findings(
     shelves: Sequence[Shelf], use: Criterion, catalogue: Catalogue, figures: Figures,
     damp: bool = False,
@@ -234,7 +251,7 @@ def findings(
         ] or [f"no board of the catalogue, no lip and no {MOST_DIVIDERS} dividers do"]
         help_text = "; ".join([*found, help_text])
     mass = figures.mass(result.load / GRAVITY)
-    also = f" (and {len(shelves) - 1} alike)" if len(shelves) > 1 else ""
+    also = f" ({len(shelves)} alike)" if len(shelves) > 1 else ""
     if not result.strong:
         yield Finding(
             Severity.DANGER, shelf.name, "shelf-strength",
@@ -248,6 +265,8 @@ def findings(
         bounds = f"; if its ends could not turn at all, {figures.small(result.held)}"
     elif shelf.hold is Hold.PINS:
         bounds = f"; the pins are not checked ({PIN_SOURCE})"
+    if result.passes and result.soft > result.limit:
+        bounds += "; the softest boards published would not pass"
     verb = "sags" if result.passes else "sags too much:"
     yield Finding(
         Severity.NOTE if result.passes else Severity.WARNING, shelf.name, "shelf-sag",
