@@ -2,7 +2,9 @@
 
 The tables follow the dataclasses of core: [survey] holds the readings by the names of
 ``Survey``, [[carcass]] the fields of ``CarcassSpec`` with [carcass.base], [carcass.back],
-[[carcass.bay]], [carcass.rules] and [carcass.drill], [[panel]] those of ``PanelSpec``.
+[[carcass.bay]], [carcass.rules] and [carcass.drill], [[panel]] those of ``PanelSpec``,
+[circumstances] those of ``Circumstances`` with [circumstances.wall], [[circumstances.rod]],
+[[circumstances.bench]] and [[circumstances.unit]].
 A number is a length in the job's unit; a text is a length in any spelling that
 ``core.lengths`` reads. Errors name the file, the table, the key, the value and the limit.
 """
@@ -21,6 +23,9 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from closetbench.core.anchoring import Drawer, FreeUnit
+from closetbench.core.bench_strength import Bench
+from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import ClosetDesign, Spec
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances
@@ -28,6 +33,7 @@ from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
+from closetbench.core.rods_strength import Rod
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.core.survey import Survey
 from closetbench.resources import load_catalogue
@@ -37,6 +43,8 @@ PLAIN_NUMBERS = frozenset({
     (JoineryRules, "depth_fraction"), (JoineryRules, "most_fraction"),
     (JoineryRules, "least_web"), (CutSettings, "seconds"), (CutSettings, "tidy"),
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
+    (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Rod, "load"), (Bench, "volume"),
+    (FreeUnit, "mass"), (Drawer, "mass"),
 })
 """Fields that are floats and no lengths."""
 
@@ -49,7 +57,7 @@ NOTHING = "none"
 """The text that sets an optional value to None where its default is another."""
 
 SIGNED = ("lean_", "rise_")
-TABLE_NAMES = {"bays": "bay"}
+TABLE_NAMES = {"bays": "bay", "rods": "rod", "benches": "bench", "units": "unit"}
 """Fields whose table in the file has another name: one [[carcass.bay]] for each bay."""
 
 _FORMATS = {"mm": "1", "cm": "0.1", "m": "0.001", "in": "0.001", "in-frac": "1/16",
@@ -103,7 +111,8 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         data = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise JobError(origin, "text", "not TOML", str(error)) from error
-    known = ("job", "measured", "survey", "size", "clearances", "cutting", *COMPONENTS)
+    known = ("job", "measured", "survey", "size", "clearances", "circumstances", "cutting",
+             *COMPONENTS)
     _refuse_unknown(f"{origin}", data, known, "table")
     head = _table(data, "job", origin)
     _refuse_unknown(
@@ -135,6 +144,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         ),
         reader.optional("job", head, "depth_limit"),
         tuple(spec for name, cls in COMPONENTS.items() for spec in reader.records(cls, data, name)),
+        reader.record(Circumstances, _table(data, "circumstances", origin), "circumstances"),
     )
     cutting = dict(_table(data, "cutting", origin))
     extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit") if k in cutting}
@@ -317,7 +327,10 @@ def job_text(job: Job) -> str:
         lines += _lines("survey", _changed(design.survey))
     cutting = _changed(job.cutting)
     cutting |= {k: v for k, v in (("trim", job.trim), ("bit", job.bit)) if v is not None}
-    for name, table in (("clearances", _changed(design.clearances)), ("cutting", cutting)):
+    for name, table in (
+        ("clearances", _changed(design.clearances)),
+        ("circumstances", _changed(design.circumstances)), ("cutting", cutting),
+    ):
         if table:
             lines += _lines(name, table)
     for spec in design.components:

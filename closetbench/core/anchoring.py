@@ -172,7 +172,7 @@ def _tip(
             back += turn
         else:
             over -= turn
-    return Tip(how, over, back)
+    return Tip(how, over - min(back, 0.0), max(back, 0.0))
 
 
 @dataclass(frozen=True)

@@ -212,12 +212,7 @@ def _fasteners(frame: Frame) -> list[HardwareNeed]:
 
 def _findings(frame: Frame) -> list[Finding]:
     name, spec = frame.spec.name, frame.spec
-    found = [Finding(
-        Severity.NOT_CHECKED, name, "anchoring",
-        "not checked: load on shelves, screws and tipping. Fasten the carcass to studs or "
-        "masonry before anything is put into it; local codes and a licensed professional "
-        "come first",
-    )]
+    found: list[Finding] = []
     if spec.back.kind is BackKind.NONE:
         found.append(Finding(
             Severity.WARNING, name, "no-back",

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from closetbench.core import (
     anchoring,
     bench_strength,
+    drawer_strength,
     grades,
     handling,
     people,
@@ -22,6 +23,7 @@ from closetbench.core import (
 from closetbench.core.anchoring import Anchorage, FreeUnit
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component
+from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Wall as Side
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
@@ -83,10 +85,14 @@ def run_checks(
     found += walls.wall_findings(circumstances.wall, "wall") if (
         carcasses or circumstances.units) else []
     for component, spec in carcasses:
-        fastened = _fasten(component, spec, closet, catalogue, circumstances, masses)
+        inside = _drawers_in(closet, component.name)
+        own = [pair for c in (component, *(c for c, _ in inside)) for pair in masses[c.name]]
+        unit = carcass_unit(component, spec, own, tuple(
+            b.drawer for c, s in inside for b in drawer_strength.boxes(c, s, catalogue)
+        ))
+        fastened = _fasten(component, closet, catalogue, circumstances, unit)
         ranges = [
-            handling.weight_range(m, catalogue.material(p.panel.material))
-            for p, m in masses[component.name]
+            handling.weight_range(m, catalogue.material(p.panel.material)) for p, m in own
         ]
         found += anchoring.findings(
             fastened.unit, fastened.anchorage, figures, fastened.why_not,
@@ -103,8 +109,12 @@ def run_checks(
             f"not checked: strength and stability of {c.name}; {walls.DEFER}",
         )
         for c in closet.components
-        if not isinstance(specs.get(c.name), CarcassSpec | PanelSpec)
+        if not isinstance(specs.get(c.name), CarcassSpec | PanelSpec | DrawersSpec)
     ]
+    for component in closet.components:
+        bank = specs.get(component.name)
+        if isinstance(bank, DrawersSpec):
+            found += drawer_strength.findings(component, bank, catalogue, figures)
     if carcasses and circumstances.damp is None:
         found.append(Finding(
             Severity.NOT_CHECKED, "room", "climate",
@@ -121,6 +131,15 @@ def run_checks(
         [p.panel.material for p, _ in everything], catalogue, figures)
     found += _people_findings(closet, circumstances, figures)
     return Checked(tuple(found), tuple(needs))
+
+
+def _drawers_in(closet: Closet, carcass: str) -> list[tuple[Component, DrawersSpec]]:
+    """The banks of drawers in a carcass."""
+    built = {c.name: c for c in closet.components}
+    return [
+        (built[s.name], s) for s in closet.design.components
+        if isinstance(s, DrawersSpec) and s.spot.carcass == carcass
+    ]
 
 
 def _shelf_findings(
@@ -164,7 +183,7 @@ def _without_use(
         Severity.NOT_CHECKED, name, "shelf-use",
         "not checked: whether the shelves carry what you will put on them, since that is not "
         "known; say what they are for" + "".join(texts),
-        "; ".join(dict.fromkeys(c.source for c in CRITERIA.values())),
+        "; ".join(CRITERIA[use].source for use in (ShelfUse.LINEN, ShelfUse.STIFF)),
         fix="enter the use of the shelves: linen, general, books or stiff",
     )
 
@@ -186,8 +205,14 @@ def _strap(unit: FreeUnit) -> Anchorage:
     return Anchorage(anchoring.ANCHORS, unit.height, None, "anti-tip anchors")
 
 
-def carcass_unit(component: Component, spec: CarcassSpec, masses: Weighed) -> FreeUnit:
-    """A carcass as something that stands free, empty, with the centre of its parts' mass."""
+def carcass_unit(
+    component: Component, spec: CarcassSpec, masses: Weighed,
+    drawers: tuple[anchoring.Drawer, ...] = (),
+) -> FreeUnit:
+    """A carcass as something that stands free, empty, with the centre of its parts' mass.
+
+    ``masses``: of all parts, those of the ``drawers`` in it included.
+    """
     box = component.box
     total = sum(m for _, m in masses)
     boxes = [(p.box(), m) for p, m in masses]
@@ -195,16 +220,16 @@ def carcass_unit(component: Component, spec: CarcassSpec, masses: Weighed) -> Fr
     z = sum(m * (b.z0 + b.z1) / 2 for b, m in boxes) / total - box.z0
     foot = 0.0 if spec.base.kind is BaseKind.NONE else spec.base.setback
     return FreeUnit(
-        component.name, box.x1 - box.x0, box.y1 - box.y0, box.z1 - box.z0, total, foot, y, z
+        component.name, box.x1 - box.x0, box.y1 - box.y0, box.z1 - box.z0, total, foot, y, z,
+        drawers,
     )
 
 
 def _fasten(
-    component: Component, spec: CarcassSpec, closet: Closet, catalogue: Catalogue,
-    circumstances: Circumstances, masses: dict[str, list[tuple[Part, float]]],
+    component: Component, closet: Closet, catalogue: Catalogue,
+    circumstances: Circumstances, unit: FreeUnit,
 ) -> _Fastened:
     """How a carcass is held to the wall: screws through its cleats, or anchors."""
-    unit = carcass_unit(component, spec, masses[component.name])
     rows = _strips(component, catalogue)
     if not rows:
         return _Fastened(

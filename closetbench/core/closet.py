@@ -6,12 +6,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from closetbench.core.carcass import build_carcass
+from closetbench.core.checks import run_checks
+from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component, Space
 from closetbench.core.conflicts import conflict_findings
 from closetbench.core.drawers import DrawersSpec, build_drawers
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import opening_at
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import HardwareNeed, Part
@@ -19,10 +23,6 @@ from closetbench.core.room import Room, build_room
 from closetbench.core.single import build_panel
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.core.survey import Survey
-
-ONE_PERSON = 23.0
-"""kg: the load constant of the revised NIOSH lifting equation (publication 94-110), the
-most that one person should lift under the best conditions."""
 
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
@@ -37,7 +37,8 @@ PANEL_SPACING = 300.0
 @dataclass(frozen=True)
 class ClosetDesign:
     """What the user has decided. Without a survey, ``size`` (width, depth, height) stands
-    for the envelope. ``depth_limit``: how deep the envelope is to go at most."""
+    for the envelope. ``depth_limit``: how deep the envelope is to go at most.
+    ``circumstances``: what the checks are to reckon with."""
 
     name: str
     survey: Survey | None = None
@@ -45,17 +46,20 @@ class ClosetDesign:
     size: tuple[float, float, float] | None = None
     depth_limit: float | None = None
     components: tuple[Spec, ...] = ()
+    circumstances: Circumstances = field(default_factory=Circumstances)
 
 
 @dataclass(frozen=True)
 class Closet:
-    """What follows. Parts lie in the envelope's frame."""
+    """What follows. Parts lie in the envelope's frame. ``fastening``: what holds the closet
+    to the wall."""
 
     design: ClosetDesign
     room: Room | None
     envelope: Envelope
     components: tuple[Component, ...]
     findings: tuple[Finding, ...]
+    fastening: tuple[HardwareNeed, ...] = ()
 
     @property
     def parts(self) -> tuple[Part, ...]:
@@ -64,9 +68,10 @@ class Closet:
 
     @property
     def hardware(self) -> tuple[HardwareNeed, ...]:
-        """Every component's hardware, equal needs of one purpose added up."""
+        """Every component's hardware and the fastening, equal needs of one purpose added up."""
         total: dict[tuple[str, str], int] = {}
-        for need in (h for c in self.components for h in c.hardware):
+        inner = (h for c in self.components for h in c.hardware)
+        for need in (*inner, *self.fastening):
             total[need.key, need.purpose] = total.get((need.key, need.purpose), 0) + need.count
         return tuple(HardwareNeed(k, n, why) for (k, why), n in total.items() if n)
 
@@ -87,8 +92,10 @@ def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
     return None, Envelope(width, depth, height)
 
 
-def build_closet(design: ClosetDesign, catalogue: Catalogue) -> Closet:
-    """The closet that a design comes to.
+def build_closet(
+    design: ClosetDesign, catalogue: Catalogue, figures: Figures | None = None
+) -> Closet:
+    """The closet that a design comes to; ``figures`` prints those of its checks.
 
     Carcasses stand from left to right in the order given; what is inside them comes after
     them; single panels lie in front of the closet. Raises ``ClosetError`` for the first
@@ -121,9 +128,13 @@ def build_closet(design: ClosetDesign, catalogue: Catalogue) -> Closet:
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
-        *_part_findings([p for c in components for p in c.parts], catalogue),
+        *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
-    return Closet(design, room, envelope, tuple(components), tuple(findings))
+    closet = Closet(design, room, envelope, tuple(components), tuple(findings))
+    checked = run_checks(closet, catalogue, design.circumstances, figures)
+    return replace(
+        closet, findings=closet.findings + checked.findings, fastening=checked.hardware
+    )
 
 
 def build_inside(
@@ -159,23 +170,10 @@ def _gap_findings(envelope: Envelope) -> list[Finding]:
     ]
 
 
-def _part_findings(parts: Sequence[Part], catalogue: Catalogue) -> list[Finding]:
-    found = []
-    for part in parts:
-        weight = part_weight(part, catalogue)
-        if weight > ONE_PERSON:
-            found.append(Finding(
-                Severity.WARNING, part.full_name, "heavy-part",
-                "too heavy for one person to lift: two people, or build it in place",
-                "NIOSH 94-110, load constant", f"{weight:.1f} kg", f"{ONE_PERSON:g} kg",
-            ))
+def _board_findings(parts: Sequence[Part], catalogue: Catalogue) -> list[Finding]:
+    found: list[Finding] = []
     for key in dict.fromkeys(p.panel.material for p in parts):
         found += catalogue.material(key).findings()
     if parts:
         found += catalogue.findings()
     return found
-
-
-def part_weight(part: Part, catalogue: Catalogue) -> float:
-    """Weight of a finished part in kg, machining taken off."""
-    return part.panel.volume * catalogue.material(part.panel.material).density * 1e-9

@@ -39,7 +39,7 @@ SEATED_SOURCE = "2010 ADA Standards 308.2.1 and 308.3.1; homes are not bound by 
 class Light(Enum):
     """The light in a closet, or the want of one."""
 
-    NONE = "none"
+    NONE = "no light"
     SURFACE_ENCLOSED = "surface, enclosed lamp or LED"
     SURFACE_FLUORESCENT = "surface, fluorescent"
     RECESSED_ENCLOSED = "recessed, enclosed lamp or LED"

@@ -75,7 +75,7 @@ class Wall:
     def __post_init__(self) -> None:
         for name, value, low, high in (
             ("stud spacing", self.stud_spacing, 200.0, 1300.0),
-            ("first stud", self.first_stud, -1300.0, 20000.0),
+            ("first stud", self.first_stud, 0.0, 20000.0),
             ("lining", self.lining, 0.0, 100.0),
         ):
             if value is not None and not (math.isfinite(value) and low <= value <= high):
