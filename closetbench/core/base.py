@@ -22,9 +22,16 @@ from closetbench.core.parts import (
 )
 from closetbench.core.specs import BackKind, BaseKind, TopKind
 
+AWS_STRIPS = "Architectural Woodwork Standards, edition 1 (2009), 4.4.18"
+ANCHOR_THICKNESS = 12.7
+ANCHOR_HEIGHT = 63.5
+"""Least size of a strip for the screws into the wall: 1/2 x 2-1/2 in, in ``AWS_STRIPS``."""
+
 MIDDLE_CLEAT_ABOVE = 1524.0
-"""Bays higher than this get a cleat in the middle: 60 in, Architectural Woodwork
-Standards, edition 1 (2009), 4.4.18."""
+"""Bays higher than this get a cleat in the middle: 60 in, in ``AWS_STRIPS``."""
+
+THIN_BACK = 6.5
+"""A back up to this thick is held by short screws, mm."""
 
 
 @dataclass(frozen=True)
@@ -41,7 +48,6 @@ def build_base(frame: Frame) -> list[Part]:
     spec, base = frame.spec, frame.spec.base
     if base.kind is BaseKind.NONE:
         return []
-    require(spec.name, "base height", base.height, 20.0, 400.0)
     key = base.material or spec.material
     board = frame.catalogue.material(key, subject=spec.name)
     t, grain = board.thickness, Grain.LENGTH if board.grained else Grain.NONE
@@ -117,7 +123,8 @@ def _panel_back(frame: Frame) -> Back:
     dividers = len(frame.verticals) - 2
     needs = [
         HardwareNeed(
-            BACK_SCREW, dividers * fastener_count(z1 - z0, 300.0), "back to dividers"
+            BACK_SCREW if board.thickness <= THIN_BACK else SCREW,
+            dividers * fastener_count(z1 - z0, 300.0), "back to dividers"
         )
     ] if dividers else []
     return Back(tuple(parts), tuple(needs))
@@ -160,6 +167,12 @@ def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
     require(spec.name, "cleat height", high, 40.0, clear / 3)
     parts: list[Part] = []
     findings: list[Finding] = []
+    if high < ANCHOR_HEIGHT or t < ANCHOR_THICKNESS:
+        findings.append(Finding(
+            Severity.WARNING, spec.name, "small-cleats",
+            "the cleats are too small for the screws into the wall", AWS_STRIPS,
+            f"{t:g} x {high:g} mm", f"at least {ANCHOR_THICKNESS:g} x {ANCHOR_HEIGHT:g} mm",
+        ))
     for i, (x0, x1) in enumerate(frame.openings, 1):
         spans = sorted(
             (box.z0, box.z1)
@@ -173,7 +186,7 @@ def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
                 findings.append(Finding(
                     Severity.WARNING, f"{spec.name}, bay {i}", "middle-cleat",
                     "no room for a cleat between the shelves near the middle of the bay",
-                    "Architectural Woodwork Standards, edition 1 (2009), 4.4.18",
+                    AWS_STRIPS,
                     f"{clear:g} mm", f"at most {MIDDLE_CLEAT_ABOVE:g} mm without one",
                 ))
             else:
@@ -181,11 +194,11 @@ def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
         for name, z in levels:
             # a shelf may cross the level of a cleat only above or below it
             for z0, z1 in spans:
-                limit = f"{z:g} to {z + high:g} mm is taken by the {name} cleat"
                 if name != "middle" and z0 < z + high - 1e-6 and z1 > z + 1e-6:
                     require(
                         f"{spec.name}, bay {i}", "height of a fixed shelf",
-                        z0 - frame.z_floor, high, clear - high - (z1 - z0), f"; {limit}",
+                        z0 - frame.z_floor, high, clear - high - (z1 - z0),
+                        f"above the bay's floor, clear of the {name} cleat",
                     )
             panel = Panel(x1 - x0, high, t, spec.material, frame.grain)
             place = Place((x0, frame.depth, z), *FACING)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from closetbench.core.component import fastener_count, require
 from closetbench.core.errors import ClosetError
@@ -91,7 +92,26 @@ def build_shelves(frame: Frame, grooves: Grooves) -> Shelves:
                     ))
             found.parts += _fixed_shelf(frame, i, k, z)
             found.hardware += _shelf_hardware(frame)
+    if kind in (Joint.SCREWS, Joint.NAILS):
+        found.findings += _level_shelves(frame)
     return found
+
+
+def _level_shelves(frame: Frame) -> list[Finding]:
+    """A doubt for each divider with shelves at one height on both sides: the first one in
+    takes the place from which the second would be fastened."""
+    heights = [shelf_heights(frame, i) for i in range(1, len(frame.openings) + 1)]
+    return [
+        Finding(
+            Severity.WARNING, f"{frame.spec.name}, divider {i}", "level-shelves",
+            "shelves lie level on both sides, so the second cannot be fastened straight through "
+            "the divider: let shelves into grooves, carry them on cleats or set them off",
+            "common practice, no published source", f"{min(apart):g} mm apart",
+            f"at least {frame.t:g} mm",
+        )
+        for i, (left, right) in enumerate(pairwise(heights), 1)
+        if (apart := [abs(a - b) for a in left for b in right]) and min(apart) < frame.t
+    ]
 
 
 def _walls(frame: Frame, bay: int) -> tuple[tuple[Vertical, Face], tuple[Vertical, Face]]:

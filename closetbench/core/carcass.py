@@ -83,7 +83,10 @@ def _frame(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> tuple[Frame
     depth = space.depth if spec.depth is None else spec.depth
     fits = "to fit the envelope"
     require(name, "width", width, 2 * t + LEAST_OPENING, left_over, fits)
-    require(name, "height", height, spec.base.height + 2 * t + 100.0, space.height, fits)
+    lift = 0.0
+    if spec.base.kind is not BaseKind.NONE:
+        lift = require(name, "base height", spec.base.height, 20.0, 400.0)
+    require(name, "height", height, lift + 2 * t + 100.0, space.height, fits)
     require(name, "depth", depth, 100.0, space.depth, fits)
     if spec.joint is Joint.CLEATS:
         raise ClosetError(
@@ -95,7 +98,8 @@ def _frame(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> tuple[Frame
     stop = spec.groove_stop
     if stop is None:
         stop = 10.0 if band else 0.0
-    require(name, "groove stop", stop, 0.0, depth / 2)
+    behind = band[0].thickness if band and stop else 0.0
+    require(name, "groove stop", stop, behind, depth / 2, "(0 runs through the edge band)")
     frame = Frame(spec, catalogue, board, width, height, depth, band, stop)
     y = space.depth - depth if spec.against_back else 0.0
     return frame, x, y
@@ -110,7 +114,7 @@ def _verticals(
         notches: tuple[Notch, ...] = ()
         base = frame.spec.base
         if vertical.is_side:
-            if base.kind is BaseKind.TOE_KICK:
+            if base.kind is BaseKind.TOE_KICK and base.setback:
                 notches = (Notch(Rim.START, Rim.FRONT, base.height, base.setback),)
         elif frame.let_in and frame.stop:
             dy = frame.stop + frame.rules.end_clearance

@@ -66,7 +66,8 @@ def require(subject: str, prop: str, value: float, low: float, high: float, why:
     """The value, or a ``ClosetError`` when it is not within ``low`` and ``high``."""
     if not (math.isfinite(value) and low - 1e-6 <= value <= high + 1e-6):
         tail = f" {why}" if why else ""
-        raise ClosetError(
-            subject, prop, f"{value:g} mm", f"must be {low:g} to {high:g} mm{tail}"
-        )
+        limit = f"must be {low:g} to {high:g} mm{tail}"
+        if low > high:
+            limit = f"must be at least {low:g} mm, and only {high:g} mm are there{tail}"
+        raise ClosetError(subject, prop, f"{value:g} mm", limit)
     return value

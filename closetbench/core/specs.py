@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import Enum
 
+from closetbench.core.errors import ClosetError
 from closetbench.core.joinery import JoineryRules, Joint
 from closetbench.core.panel import Face, Grain, Rim
 
@@ -99,6 +100,23 @@ class DrillRules:
     depth: float = 10.0
     play: float = 3.0
     setback: float = 2.0
+
+    def __post_init__(self) -> None:
+        checks = (
+            ("diameter", self.diameter, 1.0, 20.0),
+            ("pitch", self.pitch, 5.0, 500.0),
+            ("distance of the front row", self.front, 5.0, 300.0),
+            ("distance of the rear row", self.rear, 5.0, 300.0),
+            ("distance from a fixed panel", self.margin, 0.0, 1000.0),
+            ("depth", self.depth, 1.0, 50.0),
+            ("play of a loose shelf", self.play, 0.0, 20.0),
+            ("setback of a loose shelf", self.setback, 0.0, 100.0),
+        )
+        for name, value, low, high in checks:
+            if not low <= value <= high:
+                raise ClosetError(
+                    "shelf pin holes", name, f"{value:g} mm", f"must be {low:g} to {high:g} mm"
+                )
 
 
 @dataclass(frozen=True)
