@@ -1,9 +1,10 @@
 """Crooked rooms known from their corners: the readings a tape would give in them, and the
 true place of every wall, both worked out without the core's surfaces.
 
-Each side wall stands on two plumb lines, one at the front and one in the rear corner, and
-runs straight between them; each line bends at the middle level. The rear wall leans from
-the rear corners. Floor and ceiling are the bilinear surfaces over the four corners.
+They may be twisted and bent: each side wall stands on two plumb lines, one at the front and
+one in the rear corner, and runs straight between them; each line bends at the middle level.
+The rear wall leans from the rear corners. Floor and ceiling are the bilinear surfaces over
+the four corners.
 """
 
 from __future__ import annotations
@@ -71,6 +72,14 @@ class TrueRoom:
         share, up = (x - x0) / (x1 - x0), (z - low) / (high - low)
         return (1 - share) * (y0 - self.back[0] * up) + share * (y1 - self.back[1] * up)
 
+    def corner(self, right: bool, z: float) -> Point:
+        """x and y of a rear corner at a height."""
+        y = (self.rear_right if right else self.rear_left)[1]
+        for _ in range(30):
+            x = self.right_x(y, z) if right else self.left_x(y, z)
+            y = self.back_y(x, z)
+        return x, y
+
     def plan(self) -> tuple[Point, Point, Point, Point]:
         """The corners at the low level."""
         return (0.0, 0.0), (self.front, 0.0), self.rear_left, self.rear_right
@@ -92,10 +101,7 @@ class TrueRoom:
         """What tape, plumb bob and level read in this room, without a reading error."""
         fl, fr, rl, rr = self.plan()
         front = [self.right_line(False, z) - self.left_line(False, z) for z in self.levels]
-        back = [
-            math.dist((self.left_line(True, z), rl[1]), (self.right_line(True, z), rr[1]))
-            for z in self.levels
-        ]
+        back = [math.dist(self.corner(False, z), self.corner(True, z)) for z in self.levels]
         heights = [c - f for c, f in zip(self.ceiling, self.floor, strict=True)]
         return Survey(
             *front, *back, *heights,
@@ -118,19 +124,21 @@ class TrueRoom:
 
 @st.composite
 def crooked_rooms(draw: st.DrawFn) -> TrueRoom:
-    """Rooms out by up to 25 mm in every direction."""
+    """Rooms with flat walls, out of plumb, level and square by up to 25 mm in every direction."""
     out = st.floats(-25.0, 25.0, allow_nan=False).map(lambda v: round(v, 3))
-    width, depth = draw(st.integers(900, 3000)), draw(st.integers(350, 1200))
+    width, depth = float(draw(st.integers(900, 3000))), float(draw(st.integers(350, 1200)))
     height = draw(st.integers(2250, 2800))
-    floor = (0.0, draw(out), draw(out), draw(out))
+    left, right, back = draw(out), draw(out), draw(out)
+    rear_left = (draw(out), depth + draw(out))
+    rear_right = (width + draw(out), depth + draw(out))
+    plan = ((0.0, 0.0), (width, 0.0), rear_left, rear_right)
+
+    def level(start: float) -> tuple[float, float, float, float]:
+        along, into = draw(out), draw(out)
+        zs = [start + along * x / width + into * y / depth for x, y in plan]
+        return zs[0], zs[1], zs[2], zs[3]
+
     return TrueRoom(
-        float(width),
-        (draw(out), depth + draw(out)),
-        (width + draw(out), depth + draw(out)),
-        (draw(out), draw(out)),
-        (draw(out), draw(out)),
-        (draw(out), draw(out)),
-        (draw(out), draw(out)),
-        floor,
-        tuple(f + height + draw(out) for f in floor),  # type: ignore[arg-type]
+        width, rear_left, rear_right, (left, left), (right, right),
+        (right * 11 / 21, right * 11 / 21), (back, back), level(0.0), level(float(height)),
     )

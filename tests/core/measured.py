@@ -1,0 +1,81 @@
+"""Flat-walled rooms drawn at random, with the readings that a tape and a level give there.
+
+The true room is drawn straight in the unknowns of the fit; the readings come from it with
+the errors of the instruments: even within the tape's permissible error, partly the same
+in all of them, and rounded to the step of the reading.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from closetbench.core.readings import Observation, Places, observations, places, recommended
+from closetbench.core.room import Room
+from closetbench.core.room_model import Model
+from closetbench.core.surfaces import Surface
+from closetbench.core.survey import Survey
+
+
+@dataclass(frozen=True)
+class Measured:
+    """A room and its readings. ``survey`` has the sizes and places, not the readings."""
+
+    survey: Survey
+    at: Places
+    truth: tuple[Surface, ...]
+    read: tuple[Observation, ...]
+
+    def with_blunder(self, index: int, by: float) -> tuple[Observation, ...]:
+        """The readings with one of them wrong."""
+        return tuple(
+            replace(o, value=o.value + by) if i == index else o
+            for i, o in enumerate(self.read)
+        )
+
+    def true_room(self) -> Room:
+        """The room as it is."""
+        return Room(*self.truth[:5])
+
+
+def plain_survey(width: float, depth: float, height: float) -> Survey:
+    """A fully measured room without any fault, as a start."""
+    flat = math.hypot(width, depth)
+    survey = Survey(
+        *(width,) * 6, *(height,) * 4, depth, depth, flat, flat,
+        lean_right_front=0.0, lean_right_back=0.0,
+    )
+    return replace(survey, extras=recommended(survey))
+
+
+def draw(rng: np.random.Generator, shared: float = 0.0, slope: float = 8.0) -> Measured:
+    """A room out of true by about ``slope`` mm each way, and its readings.
+
+    ``shared``: share of the tape's error that is the same in every reading.
+    """
+    survey = plain_survey(
+        float(rng.integers(900, 3000)), float(rng.integers(400, 900)),
+        float(rng.integers(2300, 2700)),
+    )
+    seen = observations(survey)
+    at = places(survey)
+    model = Model(at, seen)
+    x = np.zeros(len(model.terms))
+    x[[model.index[k] for k in model.planes()]] = rng.normal(0.0, slope, len(model.planes()))
+    exact, _ = model.predict(x)
+    tape = shared * rng.uniform(-1.0, 1.0) + (1 - shared) * rng.uniform(-1.0, 1.0, len(seen))
+    read = []
+    for one, value, part in zip(seen, exact, tape, strict=True):
+        if one.axis is None:
+            error = part * survey.tape.error(one.value)
+        else:
+            # what is left of a level's or plumb line's deviation without the rounding
+            own = math.sqrt(max(one.sd**2 - survey.resolution**2 / 12.0, 0.0))
+            error = rng.uniform(-1.0, 1.0) * own * math.sqrt(3.0)
+        step = survey.resolution
+        read.append(replace(one, value=round((value + error) / step) * step))
+    c = model.coefficients(x)
+    truth = tuple(Surface(tuple(float(v) for v in row)) for row in c[:8])  # type: ignore[arg-type]
+    return Measured(survey, at, truth, tuple(read))
