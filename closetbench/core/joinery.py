@@ -122,6 +122,17 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
     for name, value in sizes:
         if not (math.isfinite(value) and value > 0):
             raise ClosetError(subject, name, f"{value:g} mm", "must be above 0")
+    rims = [band.rim for band in panel.bands]
+    for rim in rims:
+        if rims.count(rim) > 1:
+            raise ClosetError(
+                subject, f"edge band on the {rim.value}", "given twice", "must be given once"
+            )
+    for name, value in (("length", panel.cut_length), ("width", panel.cut_width)):
+        if value <= 0:
+            raise ClosetError(
+                subject, f"{name} without its edge bands", f"{value:g} mm", "must be above 0"
+            )
     for i, notch in enumerate(panel.notches):
         _check_notch(panel, notch, panel.notches[:i], subject)
     boxes = [(g, panel.groove_box(g)) for g in panel.grooves]

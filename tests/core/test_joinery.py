@@ -151,6 +151,16 @@ def test_size_must_be_above_zero(name: str, value: float) -> None:
     )
 
 
+def test_bands_must_leave_something_to_saw() -> None:
+    bands = (Band(Rim.FRONT, "b", 2.0), Band(Rim.REAR, "b", 2.0))
+    assert str(refused(replace(BARE, width=3.0, bands=bands))) == (
+        "A: side: width without its edge bands is -1 mm; must be above 0"
+    )
+    assert str(refused(replace(BARE, bands=(bands[0], bands[0])))) == (
+        "A: side: edge band on the front is given twice; must be given once"
+    )
+
+
 @pytest.mark.parametrize(
     ("cut", "prop", "value", "limit"),
     [
