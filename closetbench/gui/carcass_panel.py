@@ -89,7 +89,7 @@ class CarcassPanel(SpecPanel):
         self.catalogue = bridge.catalogue_of(bridge.closet_for(self.obj))
         self.bays = BaysForm(self._grow, self._drop)
         self.form = [self._main(), self.bays, self._make_up(), self._results()]
-        self.bind(*(f for form in self.forms for f in form.fields))
+        self.bind(*self.fields)
         self._bay_rows()
 
     def _main(self) -> Form:
@@ -146,7 +146,8 @@ class CarcassPanel(SpecPanel):
         form.row(_tr("Back inset"), self.inset, tip=_tr(
             "From the rear edges to the back's rear face: room to scribe to the wall."))
         form.row(_tr("Cleat height"), self.cleat)
-        form.whole(Fold(_tr("Shop figures: grooves and shelf pins"), self._figures()))
+        figures = self._figures()
+        form.whole(Fold(_tr("Shop figures: grooves and shelf pins"), figures), figures)
         return form
 
     def _figures(self) -> Form:
@@ -173,7 +174,6 @@ class CarcassPanel(SpecPanel):
                 "How much shorter than its bay a loose shelf is.")),
         ):
             form.row(label, LengthField(name, prop), tip=tip)
-        self.inner.append(form)
         return form
 
     def _results(self) -> Form:
@@ -188,7 +188,8 @@ class CarcassPanel(SpecPanel):
     def _bay_rows(self) -> None:
         made = self.bays.rebuild(self.spec().bays)
         self.bind(*made)
-        self.settle()
+        if self.is_open:
+            self.settle()
 
     def _grow(self) -> None:
         spec = self.spec()
@@ -234,7 +235,7 @@ class CarcassPanel(SpecPanel):
     # -- what follows
 
     def own_subjects(self) -> tuple[str, ...]:
-        return (self.obj.Label, self.spec().name)
+        return (self.obj.Label, "joinery", "shelf pin holes")
 
     def refresh(self) -> None:
         spec = self.spec()

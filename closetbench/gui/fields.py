@@ -155,7 +155,8 @@ class LengthsField(TextField):
         )
 
     def write(self, value: tuple[float, ...]) -> str:
-        return "; ".join(units.typed(v) for v in value)
+        unit = f" {units.current_format().unit}"
+        return "; ".join(units.typed(v).removesuffix(unit) for v in value)
 
 
 class NumberField(TextField):

@@ -7,7 +7,8 @@ from collections.abc import Iterable, Sequence
 from closetbench.core.findings import Finding, Severity
 from closetbench.gui import palette
 from closetbench.gui.fields import Field
-from closetbench.gui.qt import QtCore, QtGui, QtWidgets, icon_file
+from closetbench.gui.qt import QtCore, QtWidgets
+from closetbench.gui.qt import icon as icons
 
 
 class Form(QtWidgets.QWidget):
@@ -16,13 +17,14 @@ class Form(QtWidgets.QWidget):
     def __init__(self, title: str, icon: str) -> None:
         super().__init__()
         self.setWindowTitle(title)
-        self.setWindowIcon(QtGui.QIcon(icon_file(icon)))
+        self.setWindowIcon(icons(icon))
         self.setObjectName(f"form {icon}")
         self.grid = QtWidgets.QGridLayout(self)
         self.grid.setContentsMargins(6, 6, 6, 6)
         self.grid.setHorizontalSpacing(8)
         self.grid.setVerticalSpacing(4)
         self.fields: list[Field] = []
+        self.contents: list[Field | Form] = []
         self._errors: dict[str, ErrorLabel] = {}
         self._labels: dict[str, QtWidgets.QLabel] = {}
         self._columns = 1
@@ -60,9 +62,10 @@ class Form(QtWidgets.QWidget):
         for column, text in enumerate(texts, 1):
             self.grid.addWidget(Head(text), at, column)
 
-    def whole(self, widget: QtWidgets.QWidget) -> None:
-        """A widget across the whole form."""
+    def whole(self, widget: QtWidgets.QWidget, *forms: Form) -> None:
+        """A widget across the whole form; ``forms`` lie in it."""
         self.grid.addWidget(widget, self.grid.rowCount(), 0, 1, -1)
+        self.contents += forms
 
     def note(self, name: str = "") -> QtWidgets.QLabel:
         """A line of plain text across the form, to be filled."""
@@ -82,6 +85,7 @@ class Form(QtWidgets.QWidget):
         stack.setSpacing(0)
         for field in fields:
             self.fields.append(field)
+            self.contents.append(field)
             self._errors[field.name] = ErrorLabel(field.name)
             stack.addWidget(self._errors[field.name])
         grid.addWidget(box, at, 0, 1, -1)
@@ -89,7 +93,20 @@ class Form(QtWidgets.QWidget):
     def release(self, field: Field) -> None:
         """Forget a field whose widget is going away."""
         self.fields.remove(field)
+        self.contents.remove(field)
         self._errors.pop(field.name).deleteLater()
+
+    def all_forms(self) -> list[Form]:
+        """This form and those within it."""
+        within = (one for one in self.contents if isinstance(one, Form))
+        return [self, *(form for one in within for form in one.all_forms())]
+
+    def all_fields(self) -> list[Field]:
+        """All fields, those of forms within this one too, in the order that they are read."""
+        return [
+            field for one in self.contents
+            for field in (one.all_fields() if isinstance(one, Form) else [one])
+        ]
 
     def enable(self, field: Field, enabled: bool) -> None:
         """Let a field and its label be used, or grey them out."""

@@ -129,8 +129,7 @@ class GroovedPanelPanel(SpecPanel):
             "rules.depth_fraction", "groove depth as a fraction of the thickness", 0.1, 0.5))
         inner.row(_tr("in steps of"), LengthField("rules.depth_step", "step of the groove depth"))
         inner.row(_tr("Fit"), LengthField("rules.fit", "fit"))
-        self.inner.append(inner)
-        form.whole(Fold(_tr("Shop figures"), inner))
+        form.whole(Fold(_tr("Shop figures"), inner), inner)
         return form
 
     def _results(self) -> Form:

@@ -95,8 +95,7 @@ class LayoutPanel(SpecPanel):
             inner.row(label, NumberField(f"settings.{name}", name, 0, 3600, "s"))
         inner.row(_tr("Seed"), CountField("settings.seed", 0, 99999), tip=_tr(
             "Another number may find another plan; the same one finds the same again."))
-        self.inner.append(inner)
-        form.whole(Fold(_tr("How long to search, per material"), inner))
+        form.whole(Fold(_tr("How long to search, per material"), inner), inner)
         self.go = QtWidgets.QPushButton(_tr("Plan the sheets"))
         self.go.setObjectName("plan")
         self.go.clicked.connect(self._go_or_stop)

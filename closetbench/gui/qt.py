@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import FreeCAD
+import FreeCADGui
 from PySide import QtCore, QtGui
 
 try:
@@ -20,6 +21,14 @@ ICONS = Path(__file__).resolve().parent.parent.parent / "resources" / "icons"
 def icon_file(name: str) -> str:
     """The path of one of our icons, as it is now: a saved file must not hold it."""
     return str(ICONS / f"{name}.svg")
+
+
+def icon(name: str) -> QtGui.QIcon:
+    """One of our icons, drawn by FreeCAD: Qt's own reader of SVG is not always installed.
+
+    From then on FreeCAD knows the icon by its path, too.
+    """
+    return FreeCADGui.getIcon(icon_file(name))
 
 
 def translate(context: str, text: str) -> str:

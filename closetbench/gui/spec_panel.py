@@ -27,16 +27,26 @@ def get_path(spec: Any, path: str) -> Any:
     return spec
 
 
-def put_path(spec: Any, path: str, value: Any) -> Any:
-    """The specification with another value at a path."""
-    step, _, rest = path.partition(".")
+def put_paths(spec: Any, changes: Mapping[str, Any]) -> Any:
+    """The specification with other values at some paths, all put in their place at once.
+
+    One after the other would not do: what is valid in the end may not be in between.
+    """
+    own: dict[str, Any] = {}
+    below: dict[str, dict[str, Any]] = {}
+    for path, value in changes.items():
+        step, _, rest = path.partition(".")
+        if rest:
+            below.setdefault(step, {})[rest] = value
+        else:
+            own[step] = value
+    for step, inner in below.items():
+        own[step] = put_paths(own.get(step, get_path(spec, step)), inner)
     if isinstance(spec, Mapping):
-        return {**spec, step: value}
-    if step.isdecimal():
-        index = int(step)
-        inner = put_path(spec[index], rest, value) if rest else value
-        return (*spec[:index], inner, *spec[index + 1:])
-    return replace(spec, **{step: put_path(getattr(spec, step), rest, value) if rest else value})
+        return {**spec, **own}
+    if isinstance(spec, tuple):
+        return tuple(own.get(str(i), value) for i, value in enumerate(spec))
+    return replace(spec, **own)
 
 
 class SpecPanel(TaskPanel):
@@ -87,10 +97,9 @@ class SpecPanel(TaskPanel):
     def try_pending(self, last: Field | None) -> None:
         """Try all changes that are not yet on the object, ``last`` the newest."""
         waiting = [f for f in self.fields if f.name in self._pending]
-        spec = self.spec()
-        for field in waiting:
-            spec = put_path(spec, self.path(field), self._pending[field.name])
+        changes = {self.path(f): self._pending[f.name] for f in waiting}
         try:
+            spec = put_paths(self.spec(), changes)
             self.verify(spec)
         except ClosetError as error:
             culprit = next(

@@ -94,6 +94,7 @@ class SurveyPanel(SpecPanel):
         self.tabs = QtWidgets.QTabWidget()
         self.tabs.setObjectName("readings")
         self.tabs.setUsesScrollButtons(True)
+        pages = []
         for title, page in (
             (_tr("Widths"), self._widths()),
             (_tr("Heights"), self._heights()),
@@ -101,16 +102,15 @@ class SurveyPanel(SpecPanel):
             (_tr("Plumb"), self._plumb()),
             (_tr("Floor"), self._floor()),
         ):
-            self.inner.append(page)
             self.tabs.addTab(page, title)
-        form.whole(self.tabs)
+            pages.append(page)
+        form.whole(self.tabs, *pages)
         self.sizes = Form("", "survey")
         for name, label in (
             ("width", _tr("Width")), ("depth", _tr("Depth")), ("height", _tr("Height")),
         ):
             self.sizes.row(label, LengthField(name, name))
-        self.inner.append(self.sizes)
-        form.whole(self.sizes)
+        form.whole(self.sizes, self.sizes)
         return form
 
     def _widths(self) -> Form:

@@ -30,8 +30,7 @@ class TaskPanel(QtCore.QObject):
 
     ``make`` creates the object, within the panel's transaction, where there is none yet.
     Subclasses fill ``form`` in ``build``, the boxes that FreeCAD shows one above the other,
-    and ``inner`` with forms that lie within those; they may override ``refresh`` and
-    ``finish``.
+    and may override ``refresh`` and ``finish``.
     """
 
     current: ClassVar[TaskPanel | None] = None
@@ -52,9 +51,8 @@ class TaskPanel(QtCore.QObject):
         self.title = title
         self.obj = obj
         self.form: list[Form] = []
-        self.inner: list[Form] = []
         self._make = make
-        self._open = False
+        self.is_open = False
         self._buttons: QtWidgets.QDialogButtonBox | None = None
         self._observer = _Observer(self)
         self._preview = QtCore.QTimer(self)
@@ -86,9 +84,8 @@ class TaskPanel(QtCore.QObject):
         except Exception:
             self._undo_all()
             raise
-        self.settle()
         TaskPanel.current = self
-        self._open = True
+        self.is_open = True
         FreeCAD.addDocumentObserver(self._observer)
         if editing or self.obj is None or not _edit(self.obj):
             self.show()
@@ -99,6 +96,7 @@ class TaskPanel(QtCore.QObject):
         dialog = FreeCADGui.Control.showDialog(self)
         if hasattr(dialog, "setDocumentName"):
             dialog.setDocumentName(self.doc.Name)
+        self.settle()
         self.refresh()
         self._widen()
         # FreeCAD puts the focus elsewhere once it has shown the panel
@@ -109,15 +107,15 @@ class TaskPanel(QtCore.QObject):
         dock = self.form[0].parentWidget()
         while dock is not None and not isinstance(dock, QtWidgets.QDockWidget):
             dock = dock.parentWidget()
-        if dock is None or dock.isFloating():
+        window = FreeCADGui.getMainWindow()
+        # a floating dock, or one laid over the 3D view, has a width of its own
+        if dock is None or dock.isFloating() or dock.parentWidget() is not window:
             return
-        missing = NEEDED_WIDTH - dock.width()
-        if missing > 0:
-            FreeCADGui.getMainWindow().resizeDocks(
-                [dock], [NEEDED_WIDTH], QtCore.Qt.Horizontal)
+        if dock.width() < NEEDED_WIDTH:
+            window.resizeDocks([dock], [NEEDED_WIDTH], QtCore.Qt.Horizontal)
 
     def _focus_first(self) -> None:
-        if self._open and self.fields:
+        if self.is_open and self.fields:
             first = self.first_field().widget
             first.setFocus()
             if isinstance(first, QtWidgets.QLineEdit):
@@ -129,7 +127,7 @@ class TaskPanel(QtCore.QObject):
             field.commit()
         wrong = self.first_error()
         if wrong is not None:
-            reveal(wrong.widget)
+            self.reveal(wrong.widget)
             wrong.widget.setFocus()
             return False
         try:
@@ -152,8 +150,12 @@ class TaskPanel(QtCore.QObject):
 
     def left_by_host(self) -> None:
         """FreeCAD has left edit mode, which commits what was done: close, keep it."""
-        if self._open:
-            QtCore.QTimer.singleShot(0, lambda: self._close(self.doc.commitTransaction))
+        if self.is_open:
+            QtCore.QTimer.singleShot(0, self._keep)
+
+    def _keep(self) -> None:
+        there = self._name in FreeCAD.listDocuments()
+        self._close(self.doc.commitTransaction if there else None)
 
     def _undo_all(self) -> None:
         self.doc.abortTransaction()
@@ -163,14 +165,16 @@ class TaskPanel(QtCore.QObject):
             self.doc.recompute()
 
     def _close(self, end: Callable[[], None] | None) -> None:
-        if not self._open:
+        if not self.is_open:
             return
-        self._open = False
+        self.is_open = False
         self._preview.stop()
         FreeCAD.removeDocumentObserver(self._observer)
         TaskPanel.current = None
         if end is not None:
             end()
+        # a wrapper that outlives FreeCAD's buttons would be taken for the next object there
+        self._buttons = None
         _leave_edit(self._name)
         FreeCADGui.Control.closeDialog()
 
@@ -191,12 +195,12 @@ class TaskPanel(QtCore.QObject):
     @property
     def forms(self) -> list[Form]:
         """All forms, those within others too."""
-        return [*self.form, *self.inner]
+        return [inner for form in self.form for inner in form.all_forms()]
 
     @property
     def fields(self) -> list[Field]:
         """All fields in the order of the forms."""
-        return [field for form in self.forms for field in form.fields]
+        return [field for form in self.form for field in form.all_fields()]
 
     def first_field(self) -> Field:
         """Where the focus goes when the panel opens."""
@@ -215,6 +219,17 @@ class TaskPanel(QtCore.QObject):
         for form in self.forms:
             if field in form.fields:
                 form.error(field.name, text)
+
+    def reveal(self, widget: QtWidgets.QWidget) -> None:
+        """Bring the tab that a widget lies on to the front, open the fold that it lies in."""
+        child = widget
+        while child not in self.form:
+            parent = child.parentWidget()
+            if isinstance(parent, QtWidgets.QStackedWidget):  # within a QTabWidget
+                parent.parentWidget().setCurrentWidget(child)
+            elif isinstance(parent, Fold) and child is parent.inner:
+                parent.open()
+            child = parent
 
     def preview_soon(self) -> None:
         """Recompute once the typing pauses."""
@@ -265,6 +280,7 @@ class TaskPanel(QtCore.QObject):
             QtCore.QTimer.singleShot(0, button.click)
 
     def settle(self) -> None:
+        """Put the fields into their order; called again when there are new ones."""
         for field in self.fields:
             self.watch(field)
         for before, after in pairwise(self.fields):
@@ -308,18 +324,6 @@ def _leave_edit(name: str) -> None:
         gui = FreeCADGui.getDocument(name)
         if gui is not None and gui.getInEdit() is not None:
             gui.resetEdit()
-
-
-def reveal(widget: QtWidgets.QWidget) -> None:
-    """Bring the tab that a widget lies on to the front, open the fold that it lies in."""
-    child, parent = widget, widget.parentWidget()
-    while parent is not None:
-        if isinstance(parent, QtWidgets.QTabWidget):
-            page = next(i for i in range(parent.count()) if parent.widget(i).isAncestorOf(widget))
-            parent.setCurrentIndex(page)
-        elif isinstance(parent, Fold) and child is parent.inner:
-            parent.open()
-        child, parent = parent, parent.parentWidget()
 
 
 def tell(title: str, text: str) -> None:

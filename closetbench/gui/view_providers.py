@@ -5,9 +5,11 @@ from __future__ import annotations
 import contextlib
 from typing import Any
 
+from pivy import coin
+
 from closetbench.core.errors import ClosetError
 from closetbench.gui import palette
-from closetbench.gui.qt import icon_file
+from closetbench.gui.qt import icon, icon_file
 from closetbench.model import bridge, children
 from closetbench.model.base import class_of
 
@@ -16,6 +18,10 @@ ICONS = {
     "GroovedPanel": "panel", "ClosetPart": "part", "CutLayout": "layout", "Bill": "bill",
 }
 _PAINTED = ("Material",)
+_CLAIMANTS = ("Component", "Closet")
+_SHAPELESS = ("Carcass", "Bay", "Bill")
+_MODE = "Tree only"
+_PAPERS = ("CutLayout", "Bill")
 
 
 def attach(obj: Any) -> None:
@@ -27,32 +33,62 @@ def attach(obj: Any) -> None:
     ViewProvider(view)
     if fresh:
         _first_look(obj)
+    # the tree may have drawn the object already, without its icon and children
+    view.signalChangeIcon()
 
 
 class ViewProvider:
     """One for all our classes: what they do differently is in the tables above."""
 
     def __init__(self, view: Any) -> None:
-        # a proxy that is given back to a loaded object is not attached
         self.Object = view.Object
+        self._attached = False
         view.Proxy = self
+        # FreeCAD does not attach a proxy that is given back to a loaded object
+        if not self._attached:
+            self.attach(view)
 
     def attach(self, view: Any) -> None:
-        """FreeCAD shows the object for the first time."""
+        """The object is shown for the first time.
+
+        FreeCAD greys out what has no way to be displayed: an empty one is enough.
+        """
         self.Object = view.Object
+        self._attached = True
+        if class_of(view.Object) in _SHAPELESS:
+            view.addDisplayMode(coin.SoGroup(), _MODE)
+
+    def getDisplayModes(self, view: Any) -> list[str]:  # noqa: N802
+        """Ways of display beside those of the object's type."""
+        return [_MODE] if class_of(view.Object) in _SHAPELESS else []
+
+    def getDefaultDisplayMode(self) -> str:  # noqa: N802
+        """The way of display that a new object has."""
+        return _MODE if class_of(self.Object) in _SHAPELESS else "Flat Lines"
+
+    def setDisplayMode(self, mode: str) -> str:  # noqa: N802
+        """Every way of display is one of FreeCAD's."""
+        return mode
 
     def getIcon(self) -> str:  # noqa: N802
         """The icon's path, as it is on this machine."""
-        return icon_file(ICONS.get(class_of(self.Object), "closet"))
+        name = ICONS.get(class_of(self.Object), "closet")
+        icon(name)
+        return icon_file(name)
 
     def claimChildren(self) -> list[Any]:  # noqa: N802
         """What the tree shows under the object."""
         return children.claimed(self.Object)
 
     def updateData(self, obj: Any, prop: str) -> None:  # noqa: N802
-        """A board's colour follows its material."""
+        """A board's colour follows its material. What shows an object under it is told:
+        the tree asks for children again only when the object that claims them changes."""
         if prop in _PAINTED and class_of(obj) in ("ClosetPart", "GroovedPanel"):
             _paint(obj)
+        if prop in _CLAIMANTS and not obj.Document.Restoring:
+            above = getattr(obj, prop)
+            if above is not None and hasattr(above, "PartCount"):
+                above.PartCount = above.PartCount
 
     def onChanged(self, view: Any, prop: str) -> None:  # noqa: N802
         """A carcass has no shape: hiding it hides its parts."""
@@ -63,9 +99,20 @@ class ViewProvider:
 
     def onDelete(self, view: Any, names: Any) -> bool:  # noqa: N802
         """Take along what cannot be without the object."""
-        if class_of(view.Object) in ("Closet", "Carcass"):
-            children.delete_with(view.Object)
+        obj = view.Object
+        if class_of(obj) in ("Closet", "Carcass"):
+            papers = [o.Name for o in children.claimed(obj) if class_of(o) in _PAPERS]
+            children.delete_with(obj)
+            for name in papers:
+                obj.Document.removeObject(name)
         return True
+
+    def canDelete(self, other: Any) -> bool:  # noqa: N802
+        """Whether this object can do without one that it refers to; FreeCAD warns if not.
+
+        It can where it goes along, or where the references are put in order again.
+        """
+        return class_of(other) != "Survey"
 
     def doubleClicked(self, view: Any) -> bool:  # noqa: N802
         """Open the object's panel; a part opens that of its carcass."""

@@ -1,0 +1,231 @@
+"""What a user does with FreeCAD's windows, for the scripts in this folder."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import FreeCAD
+import FreeCADGui
+
+WORKBENCH = "ClosetbenchWorkbench"
+
+
+class Hands:
+    """Runs commands, fills fields and presses buttons. ``gui``: the harness's driver."""
+
+    def __init__(self, gui) -> None:
+        self.gui = gui
+        self.Qt = gui.QtCore.Qt
+        FreeCADGui.activateWorkbench(WORKBENCH)
+        self.wait(200)
+
+    @property
+    def doc(self):
+        return FreeCAD.ActiveDocument
+
+    def wait(self, milliseconds: int = 60) -> None:
+        self.gui.settle(milliseconds)
+
+    def run(self, command: str) -> None:
+        """Run a command the way its menu entry does."""
+        FreeCADGui.runCommand(command)
+        self.wait(300)
+
+    def click(self, text: str) -> None:
+        """Click the button of a toolbar of ours."""
+        from closetbench.gui import workbench
+
+        for name in workbench.toolbars():
+            bar = self.gui.find(self.gui.QtWidgets.QToolBar, name)
+            for action in bar.actions():
+                if action.text().replace("&", "").startswith(text):
+                    action.trigger()
+                    self.wait(300)
+                    return
+        self.gui.fail(f"no button {text}")
+
+    def open(self, obj) -> None:
+        """What a double click on the object in the tree does."""
+        obj.ViewObject.Proxy.doubleClicked(obj.ViewObject)
+        self.wait(300)
+
+    # -- the task panel
+
+    @property
+    def panel(self):
+        from closetbench.gui.task import TaskPanel
+
+        return TaskPanel.current
+
+    def widget(self, name: str):
+        field = next((f for f in self.panel.fields if f.name == name), None)
+        if field is None:
+            raise AssertionError(f"no field {name}: {[f.name for f in self.panel.fields]}")
+        return field.widget
+
+    def type(self, name: str, text: str, enter: bool = True) -> None:
+        """Type into a field in place of what is there, then press Enter (or leave it)."""
+        line = self.widget(name)
+        self.panel.reveal(line)
+        line.setFocus()
+        line.selectAll()
+        if not text:
+            self.key(line, self.Qt.Key_Delete)
+        for char in text:
+            self.key(line, 0, char)
+        self.gui.equal(line.text(), text, f"typed into {name}")
+        if enter:
+            self.key(line, self.Qt.Key_Return, "\r")
+        self.wait(280)
+
+    def choose(self, name: str, text: str) -> None:
+        """Choose an entry of a combo box by its text."""
+        combo = self.widget(name)
+        index = combo.findText(text)
+        self.gui.check(index >= 0, f"{name} offers {text}")
+        combo.setCurrentIndex(index)
+        self.wait(280)
+
+    def count(self, name: str, value: int) -> None:
+        """Set a spin box."""
+        self.widget(name).setValue(value)
+        self.wait(280)
+
+    def tick(self, name: str, ticked: bool = True) -> None:
+        """Tick a box of the panel by its object name."""
+        box = self.button(name)
+        if box.isChecked() != ticked:
+            box.click()
+        self.wait(280)
+
+    def button(self, name: str):
+        found = [
+            w for form in self.panel.form
+            for w in [form.findChild(self.gui.QtWidgets.QAbstractButton, name)] if w is not None
+        ]
+        if not found:
+            raise AssertionError(f"no button {name}")
+        return found[0]
+
+    def push(self, name: str) -> None:
+        """Click a button of the panel by its object name."""
+        self.button(name).click()
+        self.wait(280)
+
+    def text(self, name: str) -> str:
+        """What a field shows."""
+        return self.widget(name).text()
+
+    def said(self, name: str) -> str:
+        """The text of a label in the panel by its object name."""
+        for form in self.panel.form:
+            label = form.findChild(self.gui.QtWidgets.QLabel, name)
+            if label is not None:
+                return label.text()
+        raise AssertionError(f"no label {name}")
+
+    def error(self, name: str) -> str:
+        """What is said beside a field, if that can be seen."""
+        for form in self.panel.forms:
+            for field in form.fields:
+                if field.name == name:
+                    label = form.findChild(self.gui.QtWidgets.QLabel, f"error {name}")
+                    return label.text() if label.isVisible() else ""
+        raise AssertionError(f"no field {name}")
+
+    def ok(self) -> None:
+        self._press(self.gui.QtWidgets.QDialogButtonBox.Ok)
+
+    def cancel(self) -> None:
+        self._press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
+
+    def _press(self, which) -> None:
+        box = self.gui.window.findChildren(self.gui.QtWidgets.QDialogButtonBox)
+        buttons = [b.button(which) for b in box if b.isVisible() and b.button(which) is not None]
+        buttons[-1].click()
+        self.wait(300)
+
+    def key(self, widget, key, text: str = "", modifiers=None) -> None:
+        """A key, pressed and let go, if the widget outlives the first."""
+        core, qt = self.gui.QtCore, self.Qt
+        alive = []
+        widget.destroyed.connect(lambda *_: alive.append(False))
+        kinds = (core.QEvent.KeyPress, core.QEvent.KeyRelease)
+        for kind in kinds:
+            if not alive:
+                event = self.gui.QtGui.QKeyEvent(
+                    kind, key or qt.Key_A, modifiers or qt.NoModifier, text)
+                core.QCoreApplication.sendEvent(widget, event)
+
+    def tree(self) -> dict:
+        """What the model tree shows of the document: texts, each with what is under it."""
+        found = self.gui.window.findChildren(self.gui.QtWidgets.QTreeWidget)
+
+        def under(item) -> dict:
+            return {item.child(i).text(0): under(item.child(i)) for i in range(item.childCount())}
+
+        for widget in found:
+            roots = [widget.topLevelItem(i) for i in range(widget.topLevelItemCount())]
+            for root in roots:
+                for item in [root, *(root.child(i) for i in range(root.childCount()))]:
+                    if item.text(0) == self.doc.Label:
+                        return under(item)
+        raise AssertionError("the document is not in the tree")
+
+    # -- dialogs and documents
+
+    def expect_message(self, part: str, act) -> None:
+        """Do something that opens a message box, see that it says ``part``, and close it."""
+        seen = []
+
+        def answer() -> None:
+            box = self.gui.QtWidgets.QApplication.activeModalWidget()
+            if box is None:
+                return
+            seen.append(box.text())
+            box.close()
+
+        self.gui.later(400, answer)
+        act()
+        self.wait(500)
+        self.gui.check(
+            seen and part in seen[0], f"a message that says {part!r}: {seen}")
+
+    def state(self) -> dict:
+        """What Cancel has to leave as it was."""
+        doc = self.doc
+        return {
+            "objects": [o.Name for o in doc.Objects],
+            "labels": [o.Label for o in doc.Objects],
+            "undo": list(doc.UndoNames),
+            "touched": [o.Name for o in doc.Objects if "Touched" in o.State],
+            "values": [
+                [o.Name, p, str(o.getPropertyByName(p))]
+                for o in doc.Objects for p in o.PropertiesList
+                if p not in ("Shape", "Proxy", "ExpressionEngine", "ShapeMaterial")
+            ],
+        }
+
+    def unchanged(self, before: dict, what: str) -> None:
+        """See that the document is as it was."""
+        after = self.state()
+        for key, value in before.items():
+            if key == "values" and after[key] != value:
+                other = [v for v in after[key] if v not in value][:3]
+                self.gui.fail(f"{what}: {other} was otherwise before")
+            else:
+                self.gui.equal(after[key], value, f"{what}: {key}")
+
+    def reopen(self, path: Path):
+        """Save the document, close it and open it again."""
+        self.doc.saveAs(str(path))
+        FreeCAD.closeDocument(self.doc.Name)
+        self.wait(200)
+        doc = FreeCAD.openDocument(str(path))
+        self.wait(300)
+        return doc
+
+    def ours(self, kind: str) -> list:
+        from closetbench.model.base import class_of
+
+        return [o for o in self.doc.Objects if class_of(o) == kind]
