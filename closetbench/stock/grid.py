@@ -13,17 +13,19 @@ from math import ceil, floor, gcd
 from closetbench.stock.checks import lies
 from closetbench.stock.plan import CutPart, StockSheet
 
-NANOMETRE = 1e-6
-"""mm. 1/64 in (0.396875 mm) and 0.1 mm are both whole numbers of it."""
+PER_MM = 1_000_000
+"""Nanometres in a millimetre. 1/64 in (0.396875 mm) is a whole number of them."""
 _SLIP = 0.01  # of a nanometre: what double precision may lose on a length of 10 m
 
 
-def _up(length: float) -> int:
-    return ceil(length / NANOMETRE - _SLIP)
+def up(length: float) -> int:
+    """Millimetres in whole nanometres, rounded up."""
+    return ceil(length * PER_MM - _SLIP)
 
 
-def _down(length: float) -> int:
-    return floor(length / NANOMETRE + _SLIP)
+def down(length: float) -> int:
+    """Millimetres in whole nanometres, rounded down."""
+    return floor(length * PER_MM + _SLIP)
 
 
 @dataclass(frozen=True)
@@ -49,13 +51,13 @@ class Kind:
 
 @dataclass(frozen=True)
 class Grid:
-    """The steps of one material: ``step`` mm each, whole numbers held as floats.
+    """One material in steps of ``step`` nanometres; ``kerf`` in nanometres.
 
-    Floats hold whole numbers to 2**53 exactly, and multiply fastest.
+    Steps are whole numbers held as floats, which are exact to 2**53 and multiply fastest.
     """
 
-    step: float
-    kerf: float
+    step: int
+    kerf: int
     items: tuple[Item, ...]
     sizes: tuple[tuple[float, float], ...]
 
@@ -67,9 +69,9 @@ def make_grid(parts: Sequence[CutPart], sheets: Sequence[StockSheet], kerf: floa
     never makes a part too small. Sums of parts being whole steps, a sheet may be rounded
     down to one without loss.
     """
-    blade = _up(kerf)
+    blade = up(kerf)
     in_nanometres = [
-        [(_up(dx) + blade, _up(dy) + blade, turned) for dx, dy, turned in lies(part)]
+        [(up(dx) + blade, up(dy) + blade, turned) for dx, dy, turned in lies(part)]
         for part in parts
     ]
     measure = gcd(*(side for ways in in_nanometres for way in ways for side in way[:2]))
@@ -79,9 +81,9 @@ def make_grid(parts: Sequence[CutPart], sheets: Sequence[StockSheet], kerf: floa
         items.append(Item(steps, steps[0][0] * steps[0][1]))
     sizes = tuple(
         (
-            float((_down(sheet.length - 2 * sheet.trim) + blade) // measure),
-            float((_down(sheet.width - 2 * sheet.trim) + blade) // measure),
+            float((down(sheet.length) - 2 * up(sheet.trim) + blade) // measure),
+            float((down(sheet.width) - 2 * up(sheet.trim) + blade) // measure),
         )
         for sheet in sheets
     )
-    return Grid(measure * NANOMETRE, kerf, tuple(items), sizes)
+    return Grid(measure, blade, tuple(items), sizes)

@@ -1,64 +1,91 @@
-"""From cutting trees to parts and offcuts in millimetres on the raw sheet."""
+"""From cutting trees to panels, parts and offcuts on the raw sheet.
+
+Corners are added up in whole nanometres and turned into millimetres once.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
-from closetbench.stock.grid import Grid
+from closetbench.stock.grid import PER_MM, Grid, down, up
 from closetbench.stock.plan import CutPart, Placement, Rest, StockSheet
 from closetbench.stock.trees import Tree
 
-_LEAST_REST = 1e-3
-"""mm: thinner is no rectangle, only what rounding leaves."""
 
+@dataclass(frozen=True)
+class Panel:
+    """A rectangle that the saw makes: corners in nanometres on the raw sheet.
 
-def ordered(tree: Tree) -> tuple[Tree, ...]:
-    """The kids of a node as they are cut: the largest first, like beside like."""
-
-    def key(kid: Tree) -> tuple[float, bool, int]:
-        return (-(kid.width if tree.along else kid.height), kid.item < 0, kid.item)
-
-    return tuple(sorted(tree.kids, key=key))
-
-
-def lay_out(
-    tree: Tree, grid: Grid, parts: Sequence[CutPart], sheet: StockSheet
-) -> tuple[tuple[Placement, ...], tuple[Rest, ...]]:
-    """The placements and rests of one sheet, from its corner outwards.
-
-    Rests are all that is left over, the largest first; usable or not is for others to say.
+    ``kids`` are cut off from the low edge on, side by side along x (``along``) or up y;
+    ``rest`` is what is then left of it. ``placement`` only where it is a part.
     """
-    placements: list[Placement] = []
-    rests: list[Rest] = []
-    far_x, far_y = sheet.length - sheet.trim, sheet.width - sheet.trim
 
-    def add_rest(x: float, y: float, x_end: float, y_end: float) -> None:
-        dx, dy = min(x_end, far_x) - x, min(y_end, far_y) - y
-        if dx > _LEAST_REST and dy > _LEAST_REST:
-            rests.append(Rest(x, y, dx, dy))
+    x0: int
+    y0: int
+    x1: int
+    y1: int
+    along: bool
+    kids: tuple[Panel, ...] = ()
+    rest: Rest | None = None
+    placement: Placement | None = None
 
-    def walk(node: Tree, x0: float, y0: float, x1: float, y1: float) -> None:
-        """Walk a node whose rectangle in mm, without its kerf, is given."""
+    def below(self) -> Iterator[Panel]:
+        """The panel itself and all that is cut from it, in order."""
+        yield self
+        for kid in self.kids:
+            yield from kid.below()
+
+
+def lay_out(tree: Tree, grid: Grid, parts: Sequence[CutPart], sheet: StockSheet) -> Panel:
+    """A cutting tree as panels, on one sheet inside its trim."""
+
+    def walk(node: Tree, x0: int, y0: int, x1: int, y1: int) -> Panel:
         if node.item >= 0:
             part = parts[node.item]
             dx, dy = (part.width, part.length) if node.turned else (part.length, part.width)
-            placements.append(Placement(part.key, x0, y0, dx, dy, node.turned))
-            return
-        at = 0.0
-        for kid in ordered(node):
-            size = kid.width if node.along else kid.height
-            low, high = at * grid.step, (at + size) * grid.step - grid.kerf
+            placement = Placement(part.key, x0 / PER_MM, y0 / PER_MM, dx, dy, node.turned)
+            return Panel(x0, y0, x1, y1, node.along, placement=placement)
+        kids = []
+        low = 0
+        for kid in _ordered(node):
+            high = low + int(kid.width if node.along else kid.height) * grid.step - grid.kerf
             if node.along:
-                walk(kid, x0 + low, y0, x0 + high, y1)
+                kids.append(walk(kid, x0 + low, y0, x0 + high, y1))
             else:
-                walk(kid, x0, y0 + low, x1, y0 + high)
-            at += size
+                kids.append(walk(kid, x0, y0 + low, x1, y0 + high))
+            low = high + grid.kerf
+        rest = None
         if node.slack > 0.0:
-            if node.along:
-                add_rest(x0 + at * grid.step, y0, x1, y1)
-            else:
-                add_rest(x0, y0 + at * grid.step, x1, y1)
+            rest = _rest(x0 + low, y0, x1, y1) if node.along else _rest(x0, y0 + low, x1, y1)
+        return Panel(x0, y0, x1, y1, node.along, tuple(kids), rest)
 
-    walk(tree, sheet.trim, sheet.trim, far_x, far_y)
-    rests.sort(key=lambda rest: (-rest.dx * rest.dy, rest.x, rest.y))
-    return tuple(placements), tuple(rests)
+    trim = up(sheet.trim)
+    return walk(tree, trim, trim, down(sheet.length) - trim, down(sheet.width) - trim)
+
+
+def placements_of(panel: Panel) -> tuple[Placement, ...]:
+    """All parts of a panel, in the order in which they are cut off."""
+    return tuple(p.placement for p in panel.below() if p.placement is not None)
+
+
+def rests_of(panel: Panel) -> tuple[Rest, ...]:
+    """All that a panel leaves, the largest first; whether it is of use is for others to say."""
+    rests = [p.rest for p in panel.below() if p.rest is not None]
+    return tuple(sorted(rests, key=lambda rest: (-rest.dx * rest.dy, rest.x, rest.y)))
+
+
+def _rest(x0: int, y0: int, x1: int, y1: int) -> Rest | None:
+    dx, dy = x1 - x0, y1 - y0
+    if dx <= 0 or dy <= 0:
+        return None
+    return Rest(x0 / PER_MM, y0 / PER_MM, dx / PER_MM, dy / PER_MM)
+
+
+def _ordered(node: Tree) -> list[Tree]:
+    """Kids as they are cut: like beside like, so that the fence moves least; largest first."""
+
+    def key(kid: Tree) -> tuple[float, bool, int]:
+        return (-(kid.width if node.along else kid.height), kid.item < 0, kid.item)
+
+    return sorted(node.kids, key=key)

@@ -18,7 +18,7 @@ from closetbench.stock.grid import Item, Kind
 from closetbench.stock.plan import SearchEnd
 from closetbench.stock.trees import Forest, Node, Tree, keep
 
-WORK_PER_SECOND = 1_000_000
+WORK_PER_SECOND = 5_000_000
 """Slacks looked at in a second; set once on a machine of 2020 or so, never measured anew."""
 CLOCK_FACTOR = 4.0
 """How much slower than reckoned a machine may be before the clock ends the search."""

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 
 from closetbench.core.errors import LayoutError
 from closetbench.stock.bounds import least_cost, least_sheets
 from closetbench.stock.checks import check_parts, check_settings, check_stock
 from closetbench.stock.grid import Grid, Kind, make_grid
-from closetbench.stock.place import lay_out
+from closetbench.stock.order import cutting_order
+from closetbench.stock.place import Panel, lay_out, placements_of, rests_of
 from closetbench.stock.plan import (
     CutPart,
     CutSettings,
@@ -21,7 +21,6 @@ from closetbench.stock.plan import (
     StockSheet,
 )
 from closetbench.stock.search import Clock, Limits, Search
-from closetbench.stock.trees import Tree
 from closetbench.stock.verify import require_valid
 
 _ENDLESS = 1_000_000
@@ -66,12 +65,8 @@ def plan_sheets(
 
         ended[material] = group.plan(watch)
         bound[material] = group.bound
-        sheets += group.sheet_plans()
-    plan = Plan(
-        tuple(replace(sheet, name=f"S{number}") for number, sheet in enumerate(sheets, 1)),
-        bound,
-        ended,
-    )
+        sheets += group.sheet_plans(len(sheets) + 1)
+    plan = Plan(tuple(sheets), bound, ended)
     require_valid(plan, parts, settings, stock)
     return plan
 
@@ -113,15 +108,23 @@ class _Group:
             raise self._too_few()
         return end
 
-    def sheet_plans(self) -> list[SheetPlan]:
-        plans = [self._sheet_plan(tree) for tree in self.search.best or ()]
-        plans.sort(key=lambda plan: (not plan.sheet.offcut, plan.sheet.key, -plan.used_area))
-        return plans
-
-    def _sheet_plan(self, tree: Tree) -> SheetPlan:
-        sheet = self.stock[tree.kind]
-        placements, rests = lay_out(tree, self.grid, self.parts, sheet)
-        return SheetPlan("", sheet, self.settings.kerf, placements, rests)
+    def sheet_plans(self, number: int) -> list[SheetPlan]:
+        """The best sheets found, offcuts first, named from ``number`` on."""
+        laid = [
+            (self.stock[tree.kind], lay_out(tree, self.grid, self.parts, self.stock[tree.kind]))
+            for tree in self.search.best or ()
+        ]
+        laid.sort(key=lambda pair: (not pair[0].offcut, pair[0].key, -_used(pair[1])))
+        kerf = self.settings.kerf
+        return [
+            SheetPlan(
+                name, sheet, kerf, placements_of(panel), rests_of(panel),
+                cutting_order(name, panel, sheet, self.grid.kerf),
+            )
+            for name, (sheet, panel) in zip(
+                (f"S{n}" for n in range(number, number + len(laid))), laid, strict=True
+            )
+        ]  # fmt: skip
 
     def _too_few(self) -> LayoutError:
         have = ", ".join(f"{sheet.quantity} of {sheet.key}" for sheet in self.stock)
@@ -132,6 +135,10 @@ class _Group:
             f"no plan was found for {len(self.parts)} parts of {area:.2f} m² on them; {need}: "
             "add sheets, or let the search take longer",
         )  # fmt: skip
+
+
+def _used(panel: Panel) -> float:
+    return sum(p.dx * p.dy for p in placements_of(panel))
 
 
 _FIRST = {FirstCut.RIP: True, FirstCut.CROSSCUT: False, FirstCut.ANY: None}
