@@ -27,6 +27,7 @@ from closetbench.core.anchoring import Drawer, FreeUnit
 from closetbench.core.bench_strength import Bench
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import ClosetDesign, Spec
+from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances
 from closetbench.core.errors import ClosetError, DocumentError
@@ -49,7 +50,7 @@ PLAIN_NUMBERS = frozenset({
 """Fields that are floats and no lengths."""
 
 COMPONENTS: Mapping[str, type[Spec]] = {
-    "carcass": CarcassSpec, "drawers": DrawersSpec, "panel": PanelSpec,
+    "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

@@ -8,7 +8,9 @@ from dataclasses import MISSING, Field, fields, replace
 from typing import Any, TypeVar
 
 from closetbench.core import catalogue_fields as cf
+from closetbench.core.bars import BAR_DEFAULTS, BAR_FIELDS, BarClass
 from closetbench.core.errors import CatalogueError
+from closetbench.core.hinges import HINGE_FIELDS, HingeClass
 from closetbench.core.materials import (
     Catalogue,
     EdgeBand,
@@ -19,16 +21,17 @@ from closetbench.core.materials import (
 )
 from closetbench.core.slides import SLIDE_DEFAULTS, SLIDE_FIELDS, SlideClass
 
-_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass)
+_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass, HingeClass, BarClass)
 
 
 def read_catalogue(text: str, origin: str, base: Catalogue | None = None) -> Catalogue:
     """The catalogue that a TOML text says, laid over ``base``.
 
-    Tables ``[material.KEY]``, ``[band.KEY]``, ``[hardware.KEY]``, ``[slide.KEY]`` and a top-level
-    ``currency``; fields as in the classes here. Lengths are numbers of mm or texts with a
-    unit (``"3/4 in"``). An entry that ``base`` has needs only what changes; a file with any
-    price must state its currency. CatalogueError names ``origin``, table, key and limit.
+    Tables ``[material.KEY]``, ``[band.KEY]``, ``[hardware.KEY]``, ``[slide.KEY]``,
+    ``[hinge.KEY]``, ``[bar.KEY]`` and a top-level ``currency``; fields as in the classes
+    here. Lengths are numbers of mm or texts with a unit (``"3/4 in"``). An entry that
+    ``base`` has needs only what changes; a file with any price must state its currency.
+    CatalogueError names ``origin``, table, key and limit.
     """
     try:
         data = tomllib.loads(text)
@@ -50,6 +53,8 @@ def read_catalogue(text: str, origin: str, base: Catalogue | None = None) -> Cat
         _entries(HardwareItem, "hardware", data, origin, under.hardware),
         currency,
         _entries(SlideClass, "slide", data, origin, under.slides),
+        _entries(HingeClass, "hinge", data, origin, under.hinges),
+        _entries(BarClass, "bar", data, origin, under.bars),
     )
     if not currency and cf.mentions_price(data):
         raise CatalogueError(origin, "currency", "missing", "a file with prices must state theirs")
@@ -136,7 +141,10 @@ _TABLES: Mapping[str, Mapping[str, cf.FieldReader]] = {
     },
     "hardware": {"title": cf.read_text, "pack": cf.read_whole, "cost": cf.read_number},
     "slide": SLIDE_FIELDS,
+    "hinge": HINGE_FIELDS,
+    "bar": BAR_FIELDS,
 }
 _OPTIONAL: Mapping[str, object] = {
     "measured": None, "trim": 0.0, "band": "", "needs_band": False, **SLIDE_DEFAULTS,
+    **BAR_DEFAULTS,
 }

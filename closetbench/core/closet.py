@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from closetbench.core.carcass import build_carcass
@@ -10,14 +10,15 @@ from closetbench.core.checks import run_checks
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component, Space
 from closetbench.core.conflicts import conflict_findings
-from closetbench.core.drawers import DrawersSpec, build_drawers
+from closetbench.core.contents import HOSTING, Contents, build_inside
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import part_weight as part_weight
-from closetbench.core.inside import opening_at
+from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
+from closetbench.core.meeting import meeting_findings
 from closetbench.core.parts import HardwareNeed, Part
 from closetbench.core.room import Room, build_room
 from closetbench.core.single import build_panel
@@ -27,7 +28,7 @@ from closetbench.core.survey import Survey
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
 
-Spec = CarcassSpec | PanelSpec | DrawersSpec
+Spec = CarcassSpec | PanelSpec | Contents
 """Everything that a closet may hold, as the user specifies it."""
 
 PANEL_SPACING = 300.0
@@ -109,45 +110,46 @@ def build_closet(
                 design.name, "name of a component", f"'{name}'",
                 "must be given and must differ from every other's",
             )
-    components: list[Component] = []
-    carcasses: dict[str, Component] = {}
-    free, ahead = 0.0, PANEL_SPACING
-    for spec in design.components:
-        if isinstance(spec, CarcassSpec):
-            space = Space(free, envelope.width - free, envelope.depth, envelope.height)
-            component = carcasses[spec.name] = build_carcass(spec, space, catalogue)
-            free = component.box.x1
-        elif isinstance(spec, PanelSpec):
-            component = _in_front(build_panel(spec, catalogue), ahead)
-            ahead = -component.box.y0 + PANEL_SPACING
-        else:
-            component = build_inside(spec, carcasses, catalogue)
-        components.append(component)
+    components = _components(design, envelope, catalogue)
     findings = [
         *(room.findings if room else ()),
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
+        *meeting_findings(components),
         *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
-    closet = Closet(design, room, envelope, tuple(components), tuple(findings))
+    closet = Closet(design, room, envelope, components, tuple(findings))
     checked = run_checks(closet, catalogue, design.circumstances, figures)
     return replace(
         closet, findings=closet.findings + checked.findings, fastening=checked.hardware
     )
 
 
-def build_inside(
-    spec: DrawersSpec, carcasses: Mapping[str, Component], catalogue: Catalogue
-) -> Component:
-    """A component that stands inside one of the ``carcasses`` built before it."""
-    carcass = carcasses.get(spec.spot.carcass)
-    if carcass is None:
-        raise ClosetError(
-            spec.name, "carcass", f"'{spec.spot.carcass}'",
-            f"must be one of {', '.join(carcasses) or 'those given before it: there is none'}",
-        )
-    return build_drawers(spec, opening_at(spec.spot, carcass, spec.name), catalogue)
+def _components(
+    design: ClosetDesign, envelope: Envelope, catalogue: Catalogue
+) -> tuple[Component, ...]:
+    """Every component, in the design's order: carcasses are built first, then what stands
+    in them or beside them."""
+    built: dict[str, Component] = {}
+    site, ahead = Site(envelope), PANEL_SPACING
+    for spec in sorted(design.components, key=_rank):
+        if isinstance(spec, CarcassSpec):
+            space = Space(site.free, envelope.width - site.free, envelope.depth, envelope.height)
+            component = build_carcass(spec, space, catalogue)
+        elif isinstance(spec, PanelSpec):
+            component = _in_front(build_panel(spec, catalogue), ahead)
+            ahead = -component.box.y0 + PANEL_SPACING
+        else:
+            component = build_inside(spec, site, catalogue)
+        built[spec.name] = component
+        site = site.with_(component)
+    return tuple(built[spec.name] for spec in design.components)
+
+
+def _rank(spec: Spec) -> int:
+    """Carcasses first, then what others stand in or behind, then the rest."""
+    return 0 if isinstance(spec, CarcassSpec) else HOSTING.get(type(spec), len(HOSTING) + 1)
 
 
 def _in_front(component: Component, ahead: float) -> Component:

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 
+from closetbench.core.bodies import Body, LengthPart, Piece
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding
 from closetbench.core.materials import Catalogue
+from closetbench.core.moves import Move, Zone
 from closetbench.core.panel import Band, Box, Rim
 from closetbench.core.parts import HardwareNeed, Part
 
@@ -32,7 +35,14 @@ class Bay:
 
 @dataclass(frozen=True)
 class Component:
-    """A built component. ``box``: its outer box in the closet's frame."""
+    """A built component. ``box``: its outer box in the closet's frame.
+
+    ``parts`` are cut from boards, ``reused`` from panels kept from an existing piece,
+    ``lengths`` from bars; ``pieces`` are not cut at all. ``moves``: what moves; ``zones``:
+    space that must stay free. ``board``: material of what bounds its bays, and ``laps``
+    its thickness below and above them, where no shelf, top or bottom of a carcass does.
+    ``frames``: name of the carcass that it stands in front of as its face frame.
+    """
 
     name: str
     parts: tuple[Part, ...]
@@ -40,6 +50,28 @@ class Component:
     hardware: tuple[HardwareNeed, ...] = ()
     findings: tuple[Finding, ...] = ()
     bays: tuple[Bay, ...] = ()
+    reused: tuple[Part, ...] = ()
+    lengths: tuple[LengthPart, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    moves: tuple[Move, ...] = ()
+    zones: tuple[Zone, ...] = ()
+    board: str = ""
+    laps: tuple[float, float] = (0.0, 0.0)
+    frames: str = ""
+
+    @property
+    def bodies(self) -> tuple[Body, ...]:
+        """Everything of it that takes space."""
+        return (*self.parts, *self.reused, *self.lengths, *self.pieces)
+
+
+def box_around(bodies: Iterable[Body]) -> Box:
+    """The smallest box around one or more bodies."""
+    boxes = [b.box() for b in bodies]
+    return Box(
+        min(b.x0 for b in boxes), min(b.y0 for b in boxes), min(b.z0 for b in boxes),
+        max(b.x1 for b in boxes), max(b.y1 for b in boxes), max(b.z1 for b in boxes),
+    )
 
 
 def bands_for(

@@ -10,14 +10,15 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from enum import Enum
 
-from closetbench.core.component import Component, require
+from closetbench.core.component import Component, box_around, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fronts import FrontKind, FrontSpec, front_part, front_spans
 from closetbench.core.inside import Opening, Spot
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue, Material
-from closetbench.core.panel import Box, Face, Grain, Groove, HoleRow, Panel, Rim, Run
+from closetbench.core.moves import Pull
+from closetbench.core.panel import Face, Grain, Groove, HoleRow, Panel, Rim, Run
 from closetbench.core.parts import FACING, LYING_DEEP, HardwareNeed, Part, Place, Role
 from closetbench.core.slides import LEAST_BOX, SlideClass
 
@@ -44,10 +45,20 @@ class BottomKind(Enum):
 class DrawersSpec:
     """A bank of drawers, one above the other, in one opening.
 
-    ``count`` of equal height, or ``heights`` of the fronts from the bottom, the last
-    0 to take what is left. ``slide``: key of a slide class; ``slide_length`` None takes the
-    longest that fits. ``box_height`` None takes all that the slide leaves.
+    ``name``: the component's name.
+    ``spot``: where it stands.
+    ``count``: number of drawers of equal height.
+    ``heights``: heights of the fronts from the bottom, one of them 0 to take what is left.
+    ``slide``: key of a slide class.
+    ``slide_length``: length of the slides, None takes the longest that fits.
+    ``box_height``: height of the boxes' sides, None takes all that the slide leaves.
+    ``box_material``: key of the boxes' board.
+    ``bottom_material``: key of the bottoms' board.
     ``bottom_inset``: from the sides' lower edge to the bottom's groove.
+    ``joint``: how front and back of a box meet its sides.
+    ``bottom``: how the bottom is held.
+    ``front``: the fronts.
+    ``rules``: the joinery of the boxes.
     """
 
     name: str
@@ -83,26 +94,29 @@ def build_drawers(spec: DrawersSpec, opening: Opening, catalogue: Catalogue) -> 
     slide = catalogue.slide(spec.slide, subject=opening.subject)
     spans = front_spans(spec.front, opening, spec.count, spec.heights)
     board = catalogue.material(spec.box_material, subject=opening.subject)
-    parts: list[Part] = []
+    groups: list[tuple[str, list[Part]]] = []
     for i, span in enumerate(spans, 1):
         name = f"drawer {i}" if len(spans) > 1 else "drawer"
         size = _box_size(spec, opening, slide, board, catalogue, span, name)
         maker = _BoxMaker(spec, size, board, catalogue, name, slide)
-        parts += maker.parts()
+        group = maker.parts()
         if spec.front.kind is not FrontKind.NONE:
-            parts.append(front_part(
+            group.append(front_part(
                 spec.front, opening, catalogue, span, f"{name} front", spec.name
             ))
+        groups.append((name, group))
+    parts = [p for _, group in groups for p in group]
     for part in parts:
         check_panel(part.panel, part.full_name, spec.rules)
-    boxes = [p.box() for p in parts]
-    outer = Box(
-        min(b.x0 for b in boxes), min(b.y0 for b in boxes), min(b.z0 for b in boxes),
-        max(b.x1 for b in boxes), max(b.y1 for b in boxes), max(b.z1 for b in boxes),
-    )
+    travel = slide.travel(size.length)
     return Component(
-        spec.name, tuple(parts), outer, _hardware(spec, slide, size.length, len(spans)),
-        _findings(spec, slide, size.length),
+        spec.name, tuple(parts), box_around(parts),
+        _hardware(spec, slide, size.length, len(spans)),
+        _findings(spec, slide, size.length, opening),
+        moves=tuple(
+            Pull(name, frozenset(p.name for p in group), tuple(p.box() for p in group), travel)
+            for name, group in groups
+        ),
     )
 
 
@@ -284,8 +298,18 @@ def _hardware(
     return tuple(needs)
 
 
-def _findings(spec: DrawersSpec, slide: SlideClass, length: float) -> tuple[Finding, ...]:
+def _findings(
+    spec: DrawersSpec, slide: SlideClass, length: float, opening: Opening
+) -> tuple[Finding, ...]:
     found = []
+    if max(opening.packing) > 0:
+        left, right = opening.packing
+        found.append(Finding(
+            Severity.NOTE, spec.name, "slide-packing",
+            f"the slides lie behind a face frame: pack them out by {left:.1f} mm at the left "
+            f"and {right:.1f} mm at the right, flush with the frame's edges",
+            "common practice, no published source",
+        ))
     if "memory" in slide.source:
         found.append(Finding(
             Severity.WARNING, spec.name, "slide-sheet",

@@ -7,7 +7,7 @@ from enum import Enum
 
 from closetbench.core.component import bands_for
 from closetbench.core.errors import ClosetError
-from closetbench.core.inside import Opening
+from closetbench.core.inside import Lap, Opening
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim
 from closetbench.core.parts import FACING, Part, Place, Role
@@ -29,10 +29,15 @@ class FrontKind(Enum):
 
 @dataclass(frozen=True)
 class FrontSpec:
-    """Fronts. ``gap``: the reveal around an inset front and between any two, mm.
+    """Fronts of drawers and doors.
 
-    ``material`` None takes the carcass's; ``pulls`` per front, drilled ``pull_hole`` mm wide
-    in the middle of its height, spread evenly; ``band`` as for a carcass.
+    ``kind``: where they lie.
+    ``material``: key of their board, None takes the carcass's.
+    ``gap``: the reveal around an inset front and between any two.
+    ``pulls``: pulls on each front, 0 for none.
+    ``pull_hole``: diameter of the hole for a pull.
+    ``band``: key of their edge band, None for the material's own, "" for none.
+    ``lap``: how far an overlay front laps over what bounds its opening, None by its kind.
     """
 
     kind: FrontKind = FrontKind.INSET
@@ -41,6 +46,7 @@ class FrontSpec:
     pulls: int = 1
     pull_hole: float = 5.0
     band: str | None = None
+    lap: float | None = None
 
     def board(self, opening: Opening) -> str:
         """Key of the fronts' material."""
@@ -61,10 +67,32 @@ def lapped(spec: FrontSpec, opening: Opening) -> tuple[float, float, float, floa
     if spec.kind is FrontKind.NONE:
         return box.x0, box.x1, box.z0, box.z1
     laps = [
-        lap.half(gap) if spec.kind is FrontKind.HALF else lap.full(gap)
+        _lap(spec, lap, opening.subject)
         for lap in (opening.left, opening.right, opening.below, opening.above)
     ]
     return box.x0 - laps[0], box.x1 + laps[1], box.z0 - laps[2], box.z1 + laps[3]
+
+
+def check_gap(spec: FrontSpec, subject: str) -> None:
+    """Refuse a gap around fronts that is none, or wider than a gap is."""
+    if spec.kind is not FrontKind.NONE and not 1.0 <= spec.gap <= 10.0:
+        raise ClosetError(
+            subject, "gap around the fronts", f"{spec.gap:g} mm",
+            "must be 1 to 10 mm, or a front rubs on its neighbour",
+        )
+
+
+def _lap(spec: FrontSpec, lap: Lap, subject: str) -> float:
+    most = lap.full(spec.gap)
+    if spec.lap is None or lap.thickness == 0:
+        return lap.half(spec.gap) if spec.kind is FrontKind.HALF else most
+    if not 0 <= spec.lap <= most + 1e-6:
+        raise ClosetError(
+            subject, "overlay of the fronts", f"{spec.lap:g} mm",
+            f"must be 0 to {most:g} mm on a board {lap.thickness:g} mm thick"
+            f"{' that a neighbour shares' if lap.shared else ''}",
+        )
+    return spec.lap
 
 
 def front_spans(
@@ -76,11 +104,7 @@ def front_spans(
     is left). Without fronts the opening is parted without gaps.
     """
     subject = opening.subject
-    if spec.kind is not FrontKind.NONE and not 1.0 <= spec.gap <= 10.0:
-        raise ClosetError(
-            subject, "gap around the fronts", f"{spec.gap:g} mm",
-            "must be 1 to 10 mm, or a front rubs on its neighbour",
-        )
+    check_gap(spec, subject)
     gap = 0.0 if spec.kind is FrontKind.NONE else spec.gap
     _, _, low, high = lapped(spec, opening)
     if heights and count not in (1, len(heights)):

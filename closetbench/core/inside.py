@@ -1,23 +1,31 @@
-"""Where a component stands inside a carcass: the opening that it has to itself."""
+"""Where a component stands: the opening that it has to itself, or its site in the envelope."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
 from closetbench.core.component import Component, require
+from closetbench.core.envelope import Envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.panel import Box
 from closetbench.core.parts import Part, Role
 
 _VERTICAL = (Role.SIDE, Role.DIVIDER)
 _LEVEL = (Role.TOP, Role.BOTTOM, Role.FIXED_SHELF)
+_FRAME_UPRIGHT = (Role.STILE, Role.MULLION)
 
 
 @dataclass(frozen=True)
 class Spot:
-    """Where the user puts a component: a carcass, one of its bays (from the left, 1 first),
-    one compartment between the fixed shelves (from the bottom, 1 first), and there from
-    ``start`` mm above its floor, ``height`` mm high (None: all that is left)."""
+    """Where the user puts a component.
+
+    ``carcass``: name of the carcass or bench that it stands in.
+    ``bay``: which of its bays, from the left, 1 first.
+    ``compartment``: which space between the fixed shelves, from the bottom, 1 first.
+    ``start``: how far above the compartment's floor it begins.
+    ``height``: how high it is, None for all that is left.
+    """
 
     carcass: str
     bay: int = 1
@@ -45,9 +53,11 @@ class Lap:
 
 @dataclass(frozen=True)
 class Opening:
-    """A clear opening: its box (y0 at the carcass's front edges), and what bounds it.
+    """A clear opening: its box (y0 at the front edges of the carcass or its face frame), and
+    what bounds it.
 
-    ``subject`` names it in messages. ``material``: key of the carcass's board.
+    ``subject`` names it in messages. ``material``: key of the carcass's board. ``packing``:
+    how far a face frame stands in at the left and right of the carcass's own opening.
     """
 
     subject: str
@@ -57,6 +67,7 @@ class Opening:
     right: Lap
     below: Lap
     above: Lap
+    packing: tuple[float, float] = (0.0, 0.0)
 
     @property
     def width(self) -> float:
@@ -106,17 +117,98 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
         (b.y0 for b in _cleats_behind(carcass, bay, z0, z1)), default=bay.y1
     )
     last = len(carcass.bays)
-    board = _thickness(carcass, _VERTICAL)
-    level = _thickness(carcass, _LEVEL)
+    level = next((p.panel.thickness for p in carcass.parts if p.role in _LEVEL), None)
+    under, over = carcass.laps if level is None else (level, level)
+    lefts = [carcass.box.x0, *(b.space.x1 for b in carcass.bays)]
+    rights = [*(b.space.x0 for b in carcass.bays), carcass.box.x1]
     return Opening(
         f"{subject} in {carcass.name}, bay {spot.bay}",
-        next(p.panel.material for p in carcass.parts if p.role in _VERTICAL),
+        carcass.board or next(p.panel.material for p in carcass.parts if p.role in _VERTICAL),
         Box(bay.x0, bay.y0, z0, bay.x1, rear, z1),
-        Lap(board, spot.bay > 1),
-        Lap(board, spot.bay < last),
-        Lap(level if start == 0 else 0.0, start > 0 or spot.compartment > 1),
-        Lap(level if z1 > high - 1e-6 else 0.0, z1 < high - 1e-6 or spot.compartment < count),
+        Lap(bay.x0 - lefts[spot.bay - 1], spot.bay > 1),
+        Lap(rights[spot.bay] - bay.x1, spot.bay < last),
+        Lap(under if start == 0 else 0.0, start > 0 or spot.compartment > 1),
+        Lap(over if z1 > high - 1e-6 else 0.0, z1 < high - 1e-6 or spot.compartment < count),
     )
+
+
+@dataclass(frozen=True)
+class Site:
+    """What stands before a component is built: the envelope, the carcasses and benches by
+    name, the face frames by their carcass's name, and where the envelope is ``free`` to the
+    right of them."""
+
+    envelope: Envelope
+    hosts: Mapping[str, Component] = field(default_factory=dict)
+    frames: Mapping[str, Component] = field(default_factory=dict)
+    free: float = 0.0
+
+    def with_(self, component: Component) -> Site:
+        """The site once a component stands."""
+        if component.frames:
+            return replace(self, frames={**self.frames, component.frames: component})
+        if not component.bays:
+            return self
+        free = max(self.free, component.box.x1)
+        return replace(self, hosts={**self.hosts, component.name: component}, free=free)
+
+    def host(self, name: str, subject: str) -> Component:
+        """The carcass or bench of that name; ``ClosetError`` where there is none."""
+        if name not in self.hosts:
+            raise ClosetError(
+                subject, "carcass", f"'{name}'",
+                f"must be one of {', '.join(self.hosts) or 'those there: there is none'}",
+            )
+        return self.hosts[name]
+
+    def opening(self, spot: Spot, subject: str) -> Opening:
+        """The opening that a spot means, seen through the carcass's face frame if any."""
+        found = opening_at(spot, self.host(spot.carcass, subject), subject)
+        frame = self.frames.get(spot.carcass)
+        return found if frame is None else through_frame(found, frame)
+
+
+def through_frame(opening: Opening, frame: Component) -> Opening:
+    """What a face frame leaves of an opening behind it. Its laps are the frame's members."""
+    box = opening.box
+    x, z = (box.x0 + box.x1) / 2, (box.z0 + box.z1) / 2
+    boxes = [(p.role in _FRAME_UPRIGHT, p.role is Role.MULLION, p.box()) for p in frame.parts]
+    upright = [(b.x0, b.x1, inner) for up, inner, b in boxes if up]
+    level = [
+        (b.z0, b.z1, not edge) for up, _, b in boxes if not up and b.x0 < x < b.x1
+        for edge in (abs(b.z0 - frame.box.z0) < 1e-6 or abs(b.z1 - frame.box.z1) < 1e-6,)
+    ]
+    left, right = _bounds(upright, x, (box.x0, box.x1), (opening.left, opening.right))
+    below, above = _bounds(level, z, (box.z0, box.z1), (opening.below, opening.above))
+    clear = Box(left[0], frame.box.y0, below[0], right[0], box.y1, above[0])
+    for name, size in (("width", clear.x1 - clear.x0), ("height", clear.z1 - clear.z0)):
+        if size < 20.0:
+            raise ClosetError(
+                opening.subject, f"{name} of the opening in {frame.name}", f"{size:.1f} mm",
+                "must be at least 20 mm; make the frame's members narrower",
+            )
+    return replace(
+        opening, box=clear, left=left[1], right=right[1], below=below[1], above=above[1],
+        packing=(max(0.0, clear.x0 - box.x0), max(0.0, box.x1 - clear.x1)),
+    )
+
+
+def _bounds(
+    members: Sequence[tuple[float, float, bool]], middle: float, ends: tuple[float, float],
+    laps: tuple[Lap, Lap],
+) -> tuple[tuple[float, Lap], tuple[float, Lap]]:
+    """Where an opening around ``middle`` ends between members, and what bounds it there.
+
+    A member that does not reach an end of the opening leaves it as it was.
+    """
+    low = max((m for m in members if (m[0] + m[1]) / 2 < middle), default=None)
+    high = min((m for m in members if (m[0] + m[1]) / 2 > middle), default=None)
+    first, second = (ends[0], laps[0]), (ends[1], laps[1])
+    if low is not None and low[1] > ends[0] - 1e-6:
+        first = (low[1], Lap(low[1] - low[0], low[2]))
+    if high is not None and high[0] < ends[1] + 1e-6:
+        second = (high[0], Lap(high[1] - high[0], high[2]))
+    return first, second
 
 
 def _crosses(part: Part, bay: Box) -> bool:
@@ -128,7 +220,3 @@ def _cleats_behind(carcass: Component, bay: Box, z0: float, z1: float) -> list[B
     middle = (bay.y0 + bay.y1) / 2
     boxes = (p.box() for p in carcass.parts if p.role is Role.CLEAT and _crosses(p, bay))
     return [b for b in boxes if b.y0 > middle and b.z0 < z1 - 1e-6 and b.z1 > z0 + 1e-6]
-
-
-def _thickness(carcass: Component, roles: tuple[Role, ...]) -> float:
-    return next(p.panel.thickness for p in carcass.parts if p.role in roles)

@@ -15,8 +15,10 @@ from fractions import Fraction
 from typing import TypeVar
 
 from closetbench.core import catalogue_fields as cf
+from closetbench.core.bars import BarClass
 from closetbench.core.errors import CatalogueError
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.hinges import HingeClass
 from closetbench.core.lengths import INCH, LengthFormat
 from closetbench.core.slides import SlideClass
 
@@ -206,7 +208,7 @@ class HardwareItem:
         cf.check_cost(self.key, "cost", self.cost)
 
 
-_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass)
+_E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass, HingeClass, BarClass)
 
 
 @dataclass(frozen=True)
@@ -218,6 +220,8 @@ class Catalogue:
     hardware: Mapping[str, HardwareItem] = field(default_factory=dict)
     currency: str = ""
     slides: Mapping[str, SlideClass] = field(default_factory=dict)
+    hinges: Mapping[str, HingeClass] = field(default_factory=dict)
+    bars: Mapping[str, BarClass] = field(default_factory=dict)
 
     def material(self, key: str, subject: str = "catalogue") -> Material:
         """The material of that key; CatalogueError about ``subject`` where there is none."""
@@ -235,6 +239,14 @@ class Catalogue:
         """The slide class of that key; CatalogueError about ``subject`` where there is none."""
         return _look_up(self.slides, key, subject, "slide")
 
+    def hinge(self, key: str, subject: str = "catalogue") -> HingeClass:
+        """The hinge class of that key; CatalogueError about ``subject`` where there is none."""
+        return _look_up(self.hinges, key, subject, "hinge")
+
+    def bar(self, key: str, subject: str = "catalogue") -> BarClass:
+        """The class of bar of that key; CatalogueError about ``subject`` where there is none."""
+        return _look_up(self.bars, key, subject, "bar")
+
     def merged(self, over: Catalogue) -> Catalogue:
         """This catalogue with the entries of ``over`` added or put in their place.
 
@@ -248,6 +260,8 @@ class Catalogue:
             {**base.hardware, **over.hardware},
             over.currency or base.currency,
             {**base.slides, **over.slides},
+            {**base.hinges, **over.hinges},
+            {**base.bars, **over.bars},
         )
 
     def unpriced(self) -> Catalogue:
@@ -261,6 +275,8 @@ class Catalogue:
             {k: replace(h, cost=None) for k, h in self.hardware.items()},
             self.currency,
             self.slides,
+            self.hinges,
+            self.bars,
         )
 
     def findings(self) -> tuple[Finding, ...]:

@@ -29,14 +29,28 @@ class Role(Enum):
     BOX_BACK = "drawer box back"
     BOX_BOTTOM = "drawer box bottom"
     FRONT = "front"
+    DOOR = "door"
+    STILE = "stile"
+    RAIL = "rail"
+    MULLION = "mullion"
+    BENCH_FRAME = "bench frame"
+    BENCH_TOP = "bench top"
+    BENCH_FACE = "bench face"
+    LID = "lid"
+    SHOE_SHELF = "shoe shelf"
+    CORNER_SHELF = "corner shelf"
+    OVER_SHELF = "over-the-top shelf"
+    LIP = "front lip"
+    ROD = "hanging rod"
+    EXISTING = "existing piece"
 
 
 @dataclass(frozen=True)
 class Place:
     """Where a panel's frame lies: its origin and the directions of its length and width.
 
-    The directions are unit vectors along the closet's axes; thickness completes a
-    right-handed frame.
+    The directions are unit vectors at right angles to each other, along the closet's axes
+    unless the panel is sloped; thickness completes a right-handed frame.
     """
 
     origin: Vector
@@ -63,12 +77,20 @@ class Place:
         )
 
     def box(self, box: Box) -> Box:
-        """A box of the panel's frame as a box of the closet's."""
-        p = self.point(box.x0, box.y0, box.z0)
-        q = self.point(box.x1, box.y1, box.z1)
-        low = [min(u, v) for u, v in zip(p, q, strict=True)]
-        high = [max(u, v) for u, v in zip(p, q, strict=True)]
+        """The smallest box of the closet's frame around a box of the panel's."""
+        spans = ((box.x0, box.x1), (box.y0, box.y1), (box.z0, box.z1))
+        ways = (self.along, self.across, self.up)
+        low, high = list(self.origin), list(self.origin)
+        for (a, b), way in zip(spans, ways, strict=True):
+            for i in range(3):
+                low[i] += min(a * way[i], b * way[i])
+                high[i] += max(a * way[i], b * way[i])
         return Box(low[0], low[1], low[2], high[0], high[1], high[2])
+
+    @property
+    def is_level(self) -> bool:
+        """Whether the directions run along the closet's axes."""
+        return all(abs(c) < 1e-9 or abs(abs(c) - 1) < 1e-9 for c in (*self.along, *self.across))
 
     def moved(self, dx: float, dy: float, dz: float) -> Place:
         """The same place, moved."""

@@ -1,0 +1,25 @@
+"""Everything that goes into or beside carcasses: which specification is built by what."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from closetbench.core.component import Component
+from closetbench.core.doors import DoorsSpec, build_doors
+from closetbench.core.drawers import DrawersSpec, build_drawers
+from closetbench.core.inside import Site
+from closetbench.core.materials import Catalogue
+
+Contents = DrawersSpec | DoorsSpec
+"""What a closet holds beside carcasses and single panels."""
+
+HOSTING: Mapping[type, int] = {}
+"""What others stand in or behind, in the order in which it has to be built."""
+
+
+def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
+    """A component on a site where the carcasses stand already."""
+    opening = site.opening(spec.spot, spec.name)
+    if isinstance(spec, DrawersSpec):
+        return build_drawers(spec, opening, catalogue)
+    return build_doors(spec, opening, catalogue)

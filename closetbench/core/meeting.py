@@ -1,0 +1,192 @@
+"""How the components of a closet meet when they move: drawers, doors, lids, clothes.
+
+What takes the same space at rest is in ``conflicts``; here is what gets in the way of what
+moves, and what stands where clothes hang. Every finding names both.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import combinations
+
+from closetbench.core.bodies import Body
+from closetbench.core.component import Component
+from closetbench.core.conflicts import shares_with_box
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.moves import Pull, Swing, Zone
+from closetbench.core.panel import Box
+
+STEP = 1
+"""Degrees between the positions of a door that are looked at."""
+TOUCH = 0.01
+"""Things that meet by less than this only touch, mm."""
+
+Section = tuple[float, float, float, float]
+Corner = tuple[float, float]
+
+
+def meeting_findings(
+    components: Sequence[Component], walls: Sequence[tuple[str, Box]] = ()
+) -> list[Finding]:
+    """What stands in the way of drawers, doors, lids and clothes.
+
+    ``walls``: boxes of the building that nothing moves through, with their names.
+    """
+    bodies = [(c, b) for c in components for b in c.bodies]
+    found: list[Finding] = []
+    swings = [(c, m) for c in components for m in c.moves if isinstance(m, Swing)]
+    pulls = [(c, m) for c in components for m in c.moves if isinstance(m, Pull)]
+    angles = {}
+    for c, swing in swings:
+        angle, by = free_angle(swing, _others(bodies, c, swing.bodies), walls)
+        angles[id(swing)] = angle
+        if angle < swing.needed:
+            found.append(_blocked_swing(c, swing, angle, by))
+    for (c, first), (d, second) in combinations(swings, 2):
+        a, b = (min(s.opens, angles[id(s)], s.needed) for s in (first, second))
+        if _open_clash(first, a, second, b):
+            found.append(Finding(
+                Severity.NOTE, _name(d, second), "doors-meet",
+                f"cannot stand open while {_name(c, first)} does", value=f"{b:g}° open",
+                parts=(_name(c, first),),
+            ))
+    for c, pull in pulls:
+        found += _pull_findings(c, pull, bodies, walls, swings, angles)
+    for c in components:
+        for zone in c.zones:
+            found += _zone_findings(c, zone, bodies)
+    return found
+
+
+def _others(
+    bodies: Iterable[tuple[Component, Body]], own: Component, moving: frozenset[str]
+) -> list[Body]:
+    return [b for c, b in bodies if c is not own or b.name not in moving]
+
+
+def free_angle(
+    swing: Swing, bodies: Iterable[Body], walls: Iterable[tuple[str, Box]]
+) -> tuple[float, str]:
+    """How far a door or lid opens, degrees, and what stops it short of ``opens``.
+
+    Looked at degree by degree; everything counts as the box around it. What it meets
+    when shut is no matter of swinging.
+    """
+    reach = swing.reach()
+    blocks = [
+        (name, section) for name, box in (*((b.full_name, b.box()) for b in bodies), *walls)
+        if box.overlaps(reach) and (section := swing.section(box)) is not None
+    ]
+    shut = swing.outline(0.0)
+    blocks = [(n, s) for n, s in blocks if not _cross(shut, s)]
+    for angle in range(STEP, int(swing.opens) + 1, STEP):
+        outline = swing.outline(angle)
+        for name, section in blocks:
+            if _cross(outline, section):
+                return float(angle - STEP), name
+    return swing.opens, ""
+
+
+def _cross(outline: Sequence[Corner], section: Section) -> bool:
+    """Whether a turned rectangle and an upright one share area."""
+    u0, v0, u1, v1 = section
+    square = ((u0, v0), (u1, v0), (u1, v1), (u0, v1))
+    return _convex_cross(outline, square)
+
+
+def _convex_cross(p: Sequence[Corner], q: Sequence[Corner]) -> bool:
+    for ring in (p, q):
+        for (ax, ay), (bx, by) in zip(ring, (*ring[1:], ring[0]), strict=True):
+            nx, ny = by - ay, ax - bx
+            size = (nx * nx + ny * ny) ** 0.5
+            if size < 1e-9:
+                continue
+            first = [(nx * x + ny * y) / size for x, y in p]
+            second = [(nx * x + ny * y) / size for x, y in q]
+            if min(max(first), max(second)) - max(min(first), min(second)) <= TOUCH:
+                return False
+    return True
+
+
+def _name(component: Component, move: Pull | Swing) -> str:
+    return f"{component.name}: {move.name}"
+
+
+def _blocked_swing(component: Component, swing: Swing, angle: float, by: str) -> Finding:
+    return Finding(
+        Severity.WARNING, _name(component, swing), "swing-blocked",
+        f"opens only {angle:g}°, then {by} is in the way", "geometry, hinges taken to turn "
+        "about the edge of the leaf", f"{angle:g}°", f"at least {swing.needed:g}°",
+        "hinge it on the other side, make it narrower or part it in two", parts=(by,),
+    )
+
+
+def _open_clash(first: Swing, a: float, second: Swing, b: float) -> bool:
+    if (first.turn.value == "up") != (second.turn.value == "up"):
+        return False
+    p, q = first.outline(a), second.outline(b)
+    us = [u for u, _ in q]
+    vs = [v for _, v in q]
+    lies = second.section(second.box) is not None and first.section(second.box) is not None
+    around = max(us) > min(u for u, _ in p) and max(vs) > min(v for _, v in p)
+    return lies and around and _convex_cross(p, q)
+
+
+def _pull_findings(
+    component: Component, pull: Pull, bodies: Sequence[tuple[Component, Body]],
+    walls: Sequence[tuple[str, Box]], swings: Sequence[tuple[Component, Swing]],
+    angles: dict[int, float],
+) -> Iterator[Finding]:
+    swept = pull.swept()
+    name = _name(component, pull)
+    leaves = {(id(c), b) for c, s in swings for b in s.bodies}
+    blocked = [
+        b.full_name for c, b in bodies
+        if (c is not component or b.name not in pull.bodies) and (id(c), b.name) not in leaves
+        and any(shares_with_box(b, box) for box in swept)
+        and not any(shares_with_box(b, box) for box in pull.boxes)
+    ]
+    blocked += [n for n, box in walls if any(box.overlaps(s) for s in swept)]
+    if blocked:
+        yield Finding(
+            Severity.WARNING, name, "pull-blocked",
+            f"cannot come out: {', '.join(blocked)} in the way", "geometry",
+            f"{pull.travel:.0f} mm of travel", "free", parts=tuple(blocked),
+        )
+    for c, swing in swings:
+        if not any(swing.box.overlaps(s) for s in swept):
+            continue
+        leaf = _name(c, swing)
+        angle = min(angles[id(swing)], swing.opens)
+        outline = swing.outline(min(angle, 90.0))
+        if swing.turn.value != "up" and any(
+            _cross(outline, (s.x0, s.y0, s.x1, s.y1)) for s in swept
+        ):
+            yield Finding(
+                Severity.WARNING, name, "pull-behind-door",
+                f"does not clear {leaf}, which stands before it when open: keep the pull-out "
+                "farther from the hinges, or take hinges that throw the door clear",
+                "geometry, hinges taken to turn about the edge of the leaf",
+                f"{min(angle, 90.0):g}° open", "clear of the door", parts=(leaf,),
+            )
+        else:
+            yield Finding(
+                Severity.NOTE, name, "pull-behind-door",
+                f"comes out only after {leaf} is opened to {min(angle, 90.0):g}° or more",
+                parts=(leaf,),
+            )
+
+
+def _zone_findings(
+    component: Component, zone: Zone, bodies: Iterable[tuple[Component, Body]]
+) -> Iterator[Finding]:
+    inside = [
+        b.full_name for c, b in bodies if c is not component and shares_with_box(b, zone.box)
+    ]
+    if inside:
+        yield Finding(
+            Severity.NOTE, f"{component.name}: {zone.name}", "zone-taken",
+            f"{zone.use} need the place of {', '.join(inside)}",
+            "common practice, no published source",
+            f"{zone.box.z1 - zone.box.z0:.0f} mm below it", parts=tuple(inside),
+        )
