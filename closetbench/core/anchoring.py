@@ -204,11 +204,11 @@ def findings(
     and the greatest that it may weigh.
     """
     worst = worst_tip(unit)
-    after = anchored(worst, anchorage)
+    after = min(anchored(t, anchorage) for t in tips(unit))
     turns = worst.ratio < 1
     tall = unit.height >= TALL
     value, limit = figures.moment(worst.restoring), figures.moment(worst.overturning)
-    need = figures.force(worst.anchor_force(anchorage.height))
+    need = figures.force(max(t.anchor_force(anchorage.height) for t in tips(unit)))
     before = (
         f"unanchored it tips over {worst.how}" if turns else
         f"unanchored it withstands {_times(worst.ratio)} what turns it over {worst.how}"

@@ -15,6 +15,7 @@ from closetbench.core import (
     drawer_strength,
     grades,
     handling,
+    movement,
     people,
     rods_strength,
     shelves,
@@ -129,6 +130,7 @@ def run_checks(
     found += handling.part_findings(everything, catalogue, figures)
     found += handling.sheet_findings(
         [p.panel.material for p, _ in everything], catalogue, figures)
+    found += movement.findings(closet.parts, catalogue, figures)
     found += _people_findings(closet, circumstances, figures)
     return Checked(tuple(found), tuple(needs))
 

@@ -135,7 +135,7 @@ def joint_findings(
         load = (use.load(shelf.span, shelf.depth) + own) / 2
         count = fastener_count(shelf.depth)
         reach = fastener.length - shelf.board.thickness
-        title = catalogue.item(key, subject=component.name).title
+        title = catalogue.hardware[key].title if key in catalogue.hardware else key
         names = tuple(s.name for s in group)
         each = f"each of its {what} carries {figures.force(load)} on {count} x {title}"
         try:

@@ -141,13 +141,9 @@ def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
 
     allowed = grades.allowed_stress(shelf.board, shelf.along, damp)
 
-    def stress(span: float) -> float:
-        own = shelf.board.weight(span, shelf.depth) * GRAVITY
-        return bar.stress(moment(span, use.load(span, shelf.depth) + own))
-
     def ratio(span: float) -> float:
         bent = deflection(bar, span, use.load(span, shelf.depth)) / use.limit(span)
-        return max(bent, stress(span) / allowed)
+        return max(bent, _stress(replace(shelf, span=span), bar, use) / allowed)
 
     return Sagging(
         load, sag,
@@ -157,9 +153,15 @@ def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
         (sag * later[0], sag * later[1], sag * later[2]),
         deflection(section(shelf, low), shelf.span, load),
         deflection(section(shelf, high), shelf.span, load),
-        stress(shelf.span), allowed,
+        _stress(shelf, bar, use), allowed,
         longest(ratio, 1.0, LONGEST_TRIED),
     )
+
+
+def _stress(shelf: Shelf, bar: Section, use: Criterion) -> float:
+    """Bending stress under the load and the shelf's own weight, N/mm²."""
+    own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
+    return bar.stress(moment(shelf.span, use.load(shelf.span, shelf.depth) + own))
 
 
 def remedies(
@@ -170,11 +172,14 @@ def remedies(
     found: list[Remedy] = []
     t = shelf.board.thickness
 
-    def tried(other: Shelf) -> Sagging | None:
+    def tried(other: Shelf) -> float | None:
+        """The sag, where the other shelf passes."""
         if damp and grades.grade(other.board).damp is None:
             return None
-        result = check(other, use, damp)
-        return result if result.passes and result.strong else None
+        bar = section(other, grades.stiffness(other.board, other.along, damp))
+        sag = deflection(bar, other.span, use.load(other.span, other.depth))
+        strong = _stress(other, bar, use) <= grades.allowed_stress(other.board, other.along, damp)
+        return sag if strong and sag <= use.limit(other.span) else None
 
     boards = sorted(
         (b for b in catalogue.materials.values() if _holds(b, shelf)),
@@ -187,9 +192,9 @@ def remedies(
     )
     for choices in (same, other):
         for board in choices:
-            result = tried(replace(shelf, board=board))
-            if result:
-                found.append(Remedy(board.title, result.sag))
+            sag = tried(replace(shelf, board=board))
+            if sag is not None:
+                found.append(Remedy(board.title, sag))
                 break
     e = grades.stiffness(shelf.board, True)
     strips = [Strip(t, h, e, grades.shear_modulus(shelf.board, e)) for h in STRIP_HEIGHTS if h > t]
@@ -199,17 +204,17 @@ def remedies(
          [replace(shelf, cleat=s) for s in strips]),
     ):
         for strip, choice in zip(strips, stiffer, strict=True) if given is None else ():
-            result = tried(choice)
-            if result:
+            sag = tried(choice)
+            if sag is not None:
                 sizes = f"{figures.length(t)} x {figures.length(strip.height)}"
-                found.append(Remedy(f"{text} {sizes}", result.sag))
+                found.append(Remedy(f"{text} {sizes}", sag))
                 break
     for count in range(1, MOST_DIVIDERS + 1):
         clear = (shelf.span - count * t) / (count + 1)
-        result = tried(replace(shelf, span=clear)) if clear > t else None
-        if result:
+        sag = tried(replace(shelf, span=clear)) if clear > t else None
+        if sag is not None:
             plural = "s" if count > 1 else ""
-            found.append(Remedy(f"{count} divider{plural} to carry it", result.sag))
+            found.append(Remedy(f"{count} divider{plural} to carry it", sag))
             break
     return tuple(found)
 
