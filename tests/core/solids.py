@@ -33,6 +33,8 @@ def common(a: Box, b: Box) -> Box:
 
 
 def _stops(low: float, high: float, values: Iterable[float]) -> list[tuple[float, float]]:
+    if high - low <= EPS:
+        return []
     inside = sorted({low, high, *(v for v in values if low < v < high)})
     return [(a, b) for a, b in pairwise(inside) if b - a > EPS]
 
@@ -50,10 +52,13 @@ def cells(box: Box, cuts: Sequence[Box]) -> Iterator[Box]:
             yield Box(x0, y0, z0, x1, y1, z1)
 
 
+def part_cells(part: Part) -> list[Box]:
+    """The wood of a part in the closet's frame, as cells."""
+    return list(cells(part.box(), part_cuts(part)))
+
+
 def shared(p: Part, q: Part) -> Box | None:
     """A cell in which both parts have wood, if there is one."""
-    if not p.box().overlaps(q.box()):
-        return None
     both = common(p.box(), q.box())
     cuts = [c for c in (*part_cuts(p), *part_cuts(q)) if c.overlaps(both)]
     return next(cells(both, cuts), None)
@@ -61,10 +66,11 @@ def shared(p: Part, q: Part) -> Box | None:
 
 def clashes(parts: Sequence[Part]) -> list[str]:
     """Every pair of parts that share wood, and where."""
+    boxed = [(p, p.box()) for p in parts]
     return [
         f"{p.full_name} / {q.full_name}: {where}"
-        for p, q in combinations(parts, 2)
-        if (where := shared(p, q)) is not None
+        for (p, a), (q, b) in combinations(boxed, 2)
+        if a.overlaps(b) and (where := shared(p, q)) is not None
     ]
 
 

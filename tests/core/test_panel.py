@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from closetbench.core.errors import ClosetError
@@ -26,6 +26,7 @@ from closetbench.core.panel import (
 from tests.core import solids
 
 BARE = Panel(1000.0, 300.0, 18.0, "mdf")
+FEWER = settings(max_examples=60)
 
 
 def with_grooves(*grooves: Groove) -> Panel:
@@ -224,17 +225,20 @@ def turned(panel: Panel, axis: str) -> Panel:
     )
 
 
+@FEWER
 @given(panels())
 def test_volume_equals_the_sum_of_the_cells(panel: Panel) -> None:
     assert panel.volume == pytest.approx(solids.volume(panel), rel=1e-12)
 
 
+@FEWER
 @given(panels())
 def test_outline_has_the_area_that_the_notches_leave(panel: Panel) -> None:
     left = panel.length * panel.width - sum(n.dx * n.dy for n in panel.notches)
     assert solids.area(panel.outline()) == pytest.approx(left, rel=1e-12)
 
 
+@FEWER
 @given(panels())
 def test_a_turned_panel_is_the_same_piece(panel: Panel) -> None:
     for axis in "xyz":
@@ -244,6 +248,7 @@ def test_a_turned_panel_is_the_same_piece(panel: Panel) -> None:
         assert other.volume == pytest.approx(panel.volume, rel=1e-12)
 
 
+@FEWER
 @given(panels())
 def test_mirroring_twice_gives_the_panel_back(panel: Panel) -> None:
     mirror = panel.mirrored()

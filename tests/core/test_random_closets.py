@@ -156,9 +156,47 @@ def bays_are_clear_but_for_what_hangs_in_them(found: Closet) -> None:
                 assert bay.space.x1 - bay.space.x0 == pytest.approx(wish.width, abs=1e-9)
             for item in component.parts:
                 if item.role not in hanging:
-                    assert solids.common(item.box(), bay.space).volume <= 1e-3 or not (
-                        item.box().overlaps(bay.space)
-                    ), item.full_name
+                    assert not item.box().overlaps(bay.space), item.full_name
+
+
+UP, LEFT, RIGHT, FRONT, REAR = "z1", "x0", "x1", "y0", "y1"
+
+
+def turn(item: Part) -> tuple[int, str]:
+    """When a part is put in, and from where it comes."""
+    simple = {
+        Role.BASE_FRAME: (0, UP), Role.BOTTOM: (1, UP), Role.DIVIDER: (2, UP),
+        Role.SIDE: (3, LEFT if item.name == "left side" else RIGHT),
+        Role.TOE_KICK: (4, FRONT if item.name.startswith("front") else REAR),
+        Role.FIXED_SHELF: (6, REAR), Role.BACK: (8, UP), Role.TOP: (9, UP),
+        Role.ADJUSTABLE_SHELF: (10, FRONT),
+    }
+    if item.role is Role.CLEAT:
+        return (5, FRONT) if "end cleat" in item.name else (7, REAR)
+    return simple[item.role]
+
+
+def way(box: Box, origin: str) -> Box:
+    """The box with the way that it comes."""
+    far = getattr(box, origin) + (5000.0 if origin.endswith("1") else -5000.0)
+    return replace(box, **{origin: far})
+
+
+def every_part_can_be_put_in(found: Closet) -> None:
+    """Bottom, dividers from above, sides, shelves from the rear, back and top from above."""
+    for component in found.components:
+        placed: list[tuple[Part, Box]] = []
+        for item in sorted(component.parts, key=lambda p: turn(p)[0]):
+            _, origin = turn(item)
+            box = item.box()
+            path, wood = way(box, origin), [way(c, origin) for c in solids.part_cells(item)]
+            for other, stands in placed:
+                if stands.overlaps(path):
+                    hit = any(
+                        a.overlaps(b) for a in solids.part_cells(other) for b in wood
+                    )
+                    assert not hit, f"{item.full_name} past {other.name}"
+            placed.append((item, box))
 
 
 @settings(max_examples=220)
@@ -170,6 +208,7 @@ def test_every_closet_is_sound(found: Closet) -> None:
     every_tongue_has_its_clearances(found)
     every_loose_shelf_lies_on_four_pins(found)
     bays_are_clear_but_for_what_hangs_in_them(found)
+    every_part_can_be_put_in(found)
 
 
 REMEASURED = CarcassSpec(
