@@ -281,10 +281,11 @@ def _row_depths(frame: Frame) -> tuple[float, float]:
     _, rear = _loose_reach(frame)
     steps = math.floor((rear - drill.rear - drill.front) / drill.pitch + 1e-9)
     if steps < 1:
+        short = drill.front + drill.rear + drill.pitch - rear
         raise ClosetError(
             frame.spec.name, "depth", f"{frame.depth:g} mm",
-            f"must leave {drill.front + drill.rear + drill.pitch:g} mm or more for two rows of "
-            "holes under loose shelves",
+            f"must be at least {frame.depth + short:g} mm for two rows of holes under loose "
+            "shelves",
         )
     return drill.front, drill.front + steps * drill.pitch
 

@@ -251,7 +251,7 @@ def test_as_many_fixed_shelves_as_the_message_says_do_fit() -> None:
 def test_carcass_too_shallow_for_two_rows() -> None:
     # 37 in front, 37 behind and 32 between are 106 mm, and the loose shelf ends 2 mm short
     assert refused(BaySpec(adjustable=1), depth=107.0) == (
-        "A: depth is 107 mm; must leave 106 mm or more for two rows of holes under loose shelves"
+        "A: depth is 107 mm; must be at least 108 mm for two rows of holes under loose shelves"
     )
     assert built(BaySpec(adjustable=1), depth=108.0)
 
