@@ -45,7 +45,8 @@ PLAIN_NUMBERS = frozenset({
     (JoineryRules, "least_web"), (CutSettings, "seconds"), (CutSettings, "tidy"),
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
     (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Rod, "load"), (Bench, "volume"),
-    (FreeUnit, "mass"), (Drawer, "mass"),
+    (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"),
+    (Clearances, "confidence"),
 })
 """Fields that are floats and no lengths."""
 
@@ -58,7 +59,12 @@ NOTHING = "none"
 """The text that sets an optional value to None where its default is another."""
 
 SIGNED = ("lean_", "rise_")
-TABLE_NAMES = {"bays": "bay", "rods": "rod", "benches": "bench", "units": "unit"}
+SIGNED_KEYS = frozenset({"value", "x0", "y0", "z0"})
+"""Keys of lengths that may be below 0: offsets, and places of obstacles."""
+TABLE_NAMES = {
+    "bays": "bay", "rods": "rod", "benches": "bench", "units": "unit", "extras": "extra",
+    "obstacles": "obstacle",
+}
 """Fields whose table in the file has another name: one [[carcass.bay]] for each bay."""
 
 _FORMATS = {"mm": "1", "cm": "0.1", "m": "0.001", "in": "0.001", "in-frac": "1/16",
@@ -210,7 +216,8 @@ class _Reader:
         try:
             return read_length(
                 value if isinstance(value, str) else repr(value), self.unit,
-                allow_negative=key.startswith(SIGNED), subject=subject, prop=key,
+                allow_negative=key.startswith(SIGNED) or key in SIGNED_KEYS,
+                subject=subject, prop=key,
             )
         except ClosetError as error:
             raise JobError(error.subject, error.prop, error.value, error.limit) from error
