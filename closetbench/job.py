@@ -34,6 +34,7 @@ from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
+from closetbench.core.rods import RodsSpec
 from closetbench.core.rods_strength import Rod
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.core.survey import Survey
@@ -51,7 +52,8 @@ PLAIN_NUMBERS = frozenset({
 """Fields that are floats and no lengths."""
 
 COMPONENTS: Mapping[str, type[Spec]] = {
-    "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec, "panel": PanelSpec,
+    "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
+    "rods": RodsSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

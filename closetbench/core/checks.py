@@ -110,7 +110,8 @@ def run_checks(
             f"not checked: strength and stability of {c.name}; {walls.DEFER}",
         )
         for c in closet.components
-        if not isinstance(specs.get(c.name), CarcassSpec | PanelSpec | DrawersSpec)
+        if not c.checked
+        and not isinstance(specs.get(c.name), CarcassSpec | PanelSpec | DrawersSpec)
     ]
     for component in closet.components:
         bank = specs.get(component.name)

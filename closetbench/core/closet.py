@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
+from closetbench.core.anchoring import FreeUnit
+from closetbench.core.bench_strength import Bench
+from closetbench.core.bodies import Body, LengthPart
 from closetbench.core.carcass import build_carcass
 from closetbench.core.checks import run_checks
 from closetbench.core.circumstances import Circumstances
@@ -18,8 +21,9 @@ from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
-from closetbench.core.meeting import meeting_findings
+from closetbench.core.meeting import meeting_findings, room_blocks
 from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.rods_strength import Rod
 from closetbench.core.room import Room, build_room
 from closetbench.core.single import build_panel
 from closetbench.core.specs import CarcassSpec, PanelSpec
@@ -53,7 +57,7 @@ class ClosetDesign:
 @dataclass(frozen=True)
 class Closet:
     """What follows. Parts lie in the envelope's frame. ``fastening``: what holds the closet
-    to the wall."""
+    to the wall; ``bars``: what rods are cut from."""
 
     design: ClosetDesign
     room: Room | None
@@ -61,18 +65,29 @@ class Closet:
     components: tuple[Component, ...]
     findings: tuple[Finding, ...]
     fastening: tuple[HardwareNeed, ...] = ()
+    bars: tuple[HardwareNeed, ...] = ()
 
     @property
     def parts(self) -> tuple[Part, ...]:
-        """Every part of every component, in order."""
+        """Every part to be cut from boards, of every component, in order."""
         return tuple(p for c in self.components for p in c.parts)
 
     @property
+    def lengths(self) -> tuple[LengthPart, ...]:
+        """Every piece to be cut from a bar."""
+        return tuple(p for c in self.components for p in c.lengths)
+
+    @property
+    def bodies(self) -> tuple[Body, ...]:
+        """Everything that takes space, to be cut or not."""
+        return tuple(b for c in self.components for b in c.bodies)
+
+    @property
     def hardware(self) -> tuple[HardwareNeed, ...]:
-        """Every component's hardware and the fastening, equal needs of one purpose added up."""
+        """All hardware, bars and fastening, equal needs of one purpose added up."""
         total: dict[tuple[str, str], int] = {}
         inner = (h for c in self.components for h in c.hardware)
-        for need in (*inner, *self.fastening):
+        for need in (*inner, *self.bars, *self.fastening):
             total[need.key, need.purpose] = total.get((need.key, need.purpose), 0) + need.count
         return tuple(HardwareNeed(k, n, why) for (k, why), n in total.items() if n)
 
@@ -116,11 +131,13 @@ def build_closet(
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
-        *meeting_findings(components),
+        *meeting_findings(components, room_blocks(room, envelope)),
         *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
-    closet = Closet(design, room, envelope, components, tuple(findings))
-    checked = run_checks(closet, catalogue, design.circumstances, figures)
+    closet = Closet(
+        design, room, envelope, components, tuple(findings), bars=_bars(components, catalogue)
+    )
+    checked = run_checks(closet, catalogue, _circumstances(closet), figures)
     return replace(
         closet, findings=closet.findings + checked.findings, fastening=checked.hardware
     )
@@ -150,6 +167,29 @@ def _components(
 def _rank(spec: Spec) -> int:
     """Carcasses first, then what others stand in or behind, then the rest."""
     return 0 if isinstance(spec, CarcassSpec) else HOSTING.get(type(spec), len(HOSTING) + 1)
+
+
+def _bars(components: Iterable[Component], catalogue: Catalogue) -> tuple[HardwareNeed, ...]:
+    """The bars that all lengths are cut from."""
+    lengths: dict[str, list[float]] = {}
+    for part in (p for c in components for p in c.lengths):
+        lengths.setdefault(part.stock, []).append(part.length)
+    return tuple(
+        HardwareNeed(bar.bar, bar.needed(found), f"to cut {len(found)} rods from")
+        for key, found in lengths.items() for bar in (catalogue.bar(key),)
+    )
+
+
+def _circumstances(closet: Closet) -> Circumstances:
+    """What is known about the place, with the closet's own rods, benches and pieces."""
+    known = closet.design.circumstances
+    own = [item for c in closet.components for item in c.checked]
+    return replace(
+        known,
+        rods=(*known.rods, *(i for i in own if isinstance(i, Rod))),
+        benches=(*known.benches, *(i for i in own if isinstance(i, Bench))),
+        units=(*known.units, *(i for i in own if isinstance(i, FreeUnit))),
+    )
 
 
 def _in_front(component: Component, ahead: float) -> Component:

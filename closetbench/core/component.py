@@ -6,6 +6,8 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from closetbench.core.anchoring import FreeUnit
+from closetbench.core.bench_strength import Bench
 from closetbench.core.bodies import Body, LengthPart, Piece
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding
@@ -13,6 +15,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.moves import Move, Zone
 from closetbench.core.panel import Band, Box, Rim
 from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.rods_strength import Rod
 
 
 @dataclass(frozen=True)
@@ -41,7 +44,8 @@ class Component:
     ``lengths`` from bars; ``pieces`` are not cut at all. ``moves``: what moves; ``zones``:
     space that must stay free. ``board``: material of what bounds its bays, and ``laps``
     its thickness below and above them, where no shelf, top or bottom of a carcass does.
-    ``frames``: name of the carcass that it stands in front of as its face frame.
+    ``frames``: name of the carcass that it stands in front of as its face frame;
+    ``checked``: what the checks of strength and stability are to look at.
     """
 
     name: str
@@ -58,6 +62,7 @@ class Component:
     board: str = ""
     laps: tuple[float, float] = (0.0, 0.0)
     frames: str = ""
+    checked: tuple[Rod | Bench | FreeUnit, ...] = ()
 
     @property
     def bodies(self) -> tuple[Body, ...]:
@@ -99,7 +104,9 @@ def require(subject: str, prop: str, value: float, low: float, high: float, why:
     if not (math.isfinite(value) and low - 1e-6 <= value <= high + 1e-6):
         tail = f" {why}" if why else ""
         limit = f"must be {low:g} to {high:g} mm{tail}"
-        if low > high:
+        if math.isinf(high):
+            limit = f"must be at least {low:g} mm{tail}"
+        elif low > high:
             limit = f"must be at least {low:g} mm, and only {high:g} mm are there{tail}"
         raise ClosetError(subject, prop, f"{value:g} mm", limit)
     return value

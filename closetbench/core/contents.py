@@ -9,8 +9,9 @@ from closetbench.core.doors import DoorsSpec, build_doors
 from closetbench.core.drawers import DrawersSpec, build_drawers
 from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
+from closetbench.core.rods import RodsSpec, build_rods
 
-Contents = DrawersSpec | DoorsSpec
+Contents = DrawersSpec | DoorsSpec | RodsSpec
 """What a closet holds beside carcasses and single panels."""
 
 HOSTING: Mapping[type, int] = {}
@@ -22,4 +23,6 @@ def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
     opening = site.opening(spec.spot, spec.name)
     if isinstance(spec, DrawersSpec):
         return build_drawers(spec, opening, catalogue)
-    return build_doors(spec, opening, catalogue)
+    if isinstance(spec, DoorsSpec):
+        return build_doors(spec, opening, catalogue)
+    return build_rods(spec, opening, catalogue)

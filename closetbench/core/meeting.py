@@ -12,10 +12,14 @@ from itertools import combinations
 from closetbench.core.bodies import Body
 from closetbench.core.component import Component
 from closetbench.core.conflicts import shares_with_box
+from closetbench.core.envelope import Envelope
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.moves import Pull, Swing, Zone
 from closetbench.core.panel import Box
+from closetbench.core.room import Room
 
+FAR = 10_000.0
+"""How far the walls beside and above an opening are taken to reach, mm."""
 STEP = 1
 """Degrees between the positions of a door that are looked at."""
 TOUCH = 0.01
@@ -56,6 +60,22 @@ def meeting_findings(
         for zone in c.zones:
             found += _zone_findings(c, zone, bodies)
     return found
+
+
+def room_blocks(room: Room | None, envelope: Envelope) -> tuple[tuple[str, Box], ...]:
+    """The walls beside and above the opening, casing included, as boxes in the closet's
+    frame."""
+    gap = room.opening if room else None
+    if gap is None:
+        return ()
+    x0, x1 = gap.x0 - envelope.x0, gap.x1 - envelope.x0
+    y0, y1 = -gap.depth - gap.casing_thickness - envelope.y0, -envelope.y0
+    z1 = gap.z1 - envelope.z0
+    return (
+        ("the left return", Box(-FAR, y0, -FAR, x0, y1, FAR)),
+        ("the right return", Box(x1, y0, -FAR, FAR, y1, FAR)),
+        ("the wall above the opening", Box(-FAR, y0, z1, FAR, y1, FAR)),
+    )
 
 
 def _others(

@@ -208,7 +208,7 @@ def test_a_drawer_that_cannot_come_out_is_a_finding_that_names_what_stops_it():
         (DoorsSpec("D", LOW, front=FrontSpec(FrontKind.FULL, lap=30.0)),
          r"overlay of the fronts is 30 mm; must be 0 to 16\.5 mm on a board 18 mm"),
         (DoorsSpec("D", Spot("A", 1, 1, height=90.0), front=FrontSpec(FrontKind.INSET)),
-         r"height of a door is 84 mm; must be 100"),
+         r"height of a door is 84 mm; must be at least 100 mm"),
         (DoorsSpec("D", LOW, front=FrontSpec(FrontKind.FULL, pulls=3)),
          r"pulls is 3; must be 0 or 1"),
     ],
