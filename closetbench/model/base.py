@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterator
-from contextlib import contextmanager
 from typing import Any
 
 import FreeCAD
@@ -45,6 +44,17 @@ class Scripted:
         add_missing(obj, (*_MARKS, *self.properties))
         put(obj, TAG, f"{type(self).__module__}.{type(self).__name__}")
         put(obj, SCHEMA, self.schema)
+
+    def execute(self, obj: Any) -> None:
+        """Work the object out. A bad value leaves all as it was and marks the object; the
+        message has no trace of calls before it, since FreeCAD prints that to the user."""
+        try:
+            self.work_out(obj)
+        except ClosetError as error:
+            raise named(error, obj) from None
+
+    def work_out(self, obj: Any) -> None:
+        """What follows from the properties; ``ClosetError`` where nothing does."""
 
     def onDocumentRestored(self, obj: Any) -> None:  # noqa: N802 - FreeCAD's name
         watch.install()
@@ -91,16 +101,11 @@ def is_invalid(obj: Any) -> bool:
     return "Invalid" in obj.State
 
 
-@contextmanager
-def naming(obj: Any) -> Iterator[None]:
-    """Put the object's label into errors that do not say whose value is bad."""
-    try:
-        yield
-    except ClosetError as error:
-        if obj.Label in error.subject:
-            raise
-        subject = f"{obj.Label}, {error.subject}"
-        raise type(error)(subject, error.prop, error.value, error.limit) from None
+def named(error: ClosetError, obj: Any) -> ClosetError:
+    """The error, with the object's label where it does not say whose value is bad."""
+    if obj.Label.lower() in error.subject.lower():
+        return error
+    return type(error)(f"{obj.Label}, {error.subject}", error.prop, error.value, error.limit)
 
 
 def attach_view(obj: Any) -> None:

@@ -43,7 +43,7 @@ class Bill(Scripted):
 
     properties = (*OWN, *RESULTS)
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Write the bill if asked, else see whether it still says what the design says."""
         bill = bill_of(obj)
         mark = hashlib.md5(repr(bill).encode(), usedforsecurity=False).hexdigest()

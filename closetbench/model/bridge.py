@@ -15,6 +15,7 @@ from typing import Any
 
 import FreeCAD
 
+from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import Closet, ClosetDesign, build_closet
 from closetbench.core.component import Component
 from closetbench.core.errors import ClosetError, LengthError
@@ -26,6 +27,7 @@ from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
 from closetbench.model.base import class_of
 from closetbench.model.carcass import bay_spec, carcass_spec
 from closetbench.model.panel import panel_spec
+from closetbench.model.plain import from_text
 from closetbench.model.survey import site_of
 from closetbench.resources import load_catalogue
 
@@ -86,7 +88,15 @@ def design_of(closet: Any) -> ClosetDesign:
         spec_of(o) for name in ("Carcass", "GroovedPanel")
         for o in closet.Group if class_of(o) == name
     ]
-    return replace(site_of(survey), name=closet.Label, components=tuple(specs))
+    return replace(
+        site_of(survey), name=closet.Label, components=tuple(specs),
+        circumstances=circumstances_of(closet),
+    )
+
+
+def circumstances_of(closet: Any) -> Circumstances:
+    """What is known about the place and the people."""
+    return from_text(Circumstances, closet.Circumstances, closet.Label, "circumstances")
 
 
 def closet_of(closet: Any) -> Closet:
@@ -114,17 +124,27 @@ def _build_carcass(carcass: Any) -> Built:
     if carcass.Survey is None:
         raise ClosetError(carcass.Label, "survey", "none", "link the survey of its closet")
     closet = closet_for(carcass)
-    before = [carcass] if closet is None else carcasses_in(closet)
-    before = before[: before.index(carcass) + 1]
+    row = [carcass] if closet is None else carcasses_in(closet)
     catalogue = catalogue_of(closet)
-    design = replace(
-        site_of(carcass.Survey), components=tuple(carcass_spec(o) for o in before)
-    )
-    component = build(design, catalogue).components[-1]
+    site = site_of(carcass.Survey)
+    component = _component(site, row, row.index(carcass), catalogue)
     return Built(
         component, {p.name: p for p in component.parts}, catalogue, format_of(closet),
         carcass.Survey.Placement,
     )
+
+
+def _component(
+    site: ClosetDesign, row: list[Any], index: int, catalogue: Catalogue
+) -> Component:
+    """A carcass follows from those at its left. The whole row is built once for all of them;
+    only where that fails, by a bad value further right it may be, no more than is needed."""
+    try:
+        specs = tuple(carcass_spec(o) for o in row)
+        return build(replace(site, components=specs), catalogue).components[index]
+    except ClosetError:
+        specs = tuple(carcass_spec(o) for o in row[: index + 1])
+        return build(replace(site, components=specs), catalogue).components[index]
 
 
 def carcasses_in(closet: Any) -> list[Any]:

@@ -8,7 +8,7 @@ from typing import Any
 from closetbench.core.closet import part_weight
 from closetbench.core.joinery import Joint
 from closetbench.core.specs import BackKind, BaseKind, BaySpec, CarcassSpec, TopKind
-from closetbench.model.base import Scripted, naming
+from closetbench.model.base import Scripted
 from closetbench.model.properties import (
     BAND,
     BOOL,
@@ -29,11 +29,12 @@ from closetbench.model.properties import (
     put,
     read_fields,
     result,
+    starting_as,
     with_fields,
     write_fields,
 )
 
-BAYS = (
+BAYS = starting_as(BaySpec(), (
     Prop("Width", LENGTH, "Bay", "Clear width; 0 shares what is left with the other such bays",
          "width", ZERO_IS_NONE),
     Prop("FixedShelves", INTEGER, "Bay", "Number of fixed shelves", "fixed"),
@@ -41,7 +42,7 @@ BAYS = (
          "Underside of each fixed shelf above the bay's floor in mm; none: equal spaces",
          "heights", TUPLE),
     Prop("AdjustableShelves", INTEGER, "Bay", "Number of loose shelves on pins", "adjustable"),
-)
+))
 JOINERY = (
     Prop("Fit", LENGTH, "Joinery", "How much wider a groove is than the panel in it",
          "rules.fit"),
@@ -59,7 +60,7 @@ JOINERY = (
     Prop("LeastSkin", LENGTH, "Joinery", "What must stay under a blind hole",
          "rules.least_skin"),
 )
-FIELDS = (
+FIELDS = starting_as(CarcassSpec("", ""), (
     Prop("Material", STRING, "Carcass", "Key of the boards in the catalogue", "material"),
     Prop("Width", LENGTH, "Sizes", "Outer width; 0: what the envelope leaves", "width",
          ZERO_IS_NONE),
@@ -91,7 +92,7 @@ FIELDS = (
          "back.inset"),
     Prop("CleatHeight", LENGTH, "Back", "Height of a cleat", "back.cleat_height"),
     *JOINERY,
-    Prop("GrooveDepth", LENGTH, "Joinery", "Depth of the grooves; 0: by the fraction",
+    Prop("GrooveDepth", LENGTH, "Joinery", "Depth of all grooves; 0: by the fraction",
          "rules.depth", ZERO_IS_NONE),
     *(
         Prop(f"Pin{name}", LENGTH, "Shelf pins", text, f"drill.{name.lower()}")
@@ -106,7 +107,7 @@ FIELDS = (
             ("Setback", "How far a loose shelf stays behind the front edges"),
         )
     ),
-)
+))
 SWITCHED = (
     Prop("BesidePrevious", BOOL, "Sizes", "Stands beside the carcass before it, else at X",
          initial=True),
@@ -119,8 +120,8 @@ SWITCHED = (
 )
 LINKS_OUT = (
     Prop("Survey", LINK, "Links", "The survey whose envelope it stands in"),
-    Prop("Beside", LINK, "Links", "The carcass to its left, by the closet's order", result=True),
-    Prop("BayList", LINKS, "Links", "Its bays from left to right", result=True),
+    Prop("Beside", LINK, "Links", "The carcass to its left, by the closet's order", locked=True),
+    Prop("BayList", LINKS, "Links", "Its bays from left to right", locked=True),
     Prop("BaysMade", INTEGER, "Links", "Bays that there were objects for", result=True,
          hidden=True),
 )
@@ -141,16 +142,13 @@ class Bay(Scripted):
 
     properties = BAYS
 
-    def execute(self, obj: Any) -> None:
-        """Nothing follows from a bay alone."""
-
 
 class Carcass(Scripted):
     """Proxy of a carcass."""
 
     properties = (*LINKS_OUT, *FIELDS, *SWITCHED, *RESULTS)
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Work out the carcass; raises ``ClosetError`` and keeps what was."""
         from closetbench.model.bridge import built_of
 
@@ -188,9 +186,7 @@ def carcass_spec(obj: Any) -> CarcassSpec:
     values = read_fields(obj, FIELDS)
     values["x"] = None if obj.BesidePrevious else obj.X.Value
     values["groove_stop"] = None if obj.GrooveStopByRule else obj.GrooveStop.Value
-    with naming(obj):
-        plain = CarcassSpec(obj.Label, "", bays=tuple(bays))
-        return with_fields(plain, values)
+    return with_fields(CarcassSpec(obj.Label, "", bays=tuple(bays)), values)
 
 
 def write_carcass(obj: Any, spec: CarcassSpec) -> None:

@@ -82,7 +82,7 @@ def _make_part(carcass: Any, part: Part) -> Any:
     obj = create(carcass.Document, ClosetPart, f"{carcass.Name}_{part.name}")
     obj.PartName = part.name
     obj.Component = carcass
-    obj.Proxy.execute(obj)
+    obj.Proxy.work_out(obj)
     obj.purgeTouched()
     return obj
 

@@ -29,6 +29,8 @@ SETTINGS = (
          "File with materials and prices of your own; empty: only those that come along",
          initial=""),
     Prop("Measured", MAP, "Closet", "Thickness in mm as measured, by key of the material"),
+    Prop("Circumstances", STRING, "Closet",
+         "What is known about the place and the people, as written by its form", initial="{}"),
     Prop("LengthStyle", ENUMERATION, "Closet", "How texts print lengths", choices=STYLES,
          initial=MILLIMETRES.style),
     Prop("LengthStep", STRING, "Closet",
@@ -48,7 +50,7 @@ class Closet(Scripted):
     properties = (*SETTINGS, *RESULTS)
     type_id = "App::DocumentObjectGroupPython"
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Look at the whole design; raises ``ClosetError`` for what cannot be built."""
         from closetbench.model.bridge import catalogue_of, closet_of, survey_for
 

@@ -7,9 +7,7 @@ plan is made by ``CutLayout.plan``, or in the recompute after ``Update`` was set
 from __future__ import annotations
 
 import hashlib
-import json
 from collections.abc import Callable
-from dataclasses import asdict
 from typing import Any
 
 import FreeCAD
@@ -17,6 +15,7 @@ import Part
 
 from closetbench.core.errors import ClosetError
 from closetbench.model.base import Scripted
+from closetbench.model.plain import from_text, to_text
 from closetbench.model.properties import (
     BOOL,
     FLOAT,
@@ -30,20 +29,16 @@ from closetbench.model.properties import (
     put,
     read_fields,
     result,
+    starting_as,
     write_fields,
 )
 from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import (
-    Cut,
     CutPart,
     CutSettings,
     FirstCut,
-    Placement,
     Plan,
     PlanProgress,
-    Rest,
-    SearchEnd,
-    SheetPlan,
     StockSheet,
 )
 from closetbench.stock.sheets import plan_sheets
@@ -54,7 +49,7 @@ SPACE = 200.0
 IN_FRONT = 1500.0
 """From the closet's front to the first sheet, mm."""
 
-SETTINGS = (
+SETTINGS = starting_as(CutSettings(), (
     Prop("Kerf", LENGTH, "Cutting", "Width of the saw's cut", "kerf"),
     Prop("Stages", INTEGER, "Cutting",
          "How many times the cutting may change direction, the first counted; 0: no limit",
@@ -65,7 +60,7 @@ SETTINGS = (
          "seconds"),
     Prop("Tidy", FLOAT, "Search", "How long to look for fewer cuts then, per material", "tidy"),
     Prop("Seed", INTEGER, "Search", "Another number may find another plan", "seed"),
-)
+))
 OWN = (
     Prop("Closet", LINK, "Cutting", "The closet whose parts are cut"),
     Prop("TrimOverride", BOOL, "Cutting", "Trim every sheet by Trim, not as the catalogue says",
@@ -77,7 +72,7 @@ RESULTS = (
     result("Sheets", INTEGER, "Sheets to be cut"),
     result("Yield", FLOAT, "Area of the parts over the area of the sheets, in percent"),
     result("OutOfDate", BOOL, "The parts, the catalogue or the settings have changed since"),
-    result("PlanJson", STRING, "The plan", hidden=True),
+    result("PlanJson", STRING, "The plan, as data", hidden=True),
     result("PlannedFor", STRING, "What the plan was made for", hidden=True),
 )
 
@@ -88,7 +83,7 @@ class CutLayout(Scripted):
     properties = (*OWN, *SETTINGS, *RESULTS)
     type_id = "Part::FeaturePython"
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Draw the plan that there is, and see whether it still fits the parts."""
         if obj.Update:
             self.plan(obj)
@@ -107,16 +102,16 @@ class CutLayout(Scripted):
         settings = settings_of(obj)
         plan = plan_sheets(parts, stock, settings, progress)
         require_valid(plan, parts, settings, stock)
-        put(obj, "PlanJson", json.dumps(asdict(plan), default=lambda v: v.value))
+        put(obj, "PlanJson", to_text(plan))
         put(obj, "PlannedFor", _mark(parts, stock, settings))
         put(obj, "Sheets", len(plan.sheets))
         whole = sum(s.sheet.length * s.sheet.width for s in plan.sheets)
         put(obj, "Yield", 100 * sum(s.used_area for s in plan.sheets) / whole if whole else 0.0)
         put(obj, "OutOfDate", False)
         put(obj, "Update", False)
-        at = obj.Placement
-        obj.Shape = _drawing(plan)
-        obj.Placement = at
+        shape = _drawing(plan)
+        shape.Placement = obj.Placement
+        obj.Shape = shape
         return plan
 
 
@@ -134,20 +129,7 @@ def plan_of(obj: Any) -> Plan | None:
     """The plan that is kept in a layout, None where none was made."""
     if not obj.PlanJson:
         return None
-    data = json.loads(obj.PlanJson)
-    return Plan(
-        tuple(
-            SheetPlan(
-                s["name"], StockSheet(**s["sheet"]), s["kerf"],
-                tuple(Placement(**p) for p in s["placements"]),
-                tuple(Rest(**r) for r in s["rests"]),
-                tuple(Cut(**{**c, "yields": tuple(c["yields"])}) for c in s["cuts"]),
-            )
-            for s in data["sheets"]
-        ),
-        data["bound"],
-        {material: SearchEnd(why) for material, why in data["ended"].items()},
-    )
+    return from_text(Plan, obj.PlanJson, obj.Label, "plan")
 
 
 def _needs(obj: Any) -> tuple[tuple[CutPart, ...], tuple[StockSheet, ...]]:

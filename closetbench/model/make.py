@@ -22,6 +22,8 @@ from closetbench.model.children import ensure_bays
 from closetbench.model.closet import Closet
 from closetbench.model.layout import IN_FRONT, CutLayout, write_settings
 from closetbench.model.panel import GroovedPanel, write_panel
+from closetbench.model.plain import to_text
+from closetbench.model.properties import put
 from closetbench.model.shapes import placement
 from closetbench.model.survey import Survey, write_site
 from closetbench.resources import load_catalogue
@@ -115,6 +117,7 @@ def closet_from_design(
     if form is not None:
         closet.LengthStyle = form.style
         closet.LengthStep = str(form.resolution)
+    put(closet, "Circumstances", to_text(design.circumstances))
     write_spec(survey_for(closet), design)
     for spec in design.components:
         if isinstance(spec, CarcassSpec):

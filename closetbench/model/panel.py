@@ -7,7 +7,7 @@ from typing import Any
 
 from closetbench.core.panel import Face, Grain, Rim
 from closetbench.core.specs import PanelSpec
-from closetbench.model.base import Scripted, naming
+from closetbench.model.base import Scripted
 from closetbench.model.carcass import JOINERY
 from closetbench.model.part import PIECE, show_piece
 from closetbench.model.properties import (
@@ -22,11 +22,12 @@ from closetbench.model.properties import (
     choice,
     put,
     read_fields,
+    starting_as,
     with_fields,
     write_fields,
 )
 
-FIELDS = (
+FIELDS = starting_as(PanelSpec("", "", 800.0, 300.0), (
     Prop("Material", STRING, "Panel", "Key of the board in the catalogue", "material"),
     Prop("Length", LENGTH, "Panel", "Finished length", "length"),
     Prop("Width", LENGTH, "Panel", "Finished width", "width"),
@@ -50,7 +51,7 @@ FIELDS = (
     Prop("StopLast", LENGTH, "Grooves",
          "How far the grooves stay away from the rear or the end", "stop_last"),
     *JOINERY,
-)
+))
 _SWITCHES = tuple(
     (f"{word}{rim.value.capitalize()}", field, rim)
     for word, field in (("Rabbet", "rabbets"), ("Band", "bands"))
@@ -74,13 +75,13 @@ class GroovedPanel(Scripted):
     properties = (*FIELDS, *SWITCHES, *OWN_PIECE)
     type_id = "Part::FeaturePython"
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Make the panel; raises ``ClosetError`` and keeps what was."""
         from closetbench.model.bridge import catalogue_of, closet_for, component_of, format_of
 
         closet = closet_for(obj)
         part = component_of(obj).parts[0]
-        show_piece(obj, part, catalogue_of(closet), format_of(closet))
+        show_piece(obj, part, catalogue_of(closet), format_of(closet), obj.Placement)
 
 
 def panel_spec(obj: Any) -> PanelSpec:
@@ -90,9 +91,7 @@ def panel_spec(obj: Any) -> PanelSpec:
         values[name] = tuple(
             rim for prop, field, rim in _SWITCHES if field == name and getattr(obj, prop)
         )
-    with naming(obj):
-        plain = PanelSpec(obj.Label, "", 0.0, 0.0)
-        return with_fields(plain, values)
+    return with_fields(PanelSpec(obj.Label, "", 0.0, 0.0), values)
 
 
 def write_panel(obj: Any, spec: PanelSpec) -> None:

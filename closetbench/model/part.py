@@ -5,6 +5,8 @@ from __future__ import annotations
 import hashlib
 from typing import Any
 
+import FreeCAD
+
 from closetbench.core.closet import part_weight
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
@@ -32,7 +34,7 @@ PIECE = (
     result("Material", STRING, "Key of its board in the catalogue", "Part"),
     result("Length", LENGTH, "Finished length, edge bands included", "Part"),
     result("Width", LENGTH, "Finished width, edge bands included", "Part"),
-    result("Thickness", LENGTH, "Thickness", "Part"),
+    result("Thickness", LENGTH, "Thickness as measured, else as sold", "Part"),
     result("CutLength", LENGTH, "Length to saw, without the edge bands", "Part"),
     result("CutWidth", LENGTH, "Width to saw, without the edge bands", "Part"),
     result("Grain", STRING, "Where the grain runs", "Part"),
@@ -42,7 +44,7 @@ PIECE = (
     result("Fingerprint", STRING, "What the shape was made from", "Part", hidden=True),
 )
 PLACE = (
-    Prop("Component", LINK, "Part", "The carcass that it is a part of", result=True),
+    Prop("Component", LINK, "Part", "The carcass that it is a part of", locked=True),
     result("FullName", STRING, "Component and name", "Part", hidden=True),
     result("Order", INTEGER, "Place among its component's parts", "Part", hidden=True),
 )
@@ -59,7 +61,7 @@ class ClosetPart(Scripted):
         super().set_up(obj)
         obj.setEditorMode("Placement", 1)
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Follow the carcass. A part that is there no more stays until it is taken away."""
         from closetbench.model.bridge import built_of
 
@@ -69,10 +71,8 @@ class ClosetPart(Scripted):
         part = built.parts.get(obj.PartName)
         if part is None:
             return
-        show_piece(obj, part, built.catalogue, built.form)
         at = built.at.multiply(placement(part.place))
-        if obj.Placement != at:
-            obj.Placement = at
+        show_piece(obj, part, built.catalogue, built.form, at)
         put(obj, "Order", list(built.parts).index(part.name))
         if obj.FullName != part.full_name:
             # the label goes along with a new name, unless the user gave it one
@@ -81,15 +81,19 @@ class ClosetPart(Scripted):
             obj.FullName = part.full_name
 
 
-def show_piece(obj: Any, part: Part, catalogue: Catalogue, form: LengthFormat) -> None:
-    """Set sizes, texts and shape of an object from a part, if anything has changed."""
+def show_piece(
+    obj: Any, part: Part, catalogue: Catalogue, form: LengthFormat, at: FreeCAD.Placement
+) -> None:
+    """Set sizes, texts, shape and place of an object from a part, so far as they changed."""
     panel = part.panel
     mark = _fingerprint(part, catalogue, form)
+    if obj.Placement != at:
+        obj.Placement = at
     if obj.Fingerprint == mark and not obj.Shape.isNull():
         return
-    at = obj.Placement
-    obj.Shape = panel_shape(panel)
-    obj.Placement = at
+    shape = panel_shape(panel)
+    shape.Placement = at
+    obj.Shape = shape
     bands = ", ".join(f"{b.rim.value} {b.key}" for b in panel.bands)
     for name, value in (
         ("PartName", part.name), ("Role", part.role.value), ("Material", panel.material),

@@ -11,6 +11,8 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from enum import Enum
 from typing import Any, TypeVar
 
+from closetbench.model.plain import from_text, to_text
+
 LENGTH = "App::PropertyLength"
 DISTANCE = "App::PropertyDistance"
 FLOAT = "App::PropertyFloat"
@@ -53,11 +55,22 @@ def enum_codec(kind: type[Enum]) -> Codec:
     return Codec(lambda v: v.value, kind)
 
 
+def records_codec(kind: type[Any], name: str) -> Codec:
+    """The codec of a tuple of dataclasses, a text of JSON each."""
+    return Codec(
+        lambda records: [to_text(r) for r in records],
+        lambda texts: tuple(
+            from_text(kind, text, name, f"line {i}") for i, text in enumerate(texts, 1)
+        ),
+    )
+
+
 @dataclass(frozen=True)
 class Prop:
     """One property. ``field``: the dataclass field it stands for, dotted, "" for none;
-    ``choices``: of an enumeration; ``result``: worked out, so read-only; ``initial``: the
-    value of a property that stands for no field."""
+    ``choices``: of an enumeration; ``result``: worked out, so that it is read-only and its
+    change asks for no recompute; ``locked``: read-only for other reasons; ``initial``: the
+    value that a new object has."""
 
     name: str
     type: str
@@ -67,14 +80,18 @@ class Prop:
     codec: Codec = PLAIN
     choices: tuple[str, ...] = ()
     result: bool = False
+    locked: bool = False
     hidden: bool = False
     initial: Any = None
 
 
-def choice(name: str, group: str, text: str, field: str, kind: type[Enum]) -> Prop:
+def choice(
+    name: str, group: str, text: str, field: str, kind: type[Enum], initial: Enum | None = None
+) -> Prop:
     """An enumeration property for an enum field."""
     return Prop(
-        name, ENUMERATION, group, text, field, enum_codec(kind), tuple(m.value for m in kind)
+        name, ENUMERATION, group, text, field, enum_codec(kind), tuple(m.value for m in kind),
+        initial=None if initial is None else initial.value,
     )
 
 
@@ -83,16 +100,27 @@ def result(name: str, type_: str, text: str, group: str = "Results", hidden: boo
     return Prop(name, type_, group, text, result=True, hidden=hidden)
 
 
+def starting_as(record: Any, props: Iterable[Prop]) -> tuple[Prop, ...]:
+    """The properties, with the fields of ``record`` as the values of a new object."""
+    return tuple(
+        replace(p, initial=p.codec.encode(_field_of(record, p.field))) if p.field else p
+        for p in props
+    )
+
+
 def add_missing(obj: Any, props: Iterable[Prop]) -> None:
     """Add the properties that the object does not have yet."""
     have = set(obj.PropertiesList)
     for prop in props:
         if prop.name in have:
             continue
-        # a result does not touch its object, so that writing it never asks for a recompute
-        attributes = (_READ_ONLY | _OUTPUT if prop.result else 0) | (_HIDDEN if prop.hidden else 0)
+        fixed = prop.result or prop.locked
+        attributes = (
+            (_READ_ONLY if fixed else 0) | (_OUTPUT if prop.result else 0)
+            | (_HIDDEN if prop.hidden else 0)
+        )
         obj.addProperty(
-            prop.type, prop.name, prop.group, prop.text, attributes, prop.result, prop.hidden
+            prop.type, prop.name, prop.group, prop.text, attributes, fixed, prop.hidden
         )
         if prop.choices:
             setattr(obj, prop.name, list(prop.choices))

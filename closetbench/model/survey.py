@@ -14,20 +14,31 @@ import Part
 from closetbench.core.closet import ClosetDesign, build_envelope
 from closetbench.core.envelope import Clearances, Envelope, Wall
 from closetbench.core.room import Room
-from closetbench.core.survey import READING_NAMES
+from closetbench.core.survey import (
+    OPENING_NAMES,
+    READING_NAMES,
+    TRIM_NAMES,
+    Obstacle,
+    Reading,
+    TapeClass,
+)
 from closetbench.core.survey import Survey as Readings
-from closetbench.model.base import Scripted, naming
+from closetbench.model.base import Scripted
 from closetbench.model.properties import (
     BOOL,
     DISTANCE,
     ENUMERATION,
+    FLOAT,
     LENGTH,
     TEXTS,
     ZERO_IS_NONE,
     Prop,
+    choice,
     put,
     read_fields,
+    records_codec,
     result,
+    starting_as,
     write_fields,
 )
 
@@ -42,9 +53,13 @@ def camel(name: str) -> str:
     return "".join(word.capitalize() for word in name.split("_"))
 
 
+def _sentence(words: str) -> str:
+    return words[0].upper() + words[1:]
+
+
 def _reading(name: str, words: str) -> Prop:
     signed = name.startswith(("lean", "rise"))
-    text = words[0].upper() + words[1:]
+    text = _sentence(words)
     if name.startswith("diagonal"):
         return Prop(camel(name), LENGTH, "Readings", f"{text}; 0: not taken", name, ZERO_IS_NONE)
     if name.startswith("lean"):
@@ -55,7 +70,31 @@ def _reading(name: str, words: str) -> Prop:
     )
 
 
-READINGS = tuple(_reading(name, words) for name, words in READING_NAMES.items())
+READINGS = (
+    *(_reading(name, words) for name, words in READING_NAMES.items()),
+    *(
+        Prop(camel(name), LENGTH, "Opening", f"{_sentence(words)}; 0: not taken", name,
+             ZERO_IS_NONE)
+        for name, words in OPENING_NAMES.items()
+    ),
+    *(
+        Prop(camel(name), LENGTH, "Opening", _sentence(words), name,
+             initial=getattr(Readings, name))
+        for name, words in TRIM_NAMES.items()
+    ),
+    Prop("ExtraReadings", TEXTS, "Readings",
+         "Readings taken anywhere else, as written by the survey's form", "extras",
+         records_codec(Reading, "extra readings")),
+    Prop("Obstacles", TEXTS, "Readings",
+         "What must stay clear, as written by the survey's form", "obstacles",
+         records_codec(Obstacle, "obstacles")),
+    choice("Tape", "Accuracy", "Accuracy class of the tape", "tape", TapeClass,
+           initial=Readings.tape),
+    Prop("Resolution", LENGTH, "Accuracy", "The step to which the tape was read", "resolution",
+         initial=Readings.resolution),
+    Prop("LevelError", LENGTH, "Accuracy", "Error of the level or plumb line in a metre",
+         "level_error", initial=Readings.level_error),
+)
 TAKEN = tuple(
     Prop(
         f"{camel(name)}Taken", BOOL, "Readings",
@@ -85,13 +124,13 @@ SITE = (
         "How deep the envelope may go at most; 0: as deep as the room",
     ),
 )
-CLEARANCES = tuple(
-    Prop(
-        f"Clearance{camel(name)}", LENGTH, "Envelope",
-        f"Least gap to keep at the {name}", name, initial=getattr(Clearances(), name),
-    )
+CLEARANCES = starting_as(Clearances(), (
+    Prop(f"Clearance{camel(name)}", LENGTH, "Envelope", f"Least gap to keep at the {name}", name)
     for name in ("left", "right", "back", "top", "floor")
-)
+)) + starting_as(Clearances(), (
+    Prop("Confidence", FLOAT, "Envelope", "How likely the clearances are kept, given the readings",
+         "confidence"),
+))
 RESULTS = (
     result("EnvelopeWidth", LENGTH, "Width of the largest plumb and level box that fits"),
     result("EnvelopeDepth", LENGTH, "Depth of the largest plumb and level box that fits"),
@@ -114,10 +153,9 @@ class Survey(Scripted):
     properties = (*SITE, *CLEARANCES, *READINGS, *TAKEN, *LEVELS, *RESULTS)
     type_id = "Part::FeaturePython"
 
-    def execute(self, obj: Any) -> None:
+    def work_out(self, obj: Any) -> None:
         """Fit the envelope; raises ``ClosetError`` where there is none."""
-        with naming(obj):
-            room, envelope = build_envelope(_site_of(obj))
+        room, envelope = build_envelope(site_of(obj))
         for name, value in (
             ("EnvelopeWidth", envelope.width), ("EnvelopeDepth", envelope.depth),
             ("EnvelopeHeight", envelope.height), ("OriginX", envelope.x0),
@@ -129,31 +167,24 @@ class Survey(Scripted):
             put(obj, f"Gap{camel(wall.value)}Least", min(gaps))
             put(obj, f"Gap{camel(wall.value)}Most", max(gaps))
         put(obj, "Findings", [str(f.message) for f in (room.findings if room else ())])
-        at = obj.Placement
-        obj.Shape = _outline(room, envelope)
-        obj.Placement = at
+        shape = _outline(room, envelope)
+        shape.Placement = obj.Placement
+        obj.Shape = shape
 
 
 def site_of(obj: Any) -> ClosetDesign:
     """The design that a survey says, without components."""
-    with naming(obj):
-        return _site_of(obj)
-
-
-def _site_of(obj: Any) -> ClosetDesign:
     clearances = Clearances(**read_fields(obj, CLEARANCES))
+    limit = obj.DepthLimit.Value or None
     if obj.Source == BY_SIZES:
         sizes = (obj.GivenWidth.Value, obj.GivenDepth.Value, obj.GivenHeight.Value)
-        return ClosetDesign(obj.Label, None, clearances, sizes)
+        return ClosetDesign(obj.Label, None, clearances, sizes, limit)
     readings = read_fields(obj, READINGS)
     for name in MAYBE_READ:
         taken = getattr(obj, f"{camel(name)}Taken")
         readings[name] = getattr(obj, camel(name)).Value if taken else None
     levels = tuple(getattr(obj, p.name).Value for p in LEVELS)
-    return ClosetDesign(
-        obj.Label, Readings(**readings, levels=levels), clearances, None,
-        obj.DepthLimit.Value or None,
-    )
+    return ClosetDesign(obj.Label, Readings(**readings, levels=levels), clearances, None, limit)
 
 
 def write_site(obj: Any, design: ClosetDesign) -> None:

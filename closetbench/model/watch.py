@@ -17,11 +17,14 @@ _installed: list[_Observer] = []
 
 
 def install() -> None:
-    """Start observing, once."""
-    if not _installed:
-        observer = _Observer()
-        FreeCAD.addDocumentObserver(observer)
-        _installed.append(observer)
+    """Start observing, once, and look at the documents that are open already."""
+    if _installed:
+        return
+    observer = _Observer()
+    FreeCAD.addDocumentObserver(observer)
+    _installed.append(observer)
+    for doc in FreeCAD.listDocuments().values():
+        _heal(doc)
 
 
 def remember(doc: Any) -> None:
@@ -44,10 +47,10 @@ class _Observer:
         _heal(doc)
 
     def slotBeforeRecomputeDocument(self, doc: Any) -> None:  # noqa: N802
-        _heal(doc)
         if doc.Name in _documents:
             from closetbench.model import bridge
 
+            _heal(doc)
             bridge.begin_pass(doc)
 
     def slotRecomputedDocument(self, doc: Any) -> None:  # noqa: N802
@@ -62,8 +65,12 @@ class _Observer:
 
 
 def _heal(doc: Any) -> None:
-    """Find objects whose proxy was lost because the file was saved without this package."""
-    if doc.Restoring or doc.Name in _documents:
+    """Bind the proxies of objects that lost theirs.
+
+    That happens to a file that was saved where this package was not there, and where
+    FreeCAD would not import the module of a proxy by itself.
+    """
+    if doc.Restoring:
         return
     lost = [o for o in doc.Objects if hasattr(o, TAG) and getattr(o, "Proxy", None) is None]
     if not lost:
@@ -72,7 +79,8 @@ def _heal(doc: Any) -> None:
 
     healed = [o.Label for o in lost if base.rebind(o)]
     if healed:
+        some = ", ".join(healed[:5]) + (" …" if len(healed) > 5 else "")
         FreeCAD.Console.PrintWarning(
-            f"{doc.Label}: saved without the closet workbench; {len(healed)} objects can be "
-            "edited again: " + ", ".join(healed[:5]) + (" …" if len(healed) > 5 else "") + "\n"
+            f"{doc.Label}: {len(healed)} objects of the closet workbench had lost their program, "
+            f"as in a file saved without it; they can be edited again: {some}\n"
         )

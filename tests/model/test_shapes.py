@@ -39,7 +39,8 @@ PANELS = {
     "rabbets": Panel(
         800, 400, 18, "m",
         grooves=(
-            rabbet("bottom", Face.LOWER, Rim.START, 18, 6), rabbet("top", Face.UPPER, Rim.END, 18, 6)
+            rabbet("bottom", Face.LOWER, Rim.START, 18, 6),
+            rabbet("top", Face.UPPER, Rim.END, 18, 6),
         ),
     ),
     "crossing": Panel(2400, 400, 18, "m", grooves=(BACK, dado(100.0), dado(300.0, 10.0))),
