@@ -92,6 +92,12 @@ class FreeUnit:
             raise ClosetError(
                 self.name, "centre", f"{self.centre:g} mm", f"must be within {self.depth:g} mm"
             )
+        high = self.centre_height
+        if high is not None and not 0 < high < self.height:
+            raise ClosetError(
+                self.name, "height of its centre", f"{high:g} mm",
+                f"must be within {self.height:g} mm",
+            )
         drawers = sum(d.mass for d in self.drawers)
         if drawers >= self.mass:
             raise ClosetError(

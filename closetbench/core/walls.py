@@ -143,7 +143,16 @@ def wall_screw(wall: Wall, cleat: float, gap: float, catalogue: Catalogue) -> Wa
 
 
 def wall_findings(wall: Wall, subject: str) -> list[Finding]:
-    """What is not known about the wall: once for a closet."""
+    """What is not known about the wall, and what is hidden in it: once for a closet."""
+    return [*_unknown(wall, subject), Finding(
+        Severity.WARNING, subject, "wires",
+        "cables and pipes run in walls: find them with a detector, switch the circuit off, and "
+        f"drive no screw deeper than it needs; {DEFER}",
+        "NEC 300.4: cables may lie 1-1/4 in (32 mm) behind a stud's face (from memory)",
+    )]
+
+
+def _unknown(wall: Wall, subject: str) -> list[Finding]:
     if wall.kind is None:
         return [Finding(
             Severity.NOT_CHECKED, subject, "wall-unknown",

@@ -132,7 +132,7 @@ def test_anchors_are_counted() -> None:
 @pytest.mark.parametrize(
     "wrong",
     [{"mass": 0.0}, {"depth": -1.0}, {"height": float("nan")}, {"foot": 420.0}, {"centre": 500.0},
-     {"mass": 12.0}],
+     {"mass": 12.0}, {"centre_height": 900.0}],
 )
 def test_what_is_no_unit_is_refused(wrong: dict[str, float]) -> None:
     with pytest.raises(ClosetError):
