@@ -133,6 +133,8 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
             raise ClosetError(
                 subject, f"{name} without its edge bands", f"{value:g} mm", "must be above 0"
             )
+    if panel.tapers:
+        _check_tapers(panel, subject)
     for i, notch in enumerate(panel.notches):
         _check_notch(panel, notch, panel.notches[:i], subject)
     boxes = [(g, panel.groove_box(g)) for g in panel.grooves]
@@ -145,6 +147,26 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
         _check_holes(panel, row, boxes, subject, rules)
     _check_holes_apart(panel, subject, rules)
     return panel
+
+
+def _check_tapers(panel: Panel, subject: str) -> None:
+    if panel.grooves or panel.holes or panel.notches:
+        raise ClosetError(
+            subject, "machining", "given", "must be left out of a panel that is tapered"
+        )
+    rims = [t.rim for t in panel.tapers]
+    for taper in panel.tapers:
+        across = panel.length if taper.rim.is_end else panel.width
+        label = f"taper of the {taper.rim.value}"
+        if rims.count(taper.rim) > 1 or panel.band_thickness(taper.rim):
+            raise ClosetError(
+                subject, label, "not alone", "must be the only one there, without an edge band"
+            )
+        if not (0 <= taper.first < across and 0 <= taper.last < across and taper.allowance >= 0):
+            raise ClosetError(
+                subject, label, f"{taper.first:g} to {taper.last:g} mm",
+                f"must be 0 or more and less than the {across:g} mm across",
+            )
 
 
 def _check_notch(panel: Panel, notch: Notch, before: Sequence[Notch], subject: str) -> None:

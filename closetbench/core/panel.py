@@ -16,7 +16,9 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
-from itertools import pairwise
+
+from closetbench.core.boxes import Box as Box
+from closetbench.core.boxes import ring_area, union_volume
 
 Point = tuple[float, float]
 Features = tuple[tuple[float | str, ...], ...]
@@ -69,31 +71,6 @@ class Grain(Enum):
     LENGTH = "length"
     WIDTH = "width"
     NONE = "none"
-
-
-@dataclass(frozen=True)
-class Box:
-    """An axis-parallel box, minimum corner and maximum corner, in mm."""
-
-    x0: float
-    y0: float
-    z0: float
-    x1: float
-    y1: float
-    z1: float
-
-    @property
-    def volume(self) -> float:
-        """Volume in mm³."""
-        return (self.x1 - self.x0) * (self.y1 - self.y0) * (self.z1 - self.z0)
-
-    def overlaps(self, other: Box, tolerance: float = 1e-6) -> bool:
-        """Whether the two share volume (touching is not sharing)."""
-        return (
-            min(self.x1, other.x1) - max(self.x0, other.x0) > tolerance
-            and min(self.y1, other.y1) - max(self.y0, other.y0) > tolerance
-            and min(self.z1, other.z1) - max(self.z0, other.z0) > tolerance
-        )
 
 
 @dataclass(frozen=True)
@@ -175,8 +152,26 @@ class Band:
 
 
 @dataclass(frozen=True)
+class Taper:
+    """A rim that runs aslant: it lies ``first`` inside the panel's rectangle where it starts
+    (at START, of an end at FRONT) and ``last`` inside where it stops.
+
+    ``allowance``: how much more the saw leaves along this rim, to be scribed away in place.
+    """
+
+    rim: Rim
+    first: float
+    last: float
+    allowance: float = 0.0
+
+
+@dataclass(frozen=True)
 class Panel:
-    """A board with its machining; see the module's text for the frame."""
+    """A board with its machining; see the module's text for the frame.
+
+    A tapered panel takes no grooves, holes or notches (``joinery.check_panel`` refuses
+    that); ``length`` and ``width`` are those of the rectangle around it.
+    """
 
     length: float
     width: float
@@ -188,25 +183,31 @@ class Panel:
     notches: tuple[Notch, ...] = ()
     bands: tuple[Band, ...] = ()
     visible: frozenset[Rim] = frozenset()
+    tapers: tuple[Taper, ...] = ()
 
     def band_thickness(self, rim: Rim) -> float:
         """Thickness of the band on a rim, 0 where there is none."""
         return sum(b.thickness for b in self.bands if b.rim is rim)
 
+    def _less(self, rim: Rim) -> float:
+        """What the sawn board is short of the finished panel at a rim."""
+        left_on = sum(t.allowance for t in self.tapers if t.rim is rim)
+        return self.band_thickness(rim) - left_on
+
     @property
     def cut_origin(self) -> Point:
         """Where the sawn board's corner lies in the finished panel's frame."""
-        return self.band_thickness(Rim.START), self.band_thickness(Rim.FRONT)
+        return self._less(Rim.START), self._less(Rim.FRONT)
 
     @property
     def cut_length(self) -> float:
-        """Length to saw: finished length less the bands on the ends."""
-        return self.length - self.band_thickness(Rim.START) - self.band_thickness(Rim.END)
+        """Length to saw: finished length less the bands on the ends, scribe allowance added."""
+        return self.length - self._less(Rim.START) - self._less(Rim.END)
 
     @property
     def cut_width(self) -> float:
-        """Width to saw: finished width less the bands on the edges."""
-        return self.width - self.band_thickness(Rim.FRONT) - self.band_thickness(Rim.REAR)
+        """Width to saw: finished width less the bands on the edges, scribe allowance added."""
+        return self.width - self._less(Rim.FRONT) - self._less(Rim.REAR)
 
     def outline(self) -> tuple[Point, ...]:
         """The finished outline, counter-clockwise from the corner START/FRONT."""
@@ -218,6 +219,8 @@ class Panel:
         return self._outline(x0, y0, x0 + self.cut_length, y0 + self.cut_width)
 
     def _outline(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
+        if self.tapers:
+            return self._tapered(x0, y0, x1, y1)
         cut = {(n.end, n.edge): n for n in self.notches}
         points: list[Point] = []
         corners = (
@@ -238,6 +241,26 @@ class Panel:
                 points += [(x, ny), (nx, ny), (nx, y)]
             else:
                 points += [(nx, y), (nx, ny), (x, ny)]
+        return tuple(points)
+
+    def _tapered(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
+        slants = {t.rim: t for t in self.tapers}
+        lines = {}
+        for rim, level, sense in (
+            (Rim.FRONT, y0, 1.0), (Rim.END, x1, -1.0), (Rim.REAR, y1, -1.0), (Rim.START, x0, 1.0)
+        ):
+            # level and slope of the rim's line, from the finished panel's corner
+            t = slants.get(rim, Taper(rim, 0.0, 0.0))
+            run = self.width if rim.is_end else self.length
+            lines[rim] = level + sense * t.first, sense * (t.last - t.first) / run
+        points = []
+        for end, edge in (
+            (Rim.START, Rim.FRONT), (Rim.END, Rim.FRONT), (Rim.END, Rim.REAR),
+            (Rim.START, Rim.REAR),
+        ):
+            (a, p), (b, q) = lines[end], lines[edge]  # x = a + p y, y = b + q x
+            y = (b + q * a) / (1 - p * q)
+            points.append((a + p * y, y))
         return tuple(points)
 
     def groove_box(self, groove: Groove) -> Box:
@@ -272,7 +295,10 @@ class Panel:
             h.count * math.pi * h.diameter**2 / 4 * min(h.depth, self.thickness)
             for h in self.holes
         )
-        return self.length * self.width * self.thickness - _union_volume(boxes) - holes
+        whole = self.length * self.width
+        if self.tapers:
+            whole = ring_area(self.outline())
+        return whole * self.thickness - union_volume(boxes) - holes
 
     @property
     def machined_faces(self) -> frozenset[Face]:
@@ -320,12 +346,21 @@ class Panel:
             tuple(sorted(turn(b) for h in self.holes for b in self._hole_boxes(h))),
             tuple(sorted(turn(self.notch_box(n)) for n in self.notches)),
             tuple(sorted((rim(b.rim), b.key) for b in self.bands)),
+            tuple(sorted(
+                (rim(t.rim), *map(_q, _turned_taper(t, flip_x, flip_y)), _q(t.allowance))
+                for t in self.tapers
+            )),
         )
 
     def _hole_boxes(self, row: HoleRow) -> Iterable[Box]:
         z0, z1 = _depth_range(row.face, min(row.depth, self.thickness), self.thickness)
         r = row.diameter / 2
         return (Box(x - r, y - r, z0, x + r, y + r, z1) for x, y in row.centres())
+
+
+def _turned_taper(taper: Taper, flip_x: bool, flip_y: bool) -> tuple[float, float]:
+    swapped = flip_y if taper.rim.is_end else flip_x
+    return (taper.last, taper.first) if swapped else (taper.first, taper.last)
 
 
 def _q(value: float) -> float:
@@ -335,19 +370,3 @@ def _q(value: float) -> float:
 
 def _depth_range(face: Face, depth: float, thickness: float) -> tuple[float, float]:
     return (thickness - depth, thickness) if face is Face.UPPER else (0.0, depth)
-
-
-def _union_volume(boxes: list[Box]) -> float:
-    """Volume of the union of boxes, by the cells between all their faces."""
-    xs = sorted({v for b in boxes for v in (b.x0, b.x1)})
-    ys = sorted({v for b in boxes for v in (b.y0, b.y1)})
-    total = 0.0
-    for x0, x1 in pairwise(xs):
-        column = [b for b in boxes if b.x0 <= x0 and b.x1 >= x1]
-        for y0, y1 in pairwise(ys) if column else ():
-            spans = sorted((b.z0, b.z1) for b in column if b.y0 <= y0 and b.y1 >= y1)
-            reach = -math.inf
-            for z0, z1 in spans:
-                total += max(0.0, z1 - max(z0, reach)) * (x1 - x0) * (y1 - y0)
-                reach = max(reach, z1)
-    return total

@@ -22,6 +22,7 @@ from closetbench.core.panel import (
     Panel,
     Rim,
     Run,
+    Taper,
 )
 from tests.core import solids
 
@@ -308,3 +309,65 @@ def test_boxes_that_touch_do_not_overlap() -> None:
     assert not a.overlaps(Box(10, 0, 0, 20, 10, 10))
     assert a.overlaps(Box(9.9, 9.9, 9.9, 20, 20, 20))
     assert a.volume == 1000
+
+
+STRIP = Panel(2000.0, 30.0, 18.0, "mdf", tapers=(Taper(Rim.REAR, 12.0, 0.0, 6.0),))
+"""A filler: 18 mm wide at START, 30 mm at END, 6 mm left on to be scribed."""
+
+
+def test_taper_runs_from_one_end_to_the_other() -> None:
+    assert STRIP.outline() == ((0.0, 0.0), (2000.0, 0.0), (2000.0, 30.0), (0.0, 18.0))
+    assert STRIP.cut_outline() == ((0.0, 0.0), (2000.0, 0.0), (2000.0, 36.0), (0.0, 24.0))
+    assert (STRIP.cut_origin, STRIP.cut_length, STRIP.cut_width) == ((0.0, 0.0), 2000.0, 36.0)
+    assert STRIP.volume == pytest.approx(2000.0 * 24.0 * 18.0)
+    front = replace(STRIP, tapers=(Taper(Rim.FRONT, 0.0, 12.0, 6.0),))
+    assert front.outline() == ((0.0, 0.0), (2000.0, 12.0), (2000.0, 30.0), (0.0, 30.0))
+    assert (front.cut_origin, front.cut_width) == ((0.0, -6.0), 36.0)
+
+
+def test_mitres_are_tapers_of_the_ends() -> None:
+    mitred = Panel(1000.0, 40.0, 6.0, "pine", tapers=(
+        Taper(Rim.START, 40.0, 0.0), Taper(Rim.END, 40.0, 0.0)))
+    assert mitred.outline() == ((40.0, 0.0), (960.0, 0.0), (1000.0, 40.0), (0.0, 40.0))
+    assert mitred.volume == pytest.approx(960.0 * 40.0 * 6.0)
+
+
+def test_taper_and_mitre_meet_in_a_corner() -> None:
+    both = Panel(1000.0, 40.0, 6.0, "pine", tapers=(
+        Taper(Rim.REAR, 0.0, 10.0), Taper(Rim.END, 40.0, 0.0)))
+    (_, low, high, left) = both.outline()
+    assert low == (960.0, 0.0)
+    assert left == (0.0, 40.0)
+    # x = 960 + y on the mitre, y = 40 - x / 100 on the edge
+    assert high == pytest.approx((1000.0 / 1.01, 40.0 - 10.0 / 1.01))
+
+
+def test_tapered_strip_and_its_mirror_image_are_one_piece_turned_over() -> None:
+    turned = (
+        replace(STRIP, tapers=(Taper(Rim.REAR, 0.0, 12.0, 6.0),)),
+        replace(STRIP, tapers=(Taper(Rim.FRONT, 12.0, 0.0, 6.0),)),
+        replace(STRIP, tapers=(Taper(Rim.FRONT, 0.0, 12.0, 6.0),)),
+        STRIP.mirrored(),
+    )
+    assert {p.shape_key() for p in turned} == {STRIP.shape_key()}
+    for other in (Taper(Rim.REAR, 12.0, 0.0, 5.0), Taper(Rim.REAR, 11.0, 0.0, 6.0),
+                  Taper(Rim.END, 12.0, 0.0, 6.0)):
+        assert replace(STRIP, tapers=(other,)).shape_key() != STRIP.shape_key()
+    assert replace(STRIP, tapers=()).shape_key() != STRIP.shape_key()
+
+
+@pytest.mark.parametrize(
+    ("changes", "message"),
+    [
+        ({"notches": (Notch(Rim.END, Rim.FRONT, 5.0, 5.0),)}, "machining is given; must be left"),
+        ({"holes": (HoleRow("h", Face.UPPER, 50.0, 10.0, 5.0, 10.0),)}, "machining is given"),
+        ({"bands": (Band(Rim.REAR, "half", 0.5),)}, "taper of the rear is not alone"),
+        ({"tapers": (Taper(Rim.REAR, 0.0, 30.0),)}, "taper of the rear is 0 to 30 mm; must be"),
+        ({"tapers": (Taper(Rim.REAR, -1.0, 3.0),)}, "must be 0 or more and less than the 30 mm"),
+        ({"tapers": (Taper(Rim.REAR, 1.0, 3.0),) * 2}, "must be the only one there"),
+    ],
+)
+def test_tapers_that_cannot_be_cut(changes: dict[str, object], message: str) -> None:
+    assert check_panel(STRIP, "strip", JoineryRules()) is STRIP
+    with pytest.raises(ClosetError, match=message):
+        check_panel(replace(STRIP, **changes), "strip", JoineryRules())  # type: ignore[arg-type]
