@@ -31,6 +31,7 @@ from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances
 from closetbench.core.errors import ClosetError, DocumentError
+from closetbench.core.existing import ExistingSpec
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
@@ -47,13 +48,13 @@ PLAIN_NUMBERS = frozenset({
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
     (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Rod, "load"), (Bench, "volume"),
     (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"),
-    (Clearances, "confidence"),
+    (Clearances, "confidence"), (ExistingSpec, "weight"),
 })
 """Fields that are floats and no lengths."""
 
 COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
-    "rods": RodsSpec, "panel": PanelSpec,
+    "rods": RodsSpec, "existing": ExistingSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

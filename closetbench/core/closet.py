@@ -16,10 +16,12 @@ from closetbench.core.conflicts import conflict_findings
 from closetbench.core.contents import HOSTING, Contents, build_inside
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.errors import ClosetError
+from closetbench.core.existing import ExistingSpec, fitted
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
+from closetbench.core.kept import take_out_reused, with_kept
 from closetbench.core.materials import Catalogue
 from closetbench.core.meeting import meeting_findings, room_blocks
 from closetbench.core.parts import HardwareNeed, Part
@@ -149,11 +151,13 @@ def _components(
     """Every component, in the design's order: carcasses are built first, then what stands
     in them or beside them."""
     built: dict[str, Component] = {}
+    pieces = [c for c in design.components if isinstance(c, ExistingSpec)]
+    catalogue = with_kept(catalogue, pieces)
     site, ahead = Site(envelope), PANEL_SPACING
     for spec in sorted(design.components, key=_rank):
         if isinstance(spec, CarcassSpec):
             space = Space(site.free, envelope.width - site.free, envelope.depth, envelope.height)
-            component = build_carcass(spec, space, catalogue)
+            component = build_carcass(fitted(spec, pieces), space, catalogue)
         elif isinstance(spec, PanelSpec):
             component = _in_front(build_panel(spec, catalogue), ahead)
             ahead = -component.box.y0 + PANEL_SPACING
@@ -161,7 +165,7 @@ def _components(
             component = build_inside(spec, site, catalogue)
         built[spec.name] = component
         site = site.with_(component)
-    return tuple(built[spec.name] for spec in design.components)
+    return take_out_reused([built[spec.name] for spec in design.components], pieces)
 
 
 def _rank(spec: Spec) -> int:

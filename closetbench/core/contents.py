@@ -7,11 +7,12 @@ from collections.abc import Mapping
 from closetbench.core.component import Component
 from closetbench.core.doors import DoorsSpec, build_doors
 from closetbench.core.drawers import DrawersSpec, build_drawers
+from closetbench.core.existing import ExistingSpec, build_existing
 from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
 from closetbench.core.rods import RodsSpec, build_rods
 
-Contents = DrawersSpec | DoorsSpec | RodsSpec
+Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec
 """What a closet holds beside carcasses and single panels."""
 
 HOSTING: Mapping[type, int] = {}
@@ -25,4 +26,6 @@ def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
         return build_drawers(spec, opening, catalogue)
     if isinstance(spec, DoorsSpec):
         return build_doors(spec, opening, catalogue)
-    return build_rods(spec, opening, catalogue)
+    if isinstance(spec, RodsSpec):
+        return build_rods(spec, opening, catalogue)
+    return build_existing(spec, opening)
