@@ -26,8 +26,10 @@ from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Wall as Side
+from closetbench.core.errors import ClosetError
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.fixings import board_withdrawal
 from closetbench.core.loaded import joint_findings, loaded_shelves
 from closetbench.core.loads import CRITERIA, ShelfUse, criterion
 from closetbench.core.materials import Catalogue
@@ -44,6 +46,8 @@ STRIP_BACK = 12.7
 edition 1, 4.4.18."""
 BACK_SCREWS_BELOW = 40.0
 """How far below the top the screws go through such a back, mm."""
+ANCHOR_SCREW, SCREW_SKIN = 4.0, 2.0
+"""mm: a usual screw of an anchor, and what must stay under its point."""
 FARTHEST_WALL = 60.0
 """A carcass farther from the wall than this has nothing to be screwed to, mm."""
 
@@ -91,7 +95,7 @@ def run_checks(
         unit = carcass_unit(component, spec, own, tuple(
             b.drawer for c, s in inside for b in drawer_strength.boxes(c, s, catalogue)
         ))
-        fastened = _fasten(component, closet, catalogue, circumstances, unit)
+        fastened = _fasten(component, closet, catalogue, circumstances, unit, figures)
         ranges = [
             handling.weight_range(m, catalogue.material(p.panel.material)) for p, m in own
         ]
@@ -230,7 +234,7 @@ def carcass_unit(
 
 def _fasten(
     component: Component, closet: Closet, catalogue: Catalogue,
-    circumstances: Circumstances, unit: FreeUnit,
+    circumstances: Circumstances, unit: FreeUnit, figures: Figures,
 ) -> _Fastened:
     """How a carcass is held to the wall: screws through its cleats, or anchors."""
     rows = _strips(component, catalogue)
@@ -238,7 +242,8 @@ def _fasten(
         return _Fastened(
             unit, _strap(unit),
             f"it has neither cleats nor a back of {STRIP_BACK:g} mm to screw through, and "
-            + _STRAP_UNKNOWN, (anchoring.anchor_needs(unit),),
+            + _STRAP_UNKNOWN + _board_hold(component, catalogue, figures),
+            (anchoring.anchor_needs(unit),),
         )
     wall = circumstances.wall
     level, thick, spans = max(rows, key=lambda row: row[0])
@@ -276,6 +281,23 @@ def _fasten(
             "through each other cleat, heads on washers",
         ),
         "", (HardwareNeed(screw.key, count, f"{component.name} to the studs"),),
+    )
+
+
+def _board_hold(component: Component, catalogue: Catalogue, figures: Figures) -> str:
+    """What a screw of an anchor may hold in the face of the carcass's own board."""
+    side = next((p for p in component.parts if p.role is Role.SIDE), None)
+    if side is None:
+        return ""
+    board = catalogue.material(side.panel.material, subject=component.name)
+    depth = board.thickness - SCREW_SKIN
+    try:
+        hold, source = board_withdrawal(board, ANCHOR_SCREW, depth)
+    except ClosetError:
+        return ""
+    return (
+        f"; a screw {figures.small(ANCHOR_SCREW)} thick and {figures.small(depth)} deep in the "
+        f"face of its own board may hold {figures.force(hold)} ({source})"
     )
 
 

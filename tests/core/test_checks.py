@@ -155,7 +155,10 @@ def test_fastening_that_cannot_be_computed_is_a_danger(wall: Wall, why: str) -> 
 def test_without_strips_anchors_are_counted() -> None:
     thin = replace(CASE, back=BackSpec(BackKind.PANEL, "hardboard3"))
     closet = built(thin, circumstances=KNOWN)
-    assert only(closet.findings, "tipping").severity is Severity.DANGER
+    danger = only(closet.findings, "tipping")
+    assert danger.severity is Severity.DANGER
+    # 19.65·G²·D·L in 18 mm plywood of 600 kg/m³ at 8 %
+    assert f"may hold {19.65 * (0.6 / 1.08) ** 2 * 4 * 16:.0f} N" in danger.message
     assert [(h.key, h.count) for h in closet.fastening] == [("anti_tip_anchor", 2)]
     thick = replace(CASE, back=BackSpec(BackKind.PANEL, "ply18"))
     screwed = built(thick, circumstances=KNOWN)
