@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # The FreeCADs that this machine does not have itself, each in a folder of its own.
 #
-#   tools/hosts.sh build              make those that are missing, add packages to the rest
+#   tools/hosts.sh build [HOST…]      make what is missing of them (remove a folder to renew it)
 #   tools/hosts.sh list               their names and folders
 #   tools/hosts.sh run HOST CMD…      run a command in one, with the checkout as /src
 #   tools/hosts.sh pytest [HOST] …    run pytest in one, or one after another in all
@@ -116,14 +116,14 @@ build() {
     "$ROOT/tools/setup.sh" hosts
     [ -n "$(mirror)" ] || die "tools/hosts.sh: no Debian mirror for '$NATIVE' in apt's sources."
     mkdir -p "$HOSTS"
-    # Two checkouts may want the same folders at the same time.
-    exec 9>"$HOSTS/.lock"
-    flock 9
     local suite
-    for suite in $(others); do
-        build_one "$suite" 9>&-
+    for suite in ${*:-$(others)}; do
+        (
+            # Two checkouts may want the same folder at the same time.
+            flock 9
+            build_one "$suite" 9>&-
+        ) 9>"$HOSTS/.$suite.lock"
     done
-    flock -u 9
 }
 
 run() {
@@ -155,9 +155,9 @@ run_pytest() {
 command=${1:-}
 [ $# -eq 0 ] || shift
 case $command in
-    build) build ;;
+    build) build "$@" ;;
     list) for suite in $(others); do echo "$suite $HOSTS/$suite"; done ;;
     run) [ $# -ge 2 ] || die "usage: tools/hosts.sh run HOST COMMAND…"; run "$@" ;;
     pytest) run_pytest "$@" ;;
-    *) die "usage: tools/hosts.sh build | list | run HOST COMMAND… | pytest [HOST] [OPTION…]" ;;
+    *) die "usage: tools/hosts.sh build [HOST…] | list | run HOST COMMAND… | pytest [HOST] [OPTION…]" ;;
 esac
