@@ -29,9 +29,10 @@ from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import ClosetDesign, Spec
 from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
-from closetbench.core.envelope import Clearances
+from closetbench.core.envelope import Clearances, Objective
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.existing import ExistingSpec
+from closetbench.core.face_frame import FaceFrameSpec
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
@@ -54,7 +55,8 @@ PLAIN_NUMBERS = frozenset({
 
 COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
-    "rods": RodsSpec, "existing": ExistingSpec, "panel": PanelSpec,
+    "rods": RodsSpec, "existing": ExistingSpec, "face_frame": FaceFrameSpec,
+    "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 
@@ -126,7 +128,8 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
     _refuse_unknown(f"{origin}", data, known, "table")
     head = _table(data, "job", origin)
     _refuse_unknown(
-        f"{origin} [job]", head, ("name", "unit", "print", "step", "catalogue", "depth_limit")
+        f"{origin} [job]", head,
+        ("name", "unit", "print", "step", "catalogue", "depth_limit", "objective"),
     )
     unit = head.get("unit", "mm")
     if unit not in UNITS:
@@ -155,6 +158,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         reader.optional("job", head, "depth_limit"),
         tuple(spec for name, cls in COMPONENTS.items() for spec in reader.records(cls, data, name)),
         reader.record(Circumstances, _table(data, "circumstances", origin), "circumstances"),
+        reader.choice("job", head, "objective", Objective.WIDTH),
     )
     cutting = dict(_table(data, "cutting", origin))
     extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit") if k in cutting}
@@ -238,6 +242,9 @@ class _Reader:
         if not isinstance(value, str) or not value.strip():
             raise JobError(f"{self.origin} [{table}]", key, repr(value), "must be a text")
         return value
+
+    def choice(self, table: str, data: Mapping[str, Any], key: str, default: Any) -> Any:
+        return self._value(type(default), data[key], table, key, False) if key in data else default
 
     def records(
         self, cls: type[Any], data: Mapping[str, Any], name: str, within: str = ""
@@ -329,6 +336,8 @@ def job_text(job: Job) -> str:
         head["catalogue"] = str(job.catalogue_file)
     if design.depth_limit is not None:
         head["depth_limit"] = design.depth_limit
+    if design.objective is not Objective.WIDTH:
+        head["objective"] = design.objective
     lines = _lines("job", head)
     if job.measured:
         lines += _lines("measured", dict(job.measured))

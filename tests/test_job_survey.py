@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from closetbench.core.envelope import Objective
 from closetbench.core.room import build_room
 from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, TapeClass
 from closetbench.job import JobError, job_text, parse_job, read_job
@@ -128,3 +129,12 @@ def test_the_examples_themselves_have_no_wrong_reading(file: str) -> None:
     room = build_room(survey)
     assert {f.rule for f in room.findings} <= {"wall-bent"}
     assert all(r.used for r in room.readings)
+
+
+def test_objective_is_read_and_written_back() -> None:
+    text = EXAMPLE.replace('unit = "mm"', 'unit = "mm"\nobjective = "volume"')
+    job = parse("", text)
+    assert job.design.objective is Objective.VOLUME
+    assert parse_job(job_text(job), "job.toml", Path()) == job
+    with pytest.raises(JobError, match="objective is 'depth'; must be one of width first, volume"):
+        parse("", text.replace('"volume"', '"depth"'))

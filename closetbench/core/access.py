@@ -328,10 +328,10 @@ def _remedy(piece: Piece, way: Entrance) -> str:
 
 
 def access_findings(
-    components: Iterable[Component], room: Room, envelope: Envelope
+    components: Iterable[Component], room: Room | None, envelope: Envelope
 ) -> tuple[list[Finding], tuple[Access, ...]]:
     """Every component that does not go in whole, and every part of it that does not either."""
-    way = entrance(room, envelope)
+    way = entrance(room, envelope) if room else None
     if way is None:
         return [], ()
     known: dict[Size, Access] = {}
@@ -346,14 +346,15 @@ def access_findings(
     for component in components:
         if component.box.y1 <= 0:
             continue  # lies in front of the closet
-        whole = ask(Piece(component.name, component.box, len(component.parts) > 1))
+        bodies = component.bodies
+        whole = ask(Piece(component.name, component.box, len(bodies) > 1))
         ways.append(whole)
         if whole.passes:
             continue
-        parts = [ask(Piece(p.full_name, p.box())) for p in component.parts]
-        ways += parts
+        parts = [ask(Piece(b.full_name, b.box())) for b in bodies] if len(bodies) > 1 else [whole]
+        ways += parts if len(bodies) > 1 else []
         stuck = [p for p in parts if not p.passes]
-        if not stuck and len(parts) > 1:
+        if not stuck:
             found.append(Finding(
                 Severity.NOTE, component.name, "assemble-inside",
                 f"does not go in through the opening assembled ({whole.how}), but its parts do: "

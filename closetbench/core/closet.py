@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
+from closetbench.core.access import Access, access_findings
 from closetbench.core.anchoring import FreeUnit
 from closetbench.core.bench_strength import Bench
 from closetbench.core.bodies import Body, LengthPart
@@ -14,7 +15,7 @@ from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component, Space
 from closetbench.core.conflicts import conflict_findings
 from closetbench.core.contents import HOSTING, Contents, build_inside
-from closetbench.core.envelope import Clearances, Envelope, fit_envelope
+from closetbench.core.envelope import Clearances, Envelope, Objective, fit_envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, fitted
 from closetbench.core.figures import Figures
@@ -25,6 +26,7 @@ from closetbench.core.kept import take_out_reused, with_kept
 from closetbench.core.materials import Catalogue
 from closetbench.core.meeting import meeting_findings, room_blocks
 from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.returns import dead_space_findings
 from closetbench.core.rods_strength import Rod
 from closetbench.core.room import Room, build_room
 from closetbench.core.single import build_panel
@@ -44,8 +46,9 @@ PANEL_SPACING = 300.0
 @dataclass(frozen=True)
 class ClosetDesign:
     """What the user has decided. Without a survey, ``size`` (width, depth, height) stands
-    for the envelope. ``depth_limit``: how deep the envelope is to go at most.
-    ``circumstances``: what the checks are to reckon with."""
+    for the envelope. ``depth_limit``: how deep the envelope is to go at most;
+    ``objective``: what of it is to be largest. ``circumstances``: what the checks are to
+    reckon with."""
 
     name: str
     survey: Survey | None = None
@@ -54,12 +57,13 @@ class ClosetDesign:
     depth_limit: float | None = None
     components: tuple[Spec, ...] = ()
     circumstances: Circumstances = field(default_factory=Circumstances)
+    objective: Objective = Objective.WIDTH
 
 
 @dataclass(frozen=True)
 class Closet:
     """What follows. Parts lie in the envelope's frame. ``fastening``: what holds the closet
-    to the wall; ``bars``: what rods are cut from."""
+    to the wall; ``bars``: what rods are cut from; ``access``: how each piece goes in."""
 
     design: ClosetDesign
     room: Room | None
@@ -68,6 +72,7 @@ class Closet:
     findings: tuple[Finding, ...]
     fastening: tuple[HardwareNeed, ...] = ()
     bars: tuple[HardwareNeed, ...] = ()
+    access: tuple[Access, ...] = ()
 
     @property
     def parts(self) -> tuple[Part, ...]:
@@ -98,7 +103,9 @@ def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
     """The room and the envelope of a design, or the envelope of the given size."""
     if design.survey is not None:
         room = build_room(design.survey)
-        return room, fit_envelope(room, design.clearances, design.depth_limit)
+        return room, fit_envelope(
+            room, design.clearances, design.depth_limit, design.objective
+        )
     if design.size is None:
         raise ClosetError(
             design.name, "survey", "missing", "enter the readings, or a width, depth and height"
@@ -128,16 +135,20 @@ def build_closet(
                 "must be given and must differ from every other's",
             )
     components = _components(design, envelope, catalogue)
+    blocked, access = access_findings(components, room, envelope)
     findings = [
         *(room.findings if room else ()),
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
         *meeting_findings(components, room_blocks(room, envelope)),
+        *dead_space_findings(components, room, envelope),
+        *blocked,
         *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
     closet = Closet(
-        design, room, envelope, components, tuple(findings), bars=_bars(components, catalogue)
+        design, room, envelope, components, tuple(findings), bars=_bars(components, catalogue),
+        access=access,
     )
     checked = run_checks(closet, catalogue, _circumstances(closet), figures)
     return replace(
