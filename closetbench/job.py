@@ -32,6 +32,7 @@ from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances, Objective
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.existing import ExistingSpec
+from closetbench.core.face_frame import FaceFrameSpec
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
@@ -54,7 +55,8 @@ PLAIN_NUMBERS = frozenset({
 
 COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
-    "rods": RodsSpec, "existing": ExistingSpec, "panel": PanelSpec,
+    "rods": RodsSpec, "existing": ExistingSpec, "face_frame": FaceFrameSpec,
+    "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

@@ -8,19 +8,23 @@ from closetbench.core.component import Component
 from closetbench.core.doors import DoorsSpec, build_doors
 from closetbench.core.drawers import DrawersSpec, build_drawers
 from closetbench.core.existing import ExistingSpec, build_existing
+from closetbench.core.face_frame import FaceFrameSpec, build_face_frame
 from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
 from closetbench.core.rods import RodsSpec, build_rods
 
-Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec
+Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec | FaceFrameSpec
 """What a closet holds beside carcasses and single panels."""
 
-HOSTING: Mapping[type, int] = {}
+HOSTING: Mapping[type, int] = {FaceFrameSpec: 1}
 """What others stand in or behind, in the order in which it has to be built."""
 
 
 def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
     """A component on a site where the carcasses stand already."""
+    if isinstance(spec, FaceFrameSpec):
+        carcass = site.host(spec.carcass, spec.name)
+        return build_face_frame(spec, carcass, site.envelope, catalogue)
     opening = site.opening(spec.spot, spec.name)
     if isinstance(spec, DrawersSpec):
         return build_drawers(spec, opening, catalogue)

@@ -16,6 +16,7 @@ from closetbench.core.envelope import Envelope
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.moves import Pull, Swing, Zone
 from closetbench.core.panel import Box
+from closetbench.core.parts import Role
 from closetbench.core.room import Room
 
 FAR = 10_000.0
@@ -37,7 +38,7 @@ def meeting_findings(
     ``walls``: boxes of the building that nothing moves through, with their names.
     """
     bodies = [(c, b) for c in components for b in c.bodies]
-    found: list[Finding] = []
+    found = _in_walls(bodies, walls)
     swings = [(c, m) for c in components for m in c.moves if isinstance(m, Swing)]
     pulls = [(c, m) for c in components for m in c.moves if isinstance(m, Pull)]
     angles = {}
@@ -76,6 +77,20 @@ def room_blocks(room: Room | None, envelope: Envelope) -> tuple[tuple[str, Box],
         ("the right return", Box(x1, y0, -FAR, FAR, y1, FAR)),
         ("the wall above the opening", Box(-FAR, y0, z1, FAR, y1, FAR)),
     )
+
+
+def _in_walls(
+    bodies: Iterable[tuple[Component, Body]], walls: Sequence[tuple[str, Box]]
+) -> list[Finding]:
+    """What stands in a wall; single panels lie in front of the closet and do not count."""
+    return [
+        Finding(
+            Severity.WARNING, b.full_name, "in-the-wall", f"stands in {name}", "geometry",
+            parts=(name,),
+        )
+        for _, b in bodies if b.role is not Role.PANEL
+        for name, box in walls if shares_with_box(b, box)
+    ]
 
 
 def _others(
