@@ -12,10 +12,12 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from closetbench.core.closet import Closet, build_closet, part_weight
+from closetbench.core.closet import Closet, build_closet
 from closetbench.core.envelope import Wall
 from closetbench.core.errors import ClosetError, DocumentError
-from closetbench.core.findings import Severity
+from closetbench.core.figures import Figures
+from closetbench.core.findings import Finding, by_severity
+from closetbench.core.handling import part_weight
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
 from closetbench.stock.from_parts import cut_parts, stock_sheets
@@ -72,7 +74,7 @@ def produce(
 
     say(f"{job.design.name}: room, envelope and parts")
     catalogue = job.catalogue()
-    closet = build_closet(job.design, catalogue)
+    closet = build_closet(job.design, catalogue, Figures(job.lengths))
     say(f"{len(closet.parts)} parts: planning the sheets")
     plan = plan_job(job, catalogue, closet, say)
     result = Result(job, catalogue, closet, plan)
@@ -146,8 +148,14 @@ def summary(result: Result) -> str:
                 f"  gap {wall.value + ',':<9} {form.text(min(gaps))} to {form.text(max(gaps))}"
             )
     lines += ["", "findings" if closet.findings else "no findings"]
-    order = list(Severity)[::-1]
-    for finding in sorted(closet.findings, key=lambda f: order.index(f.severity)):
-        tail = f" ({finding.value}; limit {finding.limit})" if finding.limit else ""
-        lines.append(f"  {finding.severity.value}: {finding.subject}: {finding.message}{tail}")
+    for finding in by_severity(closet.findings):
+        lines += [f"  {text}" for text in finding_lines(finding)]
     return "\n".join(lines)
+
+
+def finding_lines(finding: Finding) -> list[str]:
+    """A finding as the user reads it: what and where, then the way out."""
+    figures = f" ({finding.value}; limit {finding.limit})" if finding.limit else ""
+    spread = f" [{finding.spread}]" if finding.spread else ""
+    what = f"{finding.severity.value.upper()}: {finding.subject}: {finding.message}"
+    return [f"{what}{figures}{spread}", *([f"    {finding.fix}"] if finding.fix else [])]

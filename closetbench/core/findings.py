@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
 
@@ -36,3 +37,11 @@ class Finding:
     fix: str = ""
     spread: str = ""
     parts: tuple[str, ...] = ()
+
+
+_ORDER = (Severity.DANGER, Severity.WARNING, Severity.NOT_CHECKED, Severity.NOTE)
+
+
+def by_severity(findings: Iterable[Finding]) -> list[Finding]:
+    """What can hurt first, then in the order in which it was found."""
+    return sorted(findings, key=lambda finding: _ORDER.index(finding.severity))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from closetbench.core.closet import Closet
-from closetbench.core.findings import Finding, Severity
+from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Grain, Panel, Rim
@@ -30,9 +30,6 @@ Row = list[Cell]
 _RIMS = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
 _GRAIN = {
     Grain.LENGTH: "along the length", Grain.WIDTH: "along the width", Grain.NONE: "any way",
-}
-_URGENCY = {
-    Severity.DANGER: 0, Severity.WARNING: 1, Severity.NOT_CHECKED: 2, Severity.NOTE: 3,
 }
 _ROUTER_CARE = (
     "Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep "
@@ -72,12 +69,16 @@ class Bill:
 def bill_rows(bill: Bill) -> list[Row]:
     """The bill's rows: sections for parts, purchases, groove set-ups and findings.
 
-    A section is its name, the heads of its columns and its rows; an empty row parts two
-    sections. Columns in mm are exact to 0.001 mm, those of text are in the user's unit and
-    rounded as the user chose. Raises ``CatalogueError`` for a key that is not there.
+    What can hurt somebody stands above them all. A section is its name, the heads of its
+    columns and its rows; an empty row parts two sections. Columns in mm are
+    exact to 0.001 mm, those of text are in the user's unit and rounded as the user chose.
+    Raises ``CatalogueError`` for a key that is not there.
     """
     sections = (_part_rows(bill), _purchase_rows(bill), _set_up_rows(bill), _finding_rows(bill))
-    rows: list[Row] = [[bill.title]]
+    rows: list[Row] = [[bill.title], *(
+        ["DANGER", f.subject, f.message, f.value, f.fix]
+        for f in bill.findings if f.severity is Severity.DANGER
+    )]
     for section in sections:
         rows += [[], *section]
     return rows
@@ -183,12 +184,14 @@ def _set_up_rows(bill: Bill) -> list[Row]:
 def _finding_rows(bill: Bill) -> list[Row]:
     rows: list[Row] = [
         ["Findings"],
-        ["severity", "subject", "message", "value", "limit", "source", "rule"],
+        ["severity", "subject", "message", "value", "limit", "range", "what to do", "source",
+         "rule"],
     ]
     found = dict.fromkeys((*bill.findings, *bill.catalogue.findings()))
     rows += [
-        [f.severity.value, f.subject, f.message, f.value, f.limit, f.source, f.rule]
-        for f in sorted(found, key=lambda f: _URGENCY.get(f.severity, len(_URGENCY)))
+        [f.severity.value, f.subject, f.message, f.value, f.limit, f.spread, f.fix, f.source,
+         f.rule]
+        for f in by_severity(found)
     ]
     if len(rows) == 2:
         rows.append(["none"])

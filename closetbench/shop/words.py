@@ -29,7 +29,7 @@ def groove_words(groove: Groove, form: LengthFormat) -> str:
     ends = (Rim.FRONT, Rim.REAR) if groove.run is Run.WIDTH else (Rim.START, Rim.END)
     for stop, end in zip((groove.stop_first, groove.stop_last), ends, strict=True):
         if stop:
-            words += f", stopped {form.text(stop)} from the {end.value}"
+            words += f", stopped {form.text(stop)} from the {end.value} and squared with a chisel"
     return words
 
 

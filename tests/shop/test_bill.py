@@ -17,7 +17,7 @@ from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS
 from closetbench.core.panel import Band, Box, Face, Grain, Groove, HoleRow, Notch, Panel, Rim, Run
 from closetbench.core.parts import HardwareNeed
-from closetbench.shop.bill import Bill, save_bill, write_bill
+from closetbench.shop.bill import Bill, bill_rows, save_bill, write_bill
 from closetbench.shop.lines import (
     band_purchases,
     hardware_purchases,
@@ -50,7 +50,7 @@ def read(path: Path) -> dict[str, list[dict[str, str]]]:
     assert len({len(row) for row in rows}) == 1
     sections: dict[str, list[dict[str, str]]] = {}
     block: list[list[str]] = []
-    for row in [*rows[2:], [""]]:
+    for row in [*rows[next(i for i, r in enumerate(rows) if not any(r)) + 1:], [""]]:
         if any(row):
             block.append(row)
             continue
@@ -231,6 +231,12 @@ def test_findings_come_last_the_dangers_first(sections: dict[str, list[dict[str,
     assert found[2]["rule"] == "invented-prices"
 
 
+def test_what_can_hurt_stands_above_everything(tmp_path: Path) -> None:
+    danger = Finding(Severity.DANGER, "A", "tips", "it can tip", value="3", fix="anchor it")
+    bill = Bill("x", samples.closet(), samples.catalogue(), findings=(danger,))
+    assert bill_rows(bill)[:3] == [["x"], ["DANGER", "A", "it can tip", "3", "anchor it"], []]
+
+
 def test_nothing_to_say_is_said(tmp_path: Path) -> None:
     catalogue = replace(samples.catalogue(), currency="EUR")
     parts = samples.closet()[8:9]
@@ -249,12 +255,12 @@ def test_words_of_the_machining() -> None:
     groove = Groove("top", Face.LOWER, Rim.START, 320.0, 18.2, 6.0, stop_first=10.0)
     assert groove_words(groove, MILLIMETRES) == (
         "groove for top: 18.2 mm wide, 6 mm deep, 320 mm from the start, lower face, "
-        "stopped 10 mm from the front"
+        "stopped 10 mm from the front and squared with a chisel"
     )
     along = Groove("back", Face.UPPER, Rim.REAR, 12.7, 6.2, 6.0, stop_last=50.8)
     assert groove_words(along, SIXTEENTHS) == (
         'groove for back: 6.2 mm (0.244") wide, 6 mm (0.236") deep, 1/2" from the rear, '
-        'upper face, stopped 2" from the end'
+        'upper face, stopped 2" from the end and squared with a chisel'
     )
     rabbet = Groove("back", Face.UPPER, Rim.REAR, 0.0, 6.0, 9.0)
     assert groove_words(rabbet, SIXTEENTHS).startswith("rabbet for back: ")
