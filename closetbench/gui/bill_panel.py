@@ -17,7 +17,7 @@ from closetbench.gui.report import report
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model.bill import bill_of
 from closetbench.model.properties import put
-from closetbench.shop.bill import bill_rows, write_bill
+from closetbench.shop.bill import bill_rows, save_bill
 
 CONTEXT = "Closetbench_Bill"
 
@@ -106,7 +106,7 @@ class BillPanel(SpecPanel):
         self.preview_now()
         path = str(self.file.value()).strip()
         if path:
-            written = write_bill(Path(path), bill_of(self.obj))
+            written = save_bill(Path(path), bill_of(self.obj))
             report(_tr("Written: {}").format(written))
 
 

@@ -162,6 +162,10 @@ def _first_look(obj: Any) -> None:
         view.Transparency = 80
         with contextlib.suppress(AttributeError):
             view.Selectable = False
+    elif kind in _SHAPELESS:
+        # what was loaded without a view has none of this yet
+        view.DisplayMode = _MODE
+        view.Visibility = True
     elif kind in ("ClosetPart", "GroovedPanel"):
         view.LineWidth = 1.0
         view.PointSize = 1.0

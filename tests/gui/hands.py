@@ -140,9 +140,7 @@ class Hands:
         self._press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
 
     def _press(self, which) -> None:
-        box = self.gui.window.findChildren(self.gui.QtWidgets.QDialogButtonBox)
-        buttons = [b.button(which) for b in box if b.isVisible() and b.button(which) is not None]
-        buttons[-1].click()
+        self.panel.press(which)
         self.wait(300)
 
     def key(self, widget, key, text: str = "", modifiers=None) -> None:
