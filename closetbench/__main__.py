@@ -9,7 +9,7 @@ from pathlib import Path
 from closetbench.core.errors import ClosetError
 from closetbench.resources import RESOURCES
 
-EXAMPLES = RESOURCES / "examples"
+EXAMPLES = tuple(RESOURCES / "examples" / f"{n}.toml" for n in ("box-room", "porch-closet"))
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -23,9 +23,7 @@ def main(argv: list[str] | None = None) -> int:
     try:
         if options.command == "job":
             return _job(options.document, options.out)
-        jobs = (
-            sorted(EXAMPLES.glob("*.toml")) if options.command == "demo" else [options.job]
-        )
+        jobs = EXAMPLES if options.command == "demo" else (options.job,)
         return max(_build(path, options) for path in jobs)
     except ClosetError as error:
         print(f"closetbench: {error}", file=sys.stderr)

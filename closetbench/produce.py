@@ -16,7 +16,7 @@ from closetbench.core.closet import Closet, build_closet
 from closetbench.core.envelope import Wall
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.figures import Figures
-from closetbench.core.findings import Finding, by_severity
+from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.handling import part_weight
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
@@ -118,6 +118,7 @@ def _model(job: Job, catalogue: Catalogue, path: Path) -> Path:
 def summary(result: Result) -> str:
     """The run in words: files, parts, sheets, weights, gaps and findings."""
     closet, plan, form = result.closet, result.plan, result.job.lengths
+    figures = Figures(form)
     lines = [closet.design.name, ""]
     for kind, paths in result.files.items():
         lines += [f"  {kind + ':':<12} {path}" for path in paths]
@@ -129,9 +130,9 @@ def summary(result: Result) -> str:
     lines += [
         "",
         f"  envelope      {sizes} (width x depth x height)",
-        f"  parts         {len(closet.parts)}, {total:.1f} kg",
+        f"  parts         {len(closet.parts)}, {figures.mass(total)}",
         f"  heaviest      {heaviest.full_name}, "
-        f"{part_weight(heaviest, result.catalogue):.1f} kg",
+        f"{figures.mass(part_weight(heaviest, result.catalogue))}",
     ]
     for material in dict.fromkeys(s.sheet.material for s in plan.sheets):
         sheets = plan.sheets_of(material)
@@ -155,7 +156,11 @@ def summary(result: Result) -> str:
 
 def finding_lines(finding: Finding) -> list[str]:
     """A finding as the user reads it: what and where, then the way out."""
-    figures = f" ({finding.value}; limit {finding.limit})" if finding.limit else ""
+    limit = f"limit {finding.limit}" if finding.limit else ""
+    figures = "; ".join(text for text in (finding.value, limit) if text)
+    figures = f" ({figures})" if figures else ""
     spread = f" [{finding.spread}]" if finding.spread else ""
-    what = f"{finding.severity.value.upper()}: {finding.subject}: {finding.message}"
+    what = f"{finding.subject}: {finding.message}"
+    if finding.severity is not Severity.NOT_CHECKED:  # whose message says so itself
+        what = f"{finding.severity.value.upper()}: {what}"
     return [f"{what}{figures}{spread}", *([f"    {finding.fix}"] if finding.fix else [])]
