@@ -71,10 +71,14 @@ def _job(document: Path, out: Path) -> int:
     from closetbench.shop.atomic import write_text_atomically
 
     import_freecad()
-    from closetbench.job import job_text
+    from closetbench.job import Job, job_text
     from closetbench.model.files import read_model
 
-    print(write_text_atomically(out, job_text(read_model(document))))
+    found = read_model(document)
+    job = Job(
+        found.design, found.form, measured=found.measured, catalogue_file=found.catalogue_file
+    )
+    print(write_text_atomically(out, job_text(job), "job"))
     return 0
 
 

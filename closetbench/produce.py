@@ -13,13 +13,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from closetbench.core.closet import Closet, build_closet
-from closetbench.core.envelope import Wall
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.figures import Figures
-from closetbench.core.findings import Finding, Severity, by_severity
-from closetbench.core.handling import part_weight
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
+from closetbench.shop.report import report_lines, write_report
 from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import Plan, StockSheet
 from closetbench.stock.sheets import plan_sheets
@@ -87,6 +85,9 @@ def produce(
     parts, form = closet.parts, job.lengths
     makers: dict[str, Callable[[], tuple[Path, ...]]] = {
         "cut layout": lambda: (dxf.layout_dxf(plan, parts, folder / "layout.dxf", form),),
+        "report": lambda: (write_report(
+            folder / "report.txt", closet, plan, catalogue, form
+        ),),
         "bill": lambda: (bill.write_bill(
             folder / "bill.csv", closet, plan, catalogue, form, job.bit
         ),),
@@ -116,51 +117,10 @@ def _model(job: Job, catalogue: Catalogue, path: Path) -> Path:
 
 
 def summary(result: Result) -> str:
-    """The run in words: files, parts, sheets, weights, gaps and findings."""
-    closet, plan, form = result.closet, result.plan, result.job.lengths
-    figures = Figures(form)
-    lines = [closet.design.name, ""]
+    """Where the documents are, what is missing, and the report."""
+    lines = [result.closet.design.name, ""]
     for kind, paths in result.files.items():
         lines += [f"  {kind + ':':<12} {path}" for path in paths]
     lines += [f"  {kind + ':':<12} NOT WRITTEN: {why}" for kind, why in result.missing.items()]
-    heaviest = max(closet.parts, key=lambda p: part_weight(p, result.catalogue))
-    total = sum(part_weight(p, result.catalogue) for p in closet.parts)
-    envelope = closet.envelope
-    sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
-    lines += [
-        "",
-        f"  envelope      {sizes} (width x depth x height)",
-        f"  parts         {len(closet.parts)}, {figures.mass(total)}",
-        f"  heaviest      {heaviest.full_name}, "
-        f"{figures.mass(part_weight(heaviest, result.catalogue))}",
-    ]
-    for material in dict.fromkeys(s.sheet.material for s in plan.sheets):
-        sheets = plan.sheets_of(material)
-        used = sum(s.used_area for s in sheets) / sum(
-            s.sheet.length * s.sheet.width for s in sheets)
-        proved = "the fewest possible" if len(sheets) == plan.bound.get(material) else (
-            f"at least {plan.bound.get(material, '?')} needed")
-        title = result.catalogue.material(material).title
-        lines.append(f"  sheets        {len(sheets)} of {title}, yield {used:.0%}, {proved}")
-    for wall in Wall:
-        gaps = [g.value for g in envelope.gaps_at(wall)]
-        if gaps:
-            lines.append(
-                f"  gap {wall.value + ',':<9} {form.text(min(gaps))} to {form.text(max(gaps))}"
-            )
-    lines += ["", "findings" if closet.findings else "no findings"]
-    for finding in by_severity(closet.findings):
-        lines += [f"  {text}" for text in finding_lines(finding)]
-    return "\n".join(lines)
-
-
-def finding_lines(finding: Finding) -> list[str]:
-    """A finding as the user reads it: what and where, then the way out."""
-    limit = f"limit {finding.limit}" if finding.limit else ""
-    figures = "; ".join(text for text in (finding.value, limit) if text)
-    figures = f" ({figures})" if figures else ""
-    spread = f" [{finding.spread}]" if finding.spread else ""
-    what = f"{finding.subject}: {finding.message}"
-    if finding.severity is not Severity.NOT_CHECKED:  # whose message says so itself
-        what = f"{finding.severity.value.upper()}: {what}"
-    return [f"{what}{figures}{spread}", *([f"    {finding.fix}"] if finding.fix else [])]
+    report = report_lines(result.closet, result.plan, result.catalogue, result.job.lengths)
+    return "\n".join([*lines, "", *report])

@@ -1,10 +1,11 @@
-"""A design as a FreeCAD file, without FreeCAD's windows."""
+"""A design as a FreeCAD file, and back, without FreeCAD's windows."""
 
 from __future__ import annotations
 
 import contextlib
 import os
 import secrets
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -14,6 +15,8 @@ from closetbench.core.closet import ClosetDesign
 from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
+from closetbench.model.base import class_of
+from closetbench.model.bridge import design_of, format_of
 from closetbench.model.make import closet_from_design
 
 
@@ -34,6 +37,38 @@ def write_model(
     finally:
         FreeCAD.closeDocument(doc.Name)
     return path
+
+
+@dataclass(frozen=True)
+class ReadModel:
+    """A closet as a file holds it: its design and what else a job needs."""
+
+    design: ClosetDesign
+    form: LengthFormat
+    measured: tuple[tuple[str, float], ...]
+    catalogue_file: Path | None
+
+
+def read_model(path: Path) -> ReadModel:
+    """The closet in a FreeCAD file. ``DocumentError`` where it is not one, or not one closet."""
+    if not path.is_file():
+        raise DocumentError("model", "file", str(path), "is not there")
+    try:
+        doc = FreeCAD.openDocument(str(path), hidden=True)
+    except Exception as error:  # as in _save
+        raise DocumentError("model", "file", str(path), f"cannot be opened ({error})") from error
+    try:
+        closets = [o for o in doc.Objects if class_of(o) == "Closet"]
+        if len(closets) != 1:
+            raise DocumentError("model", "closets in the file", len(closets), "must be 1")
+        closet = closets[0]
+        return ReadModel(
+            design_of(closet), format_of(closet),
+            tuple((key, float(value)) for key, value in sorted(closet.Measured.items())),
+            Path(closet.Catalogue) if closet.Catalogue else None,
+        )
+    finally:
+        FreeCAD.closeDocument(doc.Name)
 
 
 def _save(doc: Any, path: Path) -> None:

@@ -1,0 +1,77 @@
+"""The report of a job: sizes, parts, sheets, gaps, and every finding, dangers first."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from closetbench.core.closet import Closet
+from closetbench.core.envelope import Wall
+from closetbench.core.figures import Figures
+from closetbench.core.findings import Finding, Severity, by_severity
+from closetbench.core.handling import part_weight
+from closetbench.core.lengths import LengthFormat
+from closetbench.core.materials import Catalogue
+from closetbench.shop.atomic import write_text_atomically
+from closetbench.stock.plan import Plan
+
+
+def report_lines(
+    closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat
+) -> list[str]:
+    """The report as lines of text, lengths and masses in the user's units."""
+    figures = Figures(form)
+    dangers = [f for f in closet.findings if f.severity is Severity.DANGER]
+    lines = [text for f in dangers for text in finding_lines(f)]
+    envelope = closet.envelope
+    sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
+    weights = {p.full_name: part_weight(p, catalogue) for p in closet.parts}
+    lines += [
+        *([""] if dangers else []),
+        f"envelope      {sizes} (width x depth x height)",
+        f"parts         {len(closet.parts)}, {figures.mass(sum(weights.values()))}",
+    ]
+    if weights:
+        heaviest = max(weights, key=lambda name: weights[name])
+        lines.append(f"heaviest      {heaviest}, {figures.mass(weights[heaviest])}")
+    for material in dict.fromkeys(s.sheet.material for s in plan.sheets):
+        lines.append(f"sheets        {_sheets(plan, material, catalogue)}")
+    for wall in Wall:
+        gaps = [g.value for g in envelope.gaps_at(wall)]
+        if gaps:
+            lines.append(
+                f"gap {wall.value + ',':<9} {form.text(min(gaps))} to {form.text(max(gaps))}"
+            )
+    lines += ["", "findings" if closet.findings else "no findings"]
+    for finding in by_severity(closet.findings):
+        lines += [f"  {text}" for text in finding_lines(finding)]
+    return lines
+
+
+def _sheets(plan: Plan, material: str, catalogue: Catalogue) -> str:
+    sheets = plan.sheets_of(material)
+    used = sum(s.used_area for s in sheets) / sum(s.sheet.length * s.sheet.width for s in sheets)
+    least = plan.bound.get(material)
+    proved = "the fewest possible" if len(sheets) == least else f"at least {least} needed"
+    title = catalogue.material(material).title
+    return f"{len(sheets)} of {title}, yield {used:.0%}, {proved}"
+
+
+def finding_lines(finding: Finding) -> list[str]:
+    """A finding as the user reads it: what and where, then the way out."""
+    limit = f"limit {finding.limit}" if finding.limit else ""
+    figures = "; ".join(text for text in (finding.value, limit) if text)
+    figures = f" ({figures})" if figures else ""
+    spread = f" [{finding.spread}]" if finding.spread else ""
+    what = f"{finding.subject}: {finding.message}"
+    if finding.severity is not Severity.NOT_CHECKED:  # whose message says so itself
+        what = f"{finding.severity.value.upper()}: {what}"
+    source = [f"    source: {finding.source}"] if finding.source else []
+    return [f"{what}{figures}{spread}", *([f"    {finding.fix}"] if finding.fix else []), *source]
+
+
+def write_report(
+    path: Path, closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat
+) -> Path:
+    """Write the report as text; ``DocumentError`` where that cannot be done."""
+    lines = [closet.design.name, "", *report_lines(closet, plan, catalogue, form), ""]
+    return write_text_atomically(path, "\n".join(lines), "report")

@@ -1,0 +1,50 @@
+"""The report: dangers on top and again below, figures in the user's units."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from closetbench.core.closet import Closet, ClosetDesign
+from closetbench.core.envelope import Envelope, Gap, Wall
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.lengths import LengthFormat
+from closetbench.shop.report import finding_lines, report_lines
+from closetbench.stock.plan import Plan
+from tests.shop import samples
+
+INCHES = LengthFormat("in-frac", Fraction(1, 16))
+NOTE = Finding(Severity.NOTE, "B", "gap-wide", "the gap is wide", value="40 mm", limit="38.1 mm")
+DANGER = Finding(
+    Severity.DANGER, "A", "tips", "it can tip", source="a rule", fix="anchor it",
+    spread="1.2 to 1.9",
+)
+
+
+def lines(form: LengthFormat, *findings: Finding) -> list[str]:
+    envelope = Envelope(
+        1016.0, 508.0, 2032.0, gaps=(Gap(Wall.LEFT, 0, 0, 6.35), Gap(Wall.LEFT, 0, 9, 12.7))
+    )
+    closet = Closet(ClosetDesign("x"), None, envelope, (), findings)
+    return report_lines(closet, Plan(()), samples.catalogue(), form)
+
+
+def test_figures_are_in_the_users_units():
+    found = lines(INCHES)
+    assert 'envelope      40" x 20" x 80" (width x depth x height)' in found
+    assert 'gap left,     1/4" to 1/2"' in found
+    assert "parts         0, 0 lb" in found
+    assert found[-1] == "no findings"
+
+
+def test_dangers_come_first_and_are_repeated():
+    found = lines(INCHES, NOTE, DANGER)
+    assert found[0] == "DANGER: A: it can tip [1.2 to 1.9]"
+    assert found[1:3] == ["    anchor it", "    source: a rule"]
+    below = found[found.index("findings"):]
+    assert below[1] == "  DANGER: A: it can tip [1.2 to 1.9]"
+    assert below[-1] == "  NOTE: B: the gap is wide (40 mm; limit 38.1 mm)"
+
+
+def test_what_was_not_checked_says_so_once():
+    finding = Finding(Severity.NOT_CHECKED, "wall", "unknown", "not checked: the wall")
+    assert finding_lines(finding) == ["wall: not checked: the wall"]

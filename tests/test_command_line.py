@@ -1,0 +1,100 @@
+"""The whole run without windows: what it writes, says, and refuses."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from closetbench.__main__ import main
+from closetbench.core.errors import LayoutError
+from closetbench.job import parse_job, read_job
+from closetbench.produce import produce, summary
+from closetbench.resources import RESOURCES
+
+ROOT = Path(__file__).resolve().parent.parent
+JOB = """
+[job]
+name = "Shelf"
+[size]
+width = 800
+depth = 300
+height = 1200
+[[carcass]]
+name = "A"
+material = "mdf18"
+[[carcass.bay]]
+fixed = 2
+"""
+
+
+def run(*arguments: str, cwd: Path = ROOT) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, "-m", "closetbench", *arguments], cwd=cwd, capture_output=True,
+        text=True, timeout=300, check=False, env={**os.environ, "PYTHONPATH": str(ROOT)},
+    )
+
+
+@pytest.mark.freecad
+def test_an_example_becomes_all_its_documents(tmp_path):
+    job = RESOURCES / "examples" / "porch-closet.toml"
+    done = run("build", str(job), "--out", str(tmp_path), "--sheets", "--parts")
+    assert done.returncode == 0, done.stderr
+    folder = tmp_path / "porch-closet"
+    for name in ("closet.FCStd", "layout.dxf", "bill.csv", "report.txt", "view.png", "front.png",
+                 "sheets.png"):
+        assert (folder / name).stat().st_size > 500, name
+        assert str(folder / name) in done.stdout
+    assert len(list((folder / "parts").glob("*.dxf"))) > 10
+    assert len(list((folder / "sheets").glob("*.dxf"))) >= 3
+    assert "heaviest" in done.stdout
+    assert "yield" in done.stdout
+
+
+@pytest.mark.freecad
+def test_a_model_gives_its_job_back(tmp_path):
+    source = tmp_path / "shelf.toml"
+    source.write_text(JOB, encoding="utf-8")
+    assert run("build", str(source), "--out", str(tmp_path)).returncode == 0
+    done = run("job", str(tmp_path / "shelf" / "closet.FCStd"), "--out", str(tmp_path / "b.toml"))
+    assert done.returncode == 0, done.stderr
+    assert read_job(tmp_path / "b.toml").design == read_job(source).design
+
+
+def test_bad_input_is_one_line_and_writes_nothing(tmp_path):
+    bad = tmp_path / "bad.toml"
+    bad.write_text(JOB.replace("width = 800", "width = '8OO'"), encoding="utf-8")
+    done = run("build", str(bad), "--out", str(tmp_path / "out"))
+    assert done.returncode == 1
+    assert done.stderr.startswith("closetbench: bad.toml [size]: width is 8OO")
+    assert done.stderr.count("\n") == 1
+    assert not (tmp_path / "out").exists()
+
+
+def test_a_part_larger_than_any_sheet_is_named_and_nothing_is_written(tmp_path):
+    job = parse_job(JOB.replace("height = 1200", "height = 3000"), "tall.toml", tmp_path)
+    with pytest.raises(LayoutError, match=r"A: left side") as caught:
+        produce(job, tmp_path / "out", lambda _: None)
+    assert "2902 mm x 300 mm; larger than every sheet" in str(caught.value)
+    assert not (tmp_path / "out").exists()
+
+
+def test_an_unwritable_folder_is_named(tmp_path):
+    blocked = tmp_path / "out"
+    blocked.write_text("a file", encoding="utf-8")
+    source = tmp_path / "shelf.toml"
+    source.write_text(JOB, encoding="utf-8")
+    assert main(["build", str(source), "--out", str(blocked)]) == 1
+    assert blocked.read_text(encoding="utf-8") == "a file"
+
+
+def test_a_missing_library_costs_its_document_only(tmp_path, monkeypatch):
+    monkeypatch.setitem(sys.modules, "ezdxf", None)
+    result = produce(parse_job(JOB, "j.toml", tmp_path), tmp_path / "out", lambda _: None)
+    assert "ezdxf" in result.missing["cut layout"]
+    assert "NOT WRITTEN" in summary(result)
+    assert not (tmp_path / "out" / "layout.dxf").exists()
+    assert (tmp_path / "out" / "bill.csv").stat().st_size > 500
