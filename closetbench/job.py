@@ -24,6 +24,7 @@ from pathlib import Path
 from typing import Any
 
 from closetbench.core.anchoring import Drawer, FreeUnit
+from closetbench.core.bench import BenchSpec
 from closetbench.core.bench_strength import Bench
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import ClosetDesign, Spec
@@ -56,7 +57,7 @@ PLAIN_NUMBERS = frozenset({
 COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
     "rods": RodsSpec, "existing": ExistingSpec, "face_frame": FaceFrameSpec,
-    "panel": PanelSpec,
+    "bench": BenchSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from closetbench.core.bench import BenchSpec, build_bench
 from closetbench.core.component import Component
 from closetbench.core.doors import DoorsSpec, build_doors
 from closetbench.core.drawers import DrawersSpec, build_drawers
@@ -13,10 +14,10 @@ from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
 from closetbench.core.rods import RodsSpec, build_rods
 
-Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec | FaceFrameSpec
+Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec | FaceFrameSpec | BenchSpec
 """What a closet holds beside carcasses and single panels."""
 
-HOSTING: Mapping[type, int] = {FaceFrameSpec: 1}
+HOSTING: Mapping[type, int] = {FaceFrameSpec: 1, BenchSpec: 2}
 """What others stand in or behind, in the order in which it has to be built."""
 
 
@@ -25,6 +26,8 @@ def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
     if isinstance(spec, FaceFrameSpec):
         carcass = site.host(spec.carcass, spec.name)
         return build_face_frame(spec, carcass, site.envelope, catalogue)
+    if isinstance(spec, BenchSpec):
+        return build_bench(spec, site, catalogue)
     opening = site.opening(spec.spot, spec.name)
     if isinstance(spec, DrawersSpec):
         return build_drawers(spec, opening, catalogue)
