@@ -113,7 +113,9 @@ def _model(job: Job, catalogue: Catalogue, path: Path) -> Path:
     import_freecad()
     from closetbench.model.files import write_model
 
-    return write_model(job.design, catalogue, path)
+    return write_model(
+        job.design, catalogue, path, catalogue_file=job.catalogue_file, form=job.lengths
+    )
 
 
 def summary(result: Result) -> str:
