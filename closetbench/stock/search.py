@@ -11,19 +11,26 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import log
 from random import Random
 
 from closetbench.stock.grid import Item, Kind
 from closetbench.stock.plan import SearchEnd
 from closetbench.stock.trees import Forest, Node, Tree, keep
 
-WORK_PER_SECOND = 5_000_000
-"""Slacks looked at in a second; set once on a machine of 2020 or so, never measured anew."""
+WORK_PER_SECOND = 10_000_000
+"""Steps of work in a second; set once on a small server of 2023, never measured anew."""
 CLOCK_FACTOR = 4.0
 """How much slower than reckoned a machine may be before the clock ends the search."""
+
 _LATENESS = 50
+_SLACK_WEIGHT = 0.03  # of the squared slacks against the area that found no place
+_WHOLE_SHEETS = 0.3  # how often one or two whole sheets are ruined, not some nodes
+_MOST_NODES = 12
+_CLIMB = 0.4  # how often the ruin takes the panel around what it was to take
+_ONE_WAY = 0.25  # how often parts are held to one way of lying at random
+_PATIENCE = 3000  # steps on one choice of sheets, where there is a choice
 _EASE = 1e-9
+_ENDLESS = float("inf")
 
 
 @dataclass(frozen=True)
@@ -43,9 +50,13 @@ class Stop(Exception):
 
 
 class Clock:
-    """Counts the work done against what is allowed; the real clock is only a guard."""
+    """Counts the work done against what is allowed; the real clock is only a guard.
 
-    def __init__(self, seconds: float, watch: Callable[[float], bool] | None) -> None:
+    ``watch`` is told now and then how much of the allowance is spent, from 0 to 1, and
+    ends the search by returning False.
+    """
+
+    def __init__(self, seconds: float, watch: Callable[[float], bool]) -> None:
         self.allowed = seconds * WORK_PER_SECOND
         self.spent = 0
         self._watch = watch
@@ -57,13 +68,13 @@ class Clock:
         self.spent += work
         if self.spent < self._next:
             return
-        self._next = self.spent + 0.02 * WORK_PER_SECOND
-        if self._watch is not None and not self._watch(min(1.0, self.spent / self.allowed)):
+        if self.spent >= self.allowed:
+            raise Stop(SearchEnd.BUDGET)
+        self._next = min(self.spent + 0.02 * WORK_PER_SECOND, self.allowed)
+        if not self._watch(self.spent / self.allowed):
             raise Stop(SearchEnd.CANCELLED)
         if time.monotonic() > self._deadline:
             raise Stop(SearchEnd.CLOCK)
-        if self.spent >= self.allowed:
-            raise Stop(SearchEnd.BUDGET)
 
 
 class Search:
@@ -82,73 +93,94 @@ class Search:
         self.forest = Forest(items, kinds, limits.first, limits.stages)
         self.least = least
         self.best: tuple[Tree, ...] | None = None
-        self.cost = float("inf")
-        sides = [item.ways[0][:2] for item in items]
-        count = range(len(items))
-        self.orders: list[list[int]] = [
-            sorted(count, key=[(-first, -then) for first, then in size].__getitem__)
-            for size in (
-                [(x * y, 0.0) for x, y in sides],
-                [(max(x, y), min(x, y)) for x, y in sides],
-                [(min(x, y), max(x, y)) for x, y in sides],
-                [(x + y, x * y) for x, y in sides],
-                [(y, x) for x, y in sides],
-            )
-        ]
+        self.cost = _ENDLESS
+        self.areas = [item.area / self.forest.norm for item in items]
+        self.slack_weight = _SLACK_WEIGHT / self.forest.norm**2
+        self.orders = _orders(items)
         self.ranks = [[0] * len(items) for _ in self.orders]
         for rank, order in zip(self.ranks, self.orders, strict=True):
             for place, item in enumerate(order):
                 rank[item] = place
 
-    def build(self, order: Sequence[int], column_bias: float, row_bias: float) -> list[int]:
-        """Fill fresh sheets in one go; the items that no sheet was left for."""
-        forest = self.forest
-        forest.plant(())
-        return self._place(order, column_bias, row_bias, 0.0, float("inf"))
+    @property
+    def proved(self) -> bool:
+        """Whether the best set costs no more than the proved least."""
+        return self.best is not None and self.cost <= self.least + _EASE
 
-    def _place(
+    def run(self, clock: Clock) -> SearchEnd:
+        """Search until the least cost is met or the clock ends it.
+
+        The quick builds at the start come in any case, so that there is a set to give
+        unless the stock does not suffice.
+        """
+        if self.best is None:
+            self._start()
+        try:
+            while not self.proved:
+                self._pursue(clock)
+        except Stop as stop:
+            return stop.end
+        return SearchEnd.PROVED
+
+    def _start(self) -> None:
+        for order in self.orders:
+            for column, row in ((2.0, 2.0), (1.0, 3.0), (3.0, 1.0)):
+                self.forest.plant(())
+                if self.place(order, column, row, 0.0, _ENDLESS, _ENDLESS) == []:
+                    self._keep_if_better()
+                if self.proved:
+                    return
+
+    def place(
         self,
         order: Sequence[int],
         column_bias: float,
         row_bias: float,
         one_way: float,
         ceiling: float,
-    ) -> list[int]:
+        limit: float,
+    ) -> list[int] | None:
         """Insert items in order, opening sheets below the ceiling; the items left over.
 
-        ``one_way``: how often an item may lie in only one of its ways, taken at random.
+        ``one_way``: how often an item is held to one of its ways, taken at random.
+        None as soon as it is sure that the value would be above ``limit``.
         """
         forest = self.forest
         random = self.random
         items = self.items
+        areas = self.areas
+        weight = self.slack_weight
         left: list[int] = []
+        lost = 0.0
         failed: set[tuple[tuple[float, float, bool], ...]] = set()
         for item in order:
             ways = items[item].ways
-            if ways in failed:
-                left.append(item)
-                continue
-            place = None
-            if one_way > 0.0 and random() < one_way and len(ways) > 1:
-                way = ways[0] if random() < 0.5 else ways[1]
-                place = forest.find((way,), column_bias, row_bias)
-            if place is None:
-                place = forest.find(ways, column_bias, row_bias)
-            if place is None and self._open_for(item, ceiling):
-                place = forest.find(ways, column_bias, row_bias)
-            if place is None:
+            if ways not in failed:
+                size = items[item].area
+                place = None
+                if one_way > 0.0 and random() < one_way and len(ways) > 1:
+                    way = ways[0] if random() < 0.5 else ways[1]
+                    place = forest.find((way,), size, column_bias, row_bias)
+                if place is None:
+                    place = forest.find(ways, size, column_bias, row_bias)
+                if place is None and self._open_for(item, ceiling):
+                    place = forest.find(ways, size, column_bias, row_bias)
+                if place is not None:
+                    forest.insert(item, place)
+                    continue
                 failed.add(ways)
-                left.append(item)
-            else:
-                forest.insert(item, place)
+            left.append(item)
+            lost += areas[item]
+            if lost - weight * forest.squares > limit:
+                return None
         return left
 
     def _open_for(self, item: int, ceiling: float) -> bool:
         """Open a sheet that takes an item and keeps the cost below the ceiling."""
         forest = self.forest
-        best, least = -1, float("inf")
+        best, least = -1, _ENDLESS
         for index, kind in enumerate(self.kinds):
-            if forest.used[index] >= kind.quantity or forest.cost + kind.cost > ceiling - _EASE:
+            if forest.cost + kind.cost > ceiling - _EASE or forest.used[index] >= kind.quantity:
                 continue
             if any(x <= kind.width and y <= kind.height for x, y, _ in self.items[item].ways):
                 price = kind.cost / (kind.width * kind.height) * (0.5 + self.random())
@@ -159,110 +191,126 @@ class Search:
         forest.open(best, self.random() < 0.5)
         return True
 
-    def keep_if_better(self) -> bool:
-        """Put the sheets by if they hold every item at less cost than the best."""
-        forest = self.forest
-        if forest.cost >= self.cost - _EASE:
-            return False
-        roots = [root for root in forest.roots if root.kids]
-        self.cost = sum(self.kinds[root.kind].cost for root in roots)
-        self.best = tuple(keep(root) for root in roots)
-        return True
-
-    def start(self) -> None:
-        """Find the first complete set of sheets, by the best of a few quick builds."""
-        for order in self.orders:
-            for column, row in ((1.0, 1.0), (1.0, 1.5), (1.5, 1.0)):
-                if not self.build(order, column, row):
-                    self.keep_if_better()
-                if self.proved:
-                    return
-
-    @property
-    def proved(self) -> bool:
-        """Whether the best set costs no more than the proved least."""
-        return self.best is not None and self.cost <= self.least + _EASE
-
-    def run(self, clock: Clock) -> SearchEnd:
-        """Search until the least cost is met or the clock ends it."""
-        try:
-            if self.best is None:
-                self.start()
-            while not self.proved:
-                self._pursue(clock)
-        except Stop as stop:
-            return stop.end
-        return SearchEnd.PROVED
+    def _keep_if_better(self) -> None:
+        """Put the sheets by if they cost less than the best; they must hold every item."""
+        roots = [root for root in self.forest.roots if root.kids]
+        cost = sum(self.kinds[root.kind].cost for root in roots)
+        if cost < self.cost - _EASE:
+            self.cost = cost
+            self.best = tuple(keep(root) for root in roots)
 
     def _pursue(self, clock: Clock) -> None:
-        """Ruin and recreate below the best cost until a complete set is found."""
+        """Ruin and recreate below the best cost until all items have found a place.
+
+        The value made least is the area that has none, less a little for large slacks.
+        """
         forest = self.forest
         random = self.random
+        left = self._below_best()
+        value = sum([self.areas[i] for i in left]) - self.slack_weight * forest.squares
+        history = [value] * _LATENESS
+        step = 0
+        while left and (len(self.kinds) == 1 or step < _PATIENCE):
+            work = forest.work
+            forest.begin()
+            out = left[:]
+            self._ruin(out)
+            rank = self.ranks[int(random() * random() * len(self.ranks))]
+            noise = len(rank) * 0.2 * random()
+            turn = {item: rank[item] + noise * random() for item in out}
+            out.sort(key=turn.__getitem__)
+            column = row = 2.0 if random() < 0.7 else 8.0 * random()
+            if random() < 0.3:
+                if random() < 0.5:
+                    column *= 0.3
+                else:
+                    row *= 0.3
+            one_way = random() if random() < _ONE_WAY else 0.0
+            slot = step % _LATENESS
+            limit = max(value, history[slot])
+            found = self.place(out, column, row, one_way, self.cost, limit)
+            if found is not None:
+                reached = sum([self.areas[i] for i in found]) - self.slack_weight * forest.squares
+                if found and reached > limit:
+                    found = None
+            if found is None:
+                forest.undo()
+            else:
+                left, value = found, reached
+            history[slot] = value
+            step += 1
+            clock.tick(forest.work - work + 100)
+        if not left:
+            self._keep_if_better()
+
+    def _below_best(self) -> list[int]:
+        """Start from the best set less what makes it cheaper; the items without a place."""
+        forest = self.forest
         left: list[int] = []
         if self.best is None:
-            left = list(self.orders[0])
             forest.plant(())
+            left = list(self.orders[0])
         else:
             forest.plant(self.best)
             while forest.roots and forest.cost >= self.cost - _EASE:
-                forest.drop(min(forest.roots, key=self._filling), left)
-        unit = 1.0 / forest.norm
-        areas = [item.area * unit for item in self.items]
-        left = self._place(sorted(left, key=self.ranks[0].__getitem__), 1.0, 1.0, 0.0, self.cost)
-        value = sum(areas[i] for i in left) - 0.1 * forest.squares
-        history = [value] * _LATENESS
-        step = 0
-        while left:
-            work = forest.work
-            forest.begin()
-            before = left
-            out = left[:]
-            for _ in range(1 + int(random() * random() * 12)):
-                self._ruin_one(out)
-            rank = self.ranks[int(random() * random() * len(self.ranks))]
-            noise = len(rank) * 0.2 * random()
-            order = sorted(out, key=lambda i: rank[i] + noise * random())
-            column = 1.0 if random() < 0.5 else 0.5 + random()
-            one_way = random() if random() < 0.25 else 0.0
-            left = self._place(order, column, 1.0, one_way, self.cost)
-            found = sum([areas[i] for i in left]) - 0.1 * forest.squares
-            slot = step % _LATENESS
-            if not left or found <= value or found <= history[slot]:
-                value = found
-            else:
-                forest.undo()
-                left = before
-            history[slot] = value
-            step += 1
-            clock.tick(forest.work - work + 10)
-        self.keep_if_better()
+                forest.drop(self._to_give_up(), left)
+        left.sort(key=self.ranks[0].__getitem__)
+        return self.place(left, 2.0, 2.0, 0.0, self.cost, _ENDLESS) or []
 
-    def _ruin_one(self, out: list[int]) -> None:
+    def _to_give_up(self) -> Node:
+        """The emptiest sheet; where kinds differ, one by chance, dear and empty ones likelier."""
+        roots = self.forest.roots
+        empty = [_slack_area(root) / (root.width * root.height) for root in roots]
+        if len(self.kinds) == 1:
+            return roots[max(range(len(roots)), key=empty.__getitem__)]
+        chances = [
+            self.random() * self.kinds[root.kind].cost * (0.1 + share)
+            for root, share in zip(roots, empty, strict=True)
+        ]
+        return roots[max(range(len(roots)), key=chances.__getitem__)]
+
+    def _ruin(self, out: list[int]) -> None:
+        """Take some nodes, or one or two whole sheets, out of the sheets."""
         forest = self.forest
         random = self.random
-        leaf: Node | None = None
-        for _ in range(8):
-            leaf = forest.leaf[int(random() * len(forest.leaf))]
-            if leaf is not None:
-                break
-        if leaf is None:
+        if random() < _WHOLE_SHEETS and forest.roots:
+            for _ in range(1 + (random() < 0.5)):
+                root = forest.roots[int(random() * len(forest.roots))]
+                if len(self.kinds) > 1:
+                    forest.drop(root, out)
+                    if not forest.roots:
+                        return
+                else:
+                    for kid in root.kids[:]:
+                        forest.ruin(kid, out)
             return
-        node = leaf
-        while random() < 0.4 and node.parent is not None and node.parent.parent is not None:
-            node = node.parent
-        forest.ruin(node, out)
-
-    def _filling(self, root: Node) -> float:
-        full = root.width * root.height
-        return (full - sum(self._slack_area(root))) / full
-
-    def _slack_area(self, node: Node) -> list[float]:
-        if node.item >= 0:
-            return [0.0]
-        own = node.slack * (node.height if node.along else node.width)
-        return [own, *(area for kid in node.kids for area in self._slack_area(kid))]
+        for _ in range(1 + int(random() * random() * _MOST_NODES)):
+            node = forest.leaf[int(random() * len(forest.leaf))]
+            if node is None:
+                continue
+            while random() < _CLIMB and node.parent is not None and node.parent.parent is not None:
+                node = node.parent
+            forest.ruin(node, out)
 
 
-def geometric(random: Callable[[], float], mean: float) -> int:
-    """A whole number from 1 on, smaller ones likelier."""
-    return 1 + int(-log(1.0 - random()) * (mean - 1.0)) if mean > 1.0 else 1
+def _slack_area(node: Node) -> float:
+    if node.item >= 0:
+        return 0.0
+    own = node.slack * (node.height if node.along else node.width)
+    return own + sum(_slack_area(kid) for kid in node.kids)
+
+
+def _orders(items: Sequence[Item]) -> list[list[int]]:
+    """The items in five orders in which large ones come first."""
+    sides = [item.ways[0][:2] for item in items]
+    measures: list[list[tuple[float, float]]] = [
+        [(x * y, 0.0) for x, y in sides],
+        [(max(x, y), min(x, y)) for x, y in sides],
+        [(min(x, y), max(x, y)) for x, y in sides],
+        [(x + y, x * y) for x, y in sides],
+        [(y, x) for x, y in sides],
+    ]
+    return [
+        sorted(range(len(items)), key=[(-major, -minor) for major, minor in sizes].__getitem__)
+        for sizes in measures
+    ]

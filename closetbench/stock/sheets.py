@@ -20,12 +20,17 @@ from closetbench.stock.plan import (
     SheetPlan,
     StockSheet,
 )
+from closetbench.stock.scales import sharpen
 from closetbench.stock.search import Clock, Limits, Search
 from closetbench.stock.verify import require_valid
 
 _ENDLESS = 1_000_000
 _SHEET_PENALTY = 1e-6
 """Of the dearest sheet: between sets of equal cost, that of fewer sheets is better."""
+_FIRST_SHARE = 0.15
+"""Of the search, before the bound is sharpened: most searches that meet it do so at once."""
+_PROGRAMS = 200
+"""Linear programs for the bound, for each second of search."""
 
 
 def plan_sheets(
@@ -103,10 +108,33 @@ class _Group:
         )
 
     def plan(self, watch: Callable[[float], bool]) -> SearchEnd:
-        end = self.search.run(Clock(self.settings.seconds, watch))
+        """Search; where it does not soon meet the quick bound, sharpen that and search on."""
+        seconds = self.settings.seconds
+        first = _FIRST_SHARE * seconds
+        end = self.search.run(Clock(first, lambda done: watch(done * _FIRST_SHARE)))
+        if end is SearchEnd.BUDGET and self.search.best is not None:
+            self._sharpen(lambda: watch(_FIRST_SHARE))
+        if end is SearchEnd.BUDGET:
+            rest = 1.0 - _FIRST_SHARE
+            end = self.search.run(
+                Clock(seconds - first, lambda done: watch(_FIRST_SHARE + done * rest))
+            )
         if self.search.best is None:
             raise self._too_few()
         return end
+
+    def _sharpen(self, going: Callable[[], bool]) -> None:
+        items, kinds = self.grid.items, self.kinds
+        self.bound = sharpen(
+            items,
+            max(kind.width for kind in kinds),
+            max(kind.height for kind in kinds),
+            self.bound,
+            len(self.search.best or ()),
+            int(_PROGRAMS * self.settings.seconds),
+            going,
+        )
+        self.search.least = max(self.search.least, least_cost(items, kinds, self.bound))
 
     def sheet_plans(self, number: int) -> list[SheetPlan]:
         """The best sheets found, offcuts first, named from ``number`` on."""
