@@ -39,8 +39,10 @@ from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
 from closetbench.core.rods import RodsSpec
 from closetbench.core.rods_strength import Rod
+from closetbench.core.shoe_shelves import ShoeShelvesSpec
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.core.survey import Survey
+from closetbench.core.wall_shelves import CornerShelvesSpec, OverShelfSpec
 from closetbench.resources import load_catalogue
 from closetbench.stock.plan import CutSettings, CutWeights
 
@@ -57,7 +59,8 @@ PLAIN_NUMBERS = frozenset({
 COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
     "rods": RodsSpec, "existing": ExistingSpec, "face_frame": FaceFrameSpec,
-    "bench": BenchSpec, "panel": PanelSpec,
+    "bench": BenchSpec, "shoe_shelves": ShoeShelvesSpec, "corner_shelves": CornerShelvesSpec,
+    "over_shelf": OverShelfSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

@@ -13,8 +13,18 @@ from closetbench.core.face_frame import FaceFrameSpec, build_face_frame
 from closetbench.core.inside import Site
 from closetbench.core.materials import Catalogue
 from closetbench.core.rods import RodsSpec, build_rods
+from closetbench.core.shoe_shelves import ShoeShelvesSpec, build_shoe_shelves
+from closetbench.core.wall_shelves import (
+    CornerShelvesSpec,
+    OverShelfSpec,
+    build_corner_shelves,
+    build_over_shelf,
+)
 
-Contents = DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec | FaceFrameSpec | BenchSpec
+Contents = (
+    DrawersSpec | DoorsSpec | RodsSpec | ExistingSpec | FaceFrameSpec | BenchSpec
+    | ShoeShelvesSpec | CornerShelvesSpec | OverShelfSpec
+)
 """What a closet holds beside carcasses and single panels."""
 
 HOSTING: Mapping[type, int] = {FaceFrameSpec: 1, BenchSpec: 2}
@@ -28,6 +38,10 @@ def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
         return build_face_frame(spec, carcass, site.envelope, catalogue)
     if isinstance(spec, BenchSpec):
         return build_bench(spec, site, catalogue)
+    if isinstance(spec, CornerShelvesSpec):
+        return build_corner_shelves(spec, site.envelope, catalogue)
+    if isinstance(spec, OverShelfSpec):
+        return build_over_shelf(spec, site, catalogue)
     opening = site.opening(spec.spot, spec.name)
     if isinstance(spec, DrawersSpec):
         return build_drawers(spec, opening, catalogue)
@@ -35,4 +49,6 @@ def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
         return build_doors(spec, opening, catalogue)
     if isinstance(spec, RodsSpec):
         return build_rods(spec, opening, catalogue)
+    if isinstance(spec, ShoeShelvesSpec):
+        return build_shoe_shelves(spec, opening, catalogue)
     return build_existing(spec, opening)
