@@ -11,7 +11,7 @@ from closetbench.gui import units
 from closetbench.gui.dxf_panel import layout_for
 from closetbench.gui.fields import LengthField, NumberField
 from closetbench.gui.files import PathField, file_stem, home_folder
-from closetbench.gui.form import Form
+from closetbench.gui.form import Form, enlarging_button
 from closetbench.gui.qt import QtWidgets, translate
 from closetbench.gui.report import report
 from closetbench.gui.spec_panel import SpecPanel
@@ -69,8 +69,16 @@ class BillPanel(SpecPanel):
         self.tabs.setObjectName("bill")
         self.tabs.setMinimumHeight(260)
         table.whole(self.tabs)
+        table.whole(enlarging_button(_tr("Bill"), self._larger))
         self.form = [form, table]
         self.bind(*(f for f in self.fields if f is not self.file))
+
+    def _larger(self) -> QtWidgets.QTabWidget:
+        tabs = QtWidgets.QTabWidget()
+        for name, table in _sections(bill_rows(bill_of(self.obj))):
+            tabs.addTab(_table(table), name)
+        tabs.setCurrentIndex(self.tabs.currentIndex())
+        return tabs
 
     def refresh(self) -> None:
         try:

@@ -226,7 +226,7 @@ class CarcassPanel(SpecPanel):
         try:
             value = field.value()
         except ClosetError as error:
-            self.set_error(field, units.explained(error.limit))
+            self.set_error(field, error.limit)
             return
         self._pending[field.name] = value
         self._pending[f"{place}.{other}"] = len(value) if what == "heights" else ()

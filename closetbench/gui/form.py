@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from closetbench.core.findings import Finding, Severity
 from closetbench.gui import palette
 from closetbench.gui.fields import Field
-from closetbench.gui.qt import QtCore, QtWidgets
+from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.qt import icon as icons
 
 
@@ -216,6 +216,28 @@ class FindingsList(QtWidgets.QLabel):
             f'<b style="color:{colour}">{_safe(finding.severity.value)}</b> '
             f"{_safe(finding.subject)}: {_safe(finding.message)}{_safe(figures)}{source}</p>"
         )
+
+
+def enlarging_button(
+    title: str, make: Callable[[], QtWidgets.QWidget]
+) -> QtWidgets.QPushButton:
+    """A button that shows a widget in a window of its own, beside the panel."""
+    button = QtWidgets.QPushButton(translate("Closetbench", "Show larger"))
+    button.setObjectName("larger")
+
+    def show() -> None:
+        window = QtWidgets.QDialog(button.window())
+        window.setAttribute(QtCore.Qt.WA_DeleteOnClose)
+        window.setObjectName("ClosetbenchLarger")
+        window.setWindowTitle(title)
+        QtWidgets.QVBoxLayout(window).addWidget(make())
+        window.resize(1100, 700)
+        # it goes when the panel goes
+        button.destroyed.connect(window.close)
+        window.show()
+
+    button.clicked.connect(show)
+    return button
 
 
 def _safe(text: str) -> str:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from closetbench.core.errors import ClosetError
 from closetbench.gui import choices, units
 from closetbench.gui.fields import ChoiceField, CountField, LengthField, NumberField
-from closetbench.gui.form import Fold, Form
+from closetbench.gui.form import Fold, Form, enlarging_button
 from closetbench.gui.qt import QtWidgets, let_events_in, translate
 from closetbench.gui.sheet_view import SheetView
 from closetbench.gui.spec_panel import SpecPanel
@@ -114,7 +114,15 @@ class LayoutPanel(SpecPanel):
         self.summary = form.note("summary")
         self.sheets = SheetView()
         form.whole(self.sheets)
+        form.whole(enlarging_button(_tr("Sheets"), self._larger))
         return form
+
+    def _larger(self) -> SheetView:
+        view = SheetView()
+        view.drawing.highest = 800
+        view.index = self.sheets.index
+        view.show_plan(plan_of(self.obj), self._titles(), self.sheets.drawing.names)
+        return view
 
     # -- planning
 
@@ -216,7 +224,8 @@ def _material_line(plan: Plan, key: str, titles: dict[str, str]) -> str:
         proved = _tr("proved to be the cheapest")
     else:
         proved = _tr("not proved: at least {}").format(plan.bound[key])
-    return _tr("{}: {} sheets, yield {:.0%} ({})").format(
-        titles.get(key, key), len(sheets), used, proved)
+    text = _tr("{}: 1 sheet, yield {:.0%} ({})") if len(sheets) == 1 else _tr(
+        "{}: {count} sheets, yield {:.0%} ({})")
+    return text.format(titles.get(key, key), used, proved, count=len(sheets))
 
 

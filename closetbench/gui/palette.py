@@ -16,6 +16,7 @@ _BOARDS: dict[MaterialKind, Colour] = {
 }
 SURVEY: Colour = (0.45, 0.55, 0.63)
 EDGES: Colour = (0.25, 0.20, 0.16)
+SHEET: Colour = (0.95, 0.84, 0.66)
 UNKNOWN: Colour = (0.75, 0.75, 0.75)
 
 
@@ -55,6 +56,11 @@ def accent(widget: QtWidgets.QWidget) -> QtGui.QColor:
 def wood(widget: QtWidgets.QWidget) -> QtGui.QColor:
     """The ground of a board in a sketch."""
     return QtGui.QColor("#6b5840" if is_dark(widget) else "#ead9bd")
+
+
+def ink_on_wood(widget: QtWidgets.QWidget) -> QtGui.QColor:
+    """The colour of words on a board in a sketch."""
+    return QtGui.QColor("#f6ecdb" if is_dark(widget) else "#2b2118")
 
 
 def error_colour(widget: QtWidgets.QWidget) -> str:

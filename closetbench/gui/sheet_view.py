@@ -69,14 +69,26 @@ class SheetView(QtWidgets.QWidget):
 
 class _Sheet(Sketch):
     def __init__(self) -> None:
-        super().__init__("sheet", 220)
+        super().__init__("sheet", 180)
+        self.highest = 320
         self.sheet: SheetPlan | None = None
         self.names: dict[str, str] = {}
 
     def show_sheet(self, sheet: SheetPlan) -> None:
         """Draw this sheet from now on."""
         self.sheet = sheet
+        self._fit()
         self.update()
+
+    def resizeEvent(self, event: QtGui.QResizeEvent) -> None:  # noqa: N802
+        """Keep as high as the sheet is at that width."""
+        self._fit()
+
+    def _fit(self) -> None:
+        if self.sheet is not None:
+            raw = self.sheet.sheet
+            high = min(int((self.width() - 6) * raw.width / raw.length) + 7, self.highest)
+            self.setFixedHeight(max(high, 60))
 
     def draw(self, painter: QtGui.QPainter) -> None:
         """The sheet, its trim, the parts with their names and the direction of the grain."""
@@ -116,4 +128,4 @@ class _Sheet(Sketch):
             return
         centre = where.center()
         self.words(
-            painter, (centre.x(), centre.y()), text, turned=turned, share=0.9, room=room - 4)
+            painter, (centre.x(), centre.y()), text, turned=turned, on_wood=True, room=room - 4)

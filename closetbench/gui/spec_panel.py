@@ -89,7 +89,7 @@ class SpecPanel(TaskPanel):
             self._pending[field.name] = field.value()
         except ClosetError as error:
             self._pending.pop(field.name, None)
-            self.set_error(field, units.explained(error.limit))
+            self.set_error(field, error.limit)
             return
         self.set_error(field, "")
         self.try_pending(field)

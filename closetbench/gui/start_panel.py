@@ -51,9 +51,3 @@ class StartPanel(SurveyPanel):
         closet = bridge.closet_for(self.obj)
         closet.Label = name
         field.put(closet.Label)
-
-    def finish(self) -> None:
-        """Look at the closet once it is there."""
-        from closetbench.gui.commands.base import show_all
-
-        show_all()

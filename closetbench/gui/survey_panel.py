@@ -93,7 +93,7 @@ class SurveyPanel(SpecPanel):
         self.caption.setMinimumHeight(2 * self.caption.fontMetrics().lineSpacing())
         self.tabs = QtWidgets.QTabWidget()
         self.tabs.setObjectName("readings")
-        self.tabs.setUsesScrollButtons(True)
+        self.tabs.setUsesScrollButtons(False)
         pages = []
         for title, page in (
             (_tr("Widths"), self._widths()),

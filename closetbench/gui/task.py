@@ -16,11 +16,13 @@ import FreeCADGui
 from closetbench.core.errors import ClosetError
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
+from closetbench.gui.looking import show_all
 from closetbench.gui.qt import QtCore, QtWidgets, run_modal, translate
 
 CONTEXT = "Closetbench"
-NEEDED_WIDTH = 400
-"""px of the dock that shows the forms, its margins and scroll bar included."""
+MARGINS = 56
+"""px that FreeCAD's dock, its boxes and the scroll bar take beside a form."""
+WIDEST = 560
 PREVIEW_DELAY = 150
 """ms from the last change to the preview: typing goes on without waiting for shapes."""
 
@@ -53,6 +55,7 @@ class TaskPanel(QtCore.QObject):
         self.form: list[Form] = []
         self._make = make
         self.is_open = False
+        self._first = False
         self._buttons: QtWidgets.QDialogButtonBox | None = None
         self._observer = _Observer(self)
         self._preview = QtCore.QTimer(self)
@@ -72,6 +75,7 @@ class TaskPanel(QtCore.QObject):
                 CONTEXT, "Another task is open: finish it with OK or Cancel first."))
             return False
         self.doc.openTransaction(self.title)
+        self._first = not self.doc.Objects
         try:
             if self._make is not None:
                 self.obj = self._make()
@@ -89,6 +93,8 @@ class TaskPanel(QtCore.QObject):
         FreeCAD.addDocumentObserver(self._observer)
         if editing or self.obj is None or not _edit(self.obj):
             self.show()
+        if self._first:
+            QtCore.QTimer.singleShot(0, show_all)
         return True
 
     def show(self) -> None:
@@ -111,8 +117,9 @@ class TaskPanel(QtCore.QObject):
         # a floating dock, or one laid over the 3D view, has a width of its own
         if dock is None or dock.isFloating() or dock.parentWidget() is not window:
             return
-        if dock.width() < NEEDED_WIDTH:
-            window.resizeDocks([dock], [NEEDED_WIDTH], QtCore.Qt.Horizontal)
+        needed = MARGINS + max(form.minimumSizeHint().width() for form in self.form)
+        if dock.width() < min(needed, WIDEST):
+            window.resizeDocks([dock], [min(needed, WIDEST)], QtCore.Qt.Horizontal)
 
     def _focus_first(self) -> None:
         if self.is_open and self.fields:
@@ -137,6 +144,8 @@ class TaskPanel(QtCore.QObject):
             tell(self.title, str(error))
             return False
         self._close(self.doc.commitTransaction)
+        if self._first:
+            show_all()
         return True
 
     def reject(self) -> bool:

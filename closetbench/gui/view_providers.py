@@ -162,6 +162,11 @@ def _first_look(obj: Any) -> None:
         view.Transparency = 80
         with contextlib.suppress(AttributeError):
             view.Selectable = False
+    elif kind == "CutLayout":
+        view.LineWidth = 1.0
+        view.PointSize = 1.0
+        view.LineColor = palette.EDGES
+        view.ShapeColor = palette.SHEET
     elif kind in _SHAPELESS:
         # what was loaded without a view has none of this yet
         view.DisplayMode = _MODE

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import faulthandler
 import json
 import os
 import runpy
@@ -179,4 +180,5 @@ def start() -> None:
 # FreeCAD may go through a script a second time.
 if not hasattr(sys, "closetbench_driver"):
     sys.closetbench_driver = None
+    faulthandler.enable(2)  # a crash tells where Python was; it ends up in the run's output
     QtCore.QTimer.singleShot(500, start)

@@ -99,17 +99,3 @@ def there_are(kind: str) -> bool:
 
     doc = FreeCAD.ActiveDocument
     return doc is not None and any(True for _ in ours(doc, kind))
-
-
-def show_all() -> None:
-    """Look at everything from the front, from the right and above.
-
-    Nearer to the front than FreeCAD's isometric view, so that one sees into a closet.
-    """
-    gui = FreeCADGui.ActiveDocument
-    view = gui.ActiveView if gui is not None else None
-    if hasattr(view, "setCameraOrientation"):
-        around = FreeCAD.Rotation(FreeCAD.Vector(0, 0, 1), 28)
-        upright = FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 72)
-        view.setCameraOrientation(around.multiply(upright))
-        view.fitAll()

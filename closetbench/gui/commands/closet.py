@@ -9,7 +9,6 @@ from closetbench.gui.commands.base import (
     chosen,
     document_or_new,
     mark,
-    show_all,
     there_are,
 )
 
@@ -64,6 +63,7 @@ class _Example(Command):
     file = ""
 
     def run(self) -> None:
+        from closetbench.gui.looking import show_all
         from closetbench.job import read_job
         from closetbench.model.make import closet_from_design, make_layout
         from closetbench.resources import RESOURCES

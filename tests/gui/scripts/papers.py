@@ -1,9 +1,29 @@
 """The example closet: its layout, its drawings, its bill, its settings."""
 
+import time
+
 import FreeCAD
 import FreeCADGui
 
+from closetbench.model import layout as layouts
+from closetbench.stock.plan import PlanProgress
 from tests.gui.hands import Hands
+
+
+class Slowly:
+    """A planner that takes ten seconds over it, unless it is stopped."""
+
+    def __init__(self, planner) -> None:
+        self.planner = planner
+        self.stopped = False
+
+    def __call__(self, parts, stock, settings, progress):
+        for turn in range(500):
+            if not progress(PlanProgress("ply18", turn / 500, 6, 5)):
+                self.stopped = True
+                break
+            time.sleep(0.02)
+        return self.planner(parts, stock, settings)
 
 
 def steps(gui):
@@ -52,21 +72,25 @@ def layout(gui, hands):
     gui.check("not planned" in hands.said("why"), "drawings of sheets need a plan")
     gui.check(not hands.widget("layout").isEnabled(), "no drawing of a layout without a plan")
     hands.cancel()
-    # OK makes the plan that is not there yet; the search can be stopped
+    # OK makes the plan that is not there yet; a long search can be stopped
     hands.run("Closetbench_Layout")
-    hands.type("settings.seconds", "60")
-    hands.type("settings.tidy", "60")
     panel = hands.panel
+    slow = Slowly(layouts.plan_sheets)
+    layouts.plan_sheets = slow
 
     def stop() -> None:
-        gui.check(panel.bar.isVisible(), "progress is shown")
+        gui.check(panel.bar.isVisible() and panel.bar.value() > 0, "progress is shown")
+        gui.check("6 sheets so far" in hands.said("planning"), hands.said("planning"))
         gui.check(not hands.widget("settings.kerf").isEnabled(), "fields rest while it searches")
+        gui.shot("planning")
         panel.reject()
         gui.check(hands.panel is panel, "Escape stops the search, not the panel")
 
-    gui.later(60, stop)
+    gui.later(900, stop)
     hands.ok()
     yield 300
+    layouts.plan_sheets = slow.planner
+    gui.check(slow.stopped, "the search was stopped")
     gui.equal(hands.panel, None, "panel after OK")
     (cut,) = hands.ours("CutLayout")
     gui.check(cut.Sheets >= 3 and not cut.OutOfDate, f"{cut.Sheets} sheets planned")
