@@ -34,6 +34,7 @@ from closetbench.core.envelope import Clearances, Objective
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.existing import ExistingSpec
 from closetbench.core.face_frame import FaceFrameSpec
+from closetbench.core.fillers import FillersSpec
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.lengths import UNITS, LengthFormat, read_length
 from closetbench.core.materials import Catalogue
@@ -60,7 +61,7 @@ COMPONENTS: Mapping[str, type[Spec]] = {
     "carcass": CarcassSpec, "drawers": DrawersSpec, "doors": DoorsSpec,
     "rods": RodsSpec, "existing": ExistingSpec, "face_frame": FaceFrameSpec,
     "bench": BenchSpec, "shoe_shelves": ShoeShelvesSpec, "corner_shelves": CornerShelvesSpec,
-    "over_shelf": OverShelfSpec, "panel": PanelSpec,
+    "over_shelf": OverShelfSpec, "fillers": FillersSpec, "panel": PanelSpec,
 }
 """The tables of components, in the order in which a closet is built from them."""
 

@@ -6,11 +6,17 @@ from pathlib import Path
 
 import pytest
 
+from closetbench.core.closet import build_closet
 from closetbench.core.envelope import Objective
+from closetbench.core.fillers import Cover, FillersSpec, Levelling
+from closetbench.core.parts import Role
 from closetbench.core.room import build_room
 from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, TapeClass
 from closetbench.job import JobError, job_text, parse_job, read_job
 from closetbench.resources import RESOURCES
+from closetbench.stock.from_parts import cut_parts, stock_sheets
+from closetbench.stock.plan import CutSettings
+from closetbench.stock.sheets import plan_sheets
 
 EXAMPLE = (RESOURCES / "examples" / "box-room.toml").read_text(encoding="utf-8")
 
@@ -138,3 +144,41 @@ def test_objective_is_read_and_written_back() -> None:
     assert parse_job(job_text(job), "job.toml", Path()) == job
     with pytest.raises(JobError, match="objective is 'depth'; must be one of width first, volume"):
         parse("", text.replace('"volume"', '"depth"'))
+
+
+FILLERS = """
+[[fillers]]
+name = "Fillers"
+top = "moulding"
+levelling = "base frame scribed to the floor"
+least = 15
+mouldings = ["scribe_45"]
+"""
+
+
+def test_fillers_come_into_parts_layout_and_bill() -> None:
+    text = EXAMPLE.replace("left = 5\nright = 5", "left = 18\nright = 20") + FILLERS
+    job = parse_job(text, "job.toml", Path())
+    (spec,) = (c for c in job.design.components if isinstance(c, FillersSpec))
+    assert (spec.top, spec.levelling) == (Cover.MOULDING, Levelling.SCRIBED)
+    assert parse_job(job_text(job), "job.toml", Path()) == job
+    catalogue = job.catalogue()
+    closet = build_closet(job.design, catalogue)
+    fillers = [p for p in closet.parts if p.component == "Fillers"]
+    assert {p.name for p in fillers} == {
+        "left filler", "right filler", "Craft top moulding", "Coats and boots top moulding"
+    }
+    bases = [p for p in closet.parts if p.role is Role.BASE_FRAME]
+    assert all(p.panel.tapers for p in bases)
+    assert not [f for f in closet.findings if f.rule in ("parts-overlap", "shims")]
+    cut = {c.key: (c.length, c.width, c.material) for c in cut_parts(closet.parts, catalogue)}
+    for part in (*fillers, *bases):
+        length, width, material = cut[part.full_name]
+        assert (length, width) == (part.panel.cut_length, part.panel.cut_width)
+        assert material == part.panel.material
+    materials = {p.panel.material for p in fillers}
+    assert materials == {"ply18", "scribe_45"}
+    boards = [p for p in cut_parts(fillers, catalogue) if p.material == "scribe_45"]
+    plan = plan_sheets(boards, stock_sheets(catalogue, ["scribe_45"]), CutSettings(seconds=1.0))
+    assert sum(len(s.placements) for s in plan.sheets) == 2
+    assert any(n.key == "screw_4x30" and "fillers" in n.purpose for n in closet.hardware)

@@ -19,10 +19,12 @@ from closetbench.core.envelope import Clearances, Envelope, Objective, fit_envel
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, fitted
 from closetbench.core.figures import Figures
+from closetbench.core.fillers import FillersSpec, Levelling, build_fillers
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
 from closetbench.core.kept import take_out_reused, with_kept
+from closetbench.core.levelling import scribe_base
 from closetbench.core.materials import Catalogue
 from closetbench.core.meeting import meeting_findings, room_blocks
 from closetbench.core.parts import HardwareNeed, Part
@@ -36,7 +38,7 @@ from closetbench.core.survey import Survey
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
 
-Spec = CarcassSpec | PanelSpec | Contents
+Spec = CarcassSpec | PanelSpec | Contents | FillersSpec
 """Everything that a closet may hold, as the user specifies it."""
 
 PANEL_SPACING = 300.0
@@ -134,7 +136,7 @@ def build_closet(
                 design.name, "name of a component", f"'{name}'",
                 "must be given and must differ from every other's",
             )
-    components = _components(design, envelope, catalogue)
+    components = _components(design, room, envelope, catalogue)
     blocked, access = access_findings(components, room, envelope)
     findings = [
         *(room.findings if room else ()),
@@ -157,10 +159,10 @@ def build_closet(
 
 
 def _components(
-    design: ClosetDesign, envelope: Envelope, catalogue: Catalogue
+    design: ClosetDesign, room: Room | None, envelope: Envelope, catalogue: Catalogue
 ) -> tuple[Component, ...]:
     """Every component, in the design's order: carcasses are built first, then what stands
-    in them or beside them."""
+    in them or beside them, fillers last."""
     built: dict[str, Component] = {}
     pieces = [c for c in design.components if isinstance(c, ExistingSpec)]
     catalogue = with_kept(catalogue, pieces)
@@ -172,6 +174,8 @@ def _components(
         elif isinstance(spec, PanelSpec):
             component = _in_front(build_panel(spec, catalogue), ahead)
             ahead = -component.box.y0 + PANEL_SPACING
+        elif isinstance(spec, FillersSpec):
+            component = _close_gaps(spec, built, design, room, envelope, catalogue)
         else:
             component = build_inside(spec, site, catalogue)
         built[spec.name] = component
@@ -179,8 +183,23 @@ def _components(
     return take_out_reused([built[spec.name] for spec in design.components], pieces)
 
 
+def _close_gaps(
+    spec: FillersSpec, built: dict[str, Component], design: ClosetDesign, room: Room | None,
+    envelope: Envelope, catalogue: Catalogue,
+) -> Component:
+    """The fillers; bases that are scribed take the place of those that are not."""
+    names = [c.name for c in design.components if isinstance(c, CarcassSpec)]
+    found = build_fillers(spec, [built[n] for n in names], room, envelope, catalogue)
+    if spec.levelling is Levelling.SCRIBED and room is not None:
+        for name in names:
+            built[name] = scribe_base(built[name], room, envelope, spec.scribe)
+    return found
+
+
 def _rank(spec: Spec) -> int:
-    """Carcasses first, then what others stand in or behind, then the rest."""
+    """Carcasses first, then what others stand in or behind, then the rest, then fillers."""
+    if isinstance(spec, FillersSpec):
+        return len(HOSTING) + 2
     return 0 if isinstance(spec, CarcassSpec) else HOSTING.get(type(spec), len(HOSTING) + 1)
 
 

@@ -162,10 +162,16 @@ def _check_tapers(panel: Panel, subject: str) -> None:
             raise ClosetError(
                 subject, label, "not alone", "must be the only one there, without an edge band"
             )
-        if not (0 <= taper.first < across and 0 <= taper.last < across and taper.allowance >= 0):
+        if not (max(taper.first, taper.last) < across and taper.allowance >= 0):
             raise ClosetError(
                 subject, label, f"{taper.first:g} to {taper.last:g} mm",
-                f"must be 0 or more and less than the {across:g} mm across",
+                f"must be less than the {across:g} mm across",
+            )
+    for x, y in panel.outline():
+        if not (-1e-6 <= x <= panel.length + 1e-6 and -1e-6 <= y <= panel.width + 1e-6):
+            raise ClosetError(
+                subject, "tapers", f"a corner at {x:g}, {y:g} mm",
+                f"must leave the panel within {panel.length:g} x {panel.width:g} mm",
             )
 
 

@@ -197,17 +197,34 @@ class Panel:
     @property
     def cut_origin(self) -> Point:
         """Where the sawn board's corner lies in the finished panel's frame."""
-        return self._less(Rim.START), self._less(Rim.FRONT)
+        x0, y0, _, _ = self._sawn()
+        return x0, y0
 
     @property
     def cut_length(self) -> float:
         """Length to saw: finished length less the bands on the ends, scribe allowance added."""
-        return self.length - self._less(Rim.START) - self._less(Rim.END)
+        x0, _, x1, _ = self._sawn()
+        return x1 - x0
 
     @property
     def cut_width(self) -> float:
         """Width to saw: finished width less the bands on the edges, scribe allowance added."""
-        return self.width - self._less(Rim.FRONT) - self._less(Rim.REAR)
+        _, y0, _, y1 = self._sawn()
+        return y1 - y0
+
+    def _sawn(self) -> tuple[float, float, float, float]:
+        """The rectangle to saw, in the finished panel's frame."""
+        if not self.tapers:
+            return self._cut_rims()
+        # what is left on along a rim makes the points of the mitres at its ends longer
+        xs, ys = zip(*self.cut_outline(), strict=True)
+        return min(xs), min(ys), max(xs), max(ys)
+
+    def _cut_rims(self) -> tuple[float, float, float, float]:
+        return (
+            self._less(Rim.START), self._less(Rim.FRONT),
+            self.length - self._less(Rim.END), self.width - self._less(Rim.REAR),
+        )
 
     def outline(self) -> tuple[Point, ...]:
         """The finished outline, counter-clockwise from the corner START/FRONT."""
@@ -215,8 +232,7 @@ class Panel:
 
     def cut_outline(self) -> tuple[Point, ...]:
         """The outline as sawn, in the finished panel's frame, counter-clockwise."""
-        x0, y0 = self.cut_origin
-        return self._outline(x0, y0, x0 + self.cut_length, y0 + self.cut_width)
+        return self._outline(*self._cut_rims())
 
     def _outline(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
         if self.tapers:

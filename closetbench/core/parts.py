@@ -43,6 +43,8 @@ class Role(Enum):
     LIP = "front lip"
     ROD = "hanging rod"
     EXISTING = "existing piece"
+    FILLER = "filler"
+    MOULDING = "moulding"
 
 
 @dataclass(frozen=True)

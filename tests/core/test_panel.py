@@ -342,6 +342,15 @@ def test_taper_and_mitre_meet_in_a_corner() -> None:
     assert high == pytest.approx((1000.0 / 1.01, 40.0 - 10.0 / 1.01))
 
 
+def test_what_is_left_on_makes_the_points_of_mitres_longer() -> None:
+    # 6 mm left on along the rear, and a mitre of 45 degrees at the end
+    mitred = Panel(1000.0, 26.0, 6.0, "pine", tapers=(
+        Taper(Rim.REAR, 0.0, 0.0, 6.0), Taper(Rim.END, 26.0, 0.0)))
+    assert mitred.outline()[2] == (1000.0, 26.0)
+    assert mitred.cut_outline() == ((0.0, 0.0), (974.0, 0.0), (1006.0, 32.0), (0.0, 32.0))
+    assert (mitred.cut_length, mitred.cut_width, mitred.cut_origin) == (1006.0, 32.0, (0.0, 0.0))
+
+
 def test_tapered_strip_and_its_mirror_image_are_one_piece_turned_over() -> None:
     turned = (
         replace(STRIP, tapers=(Taper(Rim.REAR, 0.0, 12.0, 6.0),)),
@@ -363,7 +372,7 @@ def test_tapered_strip_and_its_mirror_image_are_one_piece_turned_over() -> None:
         ({"holes": (HoleRow("h", Face.UPPER, 50.0, 10.0, 5.0, 10.0),)}, "machining is given"),
         ({"bands": (Band(Rim.REAR, "half", 0.5),)}, "taper of the rear is not alone"),
         ({"tapers": (Taper(Rim.REAR, 0.0, 30.0),)}, "taper of the rear is 0 to 30 mm; must be"),
-        ({"tapers": (Taper(Rim.REAR, -1.0, 3.0),)}, "must be 0 or more and less than the 30 mm"),
+        ({"tapers": (Taper(Rim.REAR, -1.0, 3.0),)}, "must leave the panel within 2000 x 30 mm"),
         ({"tapers": (Taper(Rim.REAR, 1.0, 3.0),) * 2}, "must be the only one there"),
     ],
 )
