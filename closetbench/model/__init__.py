@@ -1,8 +1,7 @@
 """FreeCAD document objects: properties in, parts and results out; the core does the sums.
 
-Who depends on whom: ``Survey`` <- ``Carcass`` (and its ``Bay``s) <- ``ClosetPart``. The
-``Closet`` is a group that holds them all, so that it can be hidden, moved into an
-``App::Part`` or deleted as a whole. A group depends on what it holds, which is why
-nothing in it may depend on the group, and why ``CutLayout`` and ``Bill``, which do, are
-shown under it but not held by it.
+What the user decides (``Survey``, ``Carcass`` with its ``Bay``s, what stands in them, single
+panels) is held by the ``Closet``, a group, which so depends on all of it and works it out as
+one design. What follows (the parts, the ``CutLayout``, the ``Bill``) depends on the
+``Closet`` and is therefore not held by it: the tree shows it there all the same.
 """

@@ -5,9 +5,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from closetbench.core.closet import part_weight
 from closetbench.core.joinery import Joint
 from closetbench.core.specs import BackKind, BaseKind, BaySpec, CarcassSpec, TopKind
+from closetbench.model import component
 from closetbench.model.base import Scripted
 from closetbench.model.properties import (
     BAND,
@@ -18,19 +18,15 @@ from closetbench.model.properties import (
     FLOATS,
     INTEGER,
     LENGTH,
-    LINK,
     LINKS,
     STRING,
-    TEXTS,
     TUPLE,
     ZERO_IS_NONE,
     Prop,
     choice,
-    put,
     read_fields,
-    result,
+    record_of,
     starting_as,
-    with_fields,
     write_fields,
 )
 
@@ -60,6 +56,8 @@ JOINERY = (
     Prop("LeastSkin", LENGTH, "Joinery", "What must stay under a blind hole",
          "rules.least_skin"),
 )
+RULE_DEPTH = Prop("GrooveDepth", LENGTH, "Joinery", "Depth of all grooves; 0: by the fraction",
+                  "rules.depth", ZERO_IS_NONE)
 FIELDS = starting_as(CarcassSpec("", ""), (
     Prop("Material", STRING, "Carcass", "Key of the boards in the catalogue", "material"),
     Prop("Width", LENGTH, "Sizes", "Outer width; 0: what the envelope leaves", "width",
@@ -68,6 +66,8 @@ FIELDS = starting_as(CarcassSpec("", ""), (
          "height", ZERO_IS_NONE),
     Prop("Depth", LENGTH, "Sizes", "Outer depth; 0: that of the envelope", "depth",
          ZERO_IS_NONE),
+    Prop("X", DISTANCE, "Sizes", "Left side's distance from the envelope's left", "x",
+         unless="BesidePrevious"),
     Prop("AgainstBack", BOOL, "Sizes",
          "Stands at the rear of a deeper envelope, else at its front", "against_back"),
     choice("Joint", "Carcass", "How top and bottom are joined to the sides", "joint", Joint),
@@ -91,9 +91,10 @@ FIELDS = starting_as(CarcassSpec("", ""), (
     Prop("BackInset", LENGTH, "Back", "From the rear edges to the back's rear face",
          "back.inset"),
     Prop("CleatHeight", LENGTH, "Back", "Height of a cleat", "back.cleat_height"),
-    *JOINERY,
-    Prop("GrooveDepth", LENGTH, "Joinery", "Depth of all grooves; 0: by the fraction",
-         "rules.depth", ZERO_IS_NONE),
+    *JOINERY, RULE_DEPTH,
+    Prop("GrooveStop", LENGTH, "Joinery",
+         "How far grooves stay back from the front edge; 0 runs them through", "groove_stop",
+         unless="GrooveStopByRule"),
     *(
         Prop(f"Pin{name}", LENGTH, "Shelf pins", text, f"drill.{name.lower()}")
         for name, text in (
@@ -108,32 +109,17 @@ FIELDS = starting_as(CarcassSpec("", ""), (
         )
     ),
 ))
-SWITCHED = (
+SWITCHES = (
     Prop("BesidePrevious", BOOL, "Sizes", "Stands beside the carcass before it, else at X",
          initial=True),
-    Prop("X", DISTANCE, "Sizes", "Left side's distance from the envelope's left"),
     Prop("GrooveStopByRule", BOOL, "Joinery",
          "Grooves stop short of a banded front edge and run through a bare one", initial=True),
-    Prop("GrooveStop", LENGTH, "Joinery",
-         "How far grooves stay back from the front edge; 0 runs them through"),
     Prop("BayCount", INTEGER, "Bays", "Number of bays, each an object of its own", initial=1),
 )
-LINKS_OUT = (
-    Prop("Survey", LINK, "Links", "The survey whose envelope it stands in"),
-    Prop("Beside", LINK, "Links", "The carcass to its left, by the closet's order", locked=True),
+OWN_LINKS = (
     Prop("BayList", LINKS, "Links", "Its bays from left to right", locked=True),
     Prop("BaysMade", INTEGER, "Links", "Bays that there were objects for", result=True,
          hidden=True),
-)
-RESULTS = (
-    result("OuterWidth", LENGTH, "Outer width as built"),
-    result("OuterHeight", LENGTH, "Outer height as built"),
-    result("OuterDepth", LENGTH, "Outer depth as built"),
-    result("LeftAt", DISTANCE, "Left side's distance from the envelope's left as built"),
-    result("FrontAt", DISTANCE, "The front's distance from the envelope's front as built"),
-    result("PartCount", INTEGER, "Number of parts"),
-    result("Weight", FLOAT, "Weight of all parts in kg"),
-    result("Findings", TEXTS, "Doubts about the carcass"),
 )
 
 
@@ -143,30 +129,10 @@ class Bay(Scripted):
     properties = BAYS
 
 
-class Carcass(Scripted):
+class Carcass(component.ComponentProxy):
     """Proxy of a carcass."""
 
-    properties = (*LINKS_OUT, *FIELDS, *SWITCHED, *RESULTS)
-
-    def work_out(self, obj: Any) -> None:
-        """Work out the carcass; raises ``ClosetError`` and keeps what was."""
-        from closetbench.model.bridge import built_of
-
-        built = built_of(obj)
-        box = built.component.box
-        for name, value in (
-            ("OuterWidth", box.x1 - box.x0), ("OuterHeight", box.z1 - box.z0),
-            ("OuterDepth", box.y1 - box.y0), ("LeftAt", box.x0), ("FrontAt", box.y0),
-            ("PartCount", len(built.parts)),
-            ("Weight", sum(part_weight(p, built.catalogue) for p in built.component.parts)),
-            ("Findings", [f"{f.subject}: {f.message}" for f in built.component.findings]),
-        ):
-            put(obj, name, value)
-
-    def onChanged(self, obj: Any, name: str) -> None:  # noqa: N802 - FreeCAD's name
-        """A new label is a new name for all parts."""
-        if name == "Label" and not obj.Document.Restoring and hasattr(obj, "Findings"):
-            obj.touch()
+    properties = (*component.LINKS, *OWN_LINKS, *FIELDS, *SWITCHES, *component.RESULTS)
 
 
 def bay_count(obj: Any) -> int:
@@ -184,9 +150,7 @@ def carcass_spec(obj: Any) -> CarcassSpec:
     bays = [bay_spec(bay) for bay in obj.BayList][: max(0, bay_count(obj))]
     bays += [BaySpec()] * (bay_count(obj) - len(bays))
     values = read_fields(obj, FIELDS)
-    values["x"] = None if obj.BesidePrevious else obj.X.Value
-    values["groove_stop"] = None if obj.GrooveStopByRule else obj.GrooveStop.Value
-    return with_fields(CarcassSpec(obj.Label, "", bays=tuple(bays)), values)
+    return record_of(CarcassSpec, {**values, "name": obj.Label, "bays": tuple(bays)})
 
 
 def write_carcass(obj: Any, spec: CarcassSpec) -> None:
@@ -194,12 +158,6 @@ def write_carcass(obj: Any, spec: CarcassSpec) -> None:
     if obj.Label != spec.name:
         obj.Label = spec.name
     write_fields(obj, FIELDS, spec)
-    put(obj, "BesidePrevious", spec.x is None)
-    put(obj, "GrooveStopByRule", spec.groove_stop is None)
-    if spec.x is not None:
-        put(obj, "X", spec.x)
-    if spec.groove_stop is not None:
-        put(obj, "GrooveStop", spec.groove_stop)
 
 
 def write_bay(obj: Any, spec: BaySpec) -> None:

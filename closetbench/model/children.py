@@ -5,25 +5,40 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from closetbench.core.parts import Part
+from closetbench.core.bodies import Body, LengthPart, Piece
 from closetbench.model.base import class_of, create, is_invalid, ours
-from closetbench.model.bridge import built_of, closet_for
+from closetbench.model.body import BodyProxy
+from closetbench.model.bridge import Built, built_of, chain_of, closet_for, survey_for
 from closetbench.model.carcass import Bay, bay_count
+from closetbench.model.loose import Bar, ExistingPiece
 from closetbench.model.part import ClosetPart
 from closetbench.model.properties import put
+
+BODIES = ("ClosetPart", "Bar", "ExistingPiece")
+PLANS = ("CutLayout", "Bill")
 
 
 def sync(doc: Any) -> None:
     """Create and remove children after a recompute, within the same undo step.
 
-    A carcass that could not be built, or was not looked at, keeps what it has.
+    A closet that could not be built, or was not looked at, keeps what it has.
     """
-    carcasses = list(ours(doc, "Carcass"))
-    for carcass in carcasses:
-        if not is_invalid(carcass) and "Touched" not in carcass.State:
-            ensure_bays(carcass, bay_count(carcass))
-            _ensure_parts(carcass)
-    _remove(doc, _orphans(doc, carcasses))
+    for closet in list(ours(doc, "Closet")):
+        if is_invalid(closet) or "Touched" in closet.State or survey_for(closet) is None:
+            continue
+        built = built_of(closet)
+        for obj in chain_of(closet):
+            if class_of(obj) == "Carcass":
+                ensure_bays(obj, bay_count(obj))
+                obj.purgeTouched()
+            _ensure_bodies(closet, obj, built)
+        # what was worked out already counts these children
+        closet.purgeTouched()
+    for obj in _orphans(doc):
+        holder = closet_for(obj)
+        doc.removeObject(obj.Name)
+        if holder is not None:
+            holder.purgeTouched()
 
 
 def ensure_bays(carcass: Any, count: int) -> None:
@@ -31,84 +46,74 @@ def ensure_bays(carcass: Any, count: int) -> None:
     bays = list(carcass.BayList)
     if len(bays) == count == carcass.BaysMade:
         return
-    doc = carcass.Document
+    doc, closet = carcass.Document, closet_for(carcass)
     for number in range(len(bays) + 1, count + 1):
-        bays.append(create(
-            doc, Bay, f"{carcass.Name}_bay", f"{carcass.Label}: bay {number}"
-        ))
+        bays.append(create(doc, Bay, f"{carcass.Name}_bay", f"{carcass.Label}: bay {number}"))
         bays[-1].purgeTouched()
-    surplus = bays[count:]
-    carcass.BayList = bays[:count]
+    surplus, bays = bays[count:], bays[:count]
+    carcass.BayList = bays
     put(carcass, "BayCount", count)
     put(carcass, "BaysMade", count)
-    _hold(carcass, bays[:count])
     _remove(doc, surplus)
-    carcass.purgeTouched()
+    if closet is not None:
+        held = set(closet.Group)
+        closet.Group = [*closet.Group, *(b for b in bays if b not in held)]
 
 
-def parts_of(carcass: Any) -> list[Any]:
-    """The part objects of a carcass, in its order."""
-    found = [o for o in carcass.InList if class_of(o) == "ClosetPart" and o.Component == carcass]
+def parts_of(component: Any) -> list[Any]:
+    """The objects of a component's parts, in its order."""
+    found = [o for o in component.InList if class_of(o) in BODIES and o.Component == component]
     return sorted(found, key=lambda o: int(o.Order))
 
 
 def claimed(obj: Any) -> list[Any]:
     """What is shown under an object in the tree."""
-    kind = class_of(obj)
-    if kind == "Carcass":
-        return [*obj.BayList, *parts_of(obj)]
-    if kind != "Closet":
-        return []
-    below = {o.Name for c in obj.Group if class_of(c) == "Carcass" for o in claimed(c)}
-    plans = [o for o in obj.InList if class_of(o) in ("CutLayout", "Bill")]
-    return [*(o for o in obj.Group if o.Name not in below), *plans]
+    if class_of(obj) == "Closet":
+        plans = [o for o in obj.InList if class_of(o) in PLANS]
+        return [*(o for o in obj.Group if class_of(o) != "Bay"), *plans]
+    return [*getattr(obj, "BayList", ()), *parts_of(obj)]
 
 
 def delete_with(obj: Any) -> None:
-    """Remove what cannot be without an object: bays and parts, or all that a closet holds."""
-    _remove(obj.Document, obj.Group if class_of(obj) == "Closet" else claimed(obj))
+    """Remove what cannot be without an object: bays and parts, or all that makes a closet."""
+    doomed = claimed(obj)
+    if class_of(obj) == "Closet":
+        doomed = [o for o in obj.InList if class_of(o) in BODIES] + list(obj.Group)
+    _remove(obj.Document, doomed)
 
 
-def _ensure_parts(carcass: Any) -> None:
-    wanted = built_of(carcass).parts
-    have = {o.PartName: o for o in parts_of(carcass)}
-    new = [_make_part(carcass, part) for name, part in wanted.items() if name not in have]
-    if new:
-        _hold(carcass, new)
-    _remove(carcass.Document, [o for name, o in have.items() if name not in wanted])
+def _ensure_bodies(closet: Any, component: Any, built: Built) -> None:
+    wanted = built.bodies.get(component.Label, {})
+    have = {(o.PartName, class_of(o)): o for o in parts_of(component)}
+    keys = {(name, _class_for(body).__name__) for name, body in wanted.items()}
+    for name, body in wanted.items():
+        if (name, _class_for(body).__name__) not in have:
+            _make(closet, component, body)
+    _remove(component.Document, [o for key, o in have.items() if key not in keys])
 
 
-def _make_part(carcass: Any, part: Part) -> Any:
-    obj = create(carcass.Document, ClosetPart, f"{carcass.Name}_{part.name}")
-    obj.PartName = part.name
-    obj.Component = carcass
+def _class_for(body: Body) -> type[BodyProxy]:
+    if isinstance(body, LengthPart):
+        return Bar
+    return ExistingPiece if isinstance(body, Piece) else ClosetPart
+
+
+def _make(closet: Any, component: Any, body: Body) -> None:
+    obj = create(component.Document, _class_for(body), f"{component.Name}_{body.name}")
+    obj.PartName = body.name
+    obj.Component = component
+    obj.Closet = closet
     obj.Proxy.work_out(obj)
     obj.purgeTouched()
-    return obj
 
 
-def _hold(carcass: Any, objects: Sequence[Any]) -> None:
-    """Put objects into the closet's group, without asking for another recompute."""
-    closet = closet_for(carcass)
-    if closet is None:
-        return
-    held = set(closet.Group)
-    new = [o for o in objects if o not in held]
-    if new:
-        closet.Group = [*closet.Group, *new]
-        closet.purgeTouched()
-
-
-def _orphans(doc: Any, carcasses: Sequence[Any]) -> list[Any]:
-    bays = {bay for carcass in carcasses for bay in carcass.BayList}
+def _orphans(doc: Any) -> list[Any]:
+    bays = {bay for carcass in ours(doc, "Carcass") for bay in carcass.BayList}
     lost = [o for o in ours(doc, "Bay") if o not in bays]
-    return lost + [o for o in ours(doc, "ClosetPart") if o.Component is None]
+    return lost + [o for o in ours(doc, *BODIES) if o.Component is None or o.Closet is None]
 
 
 def _remove(doc: Any, objects: Sequence[Any]) -> None:
-    groups = {c for o in objects if (c := closet_for(o)) is not None}
     for name in [o.Name for o in objects]:
         if doc.getObject(name) is not None:
             doc.removeObject(name)
-    for closet in groups:
-        closet.purgeTouched()

@@ -1,7 +1,7 @@
-"""The closet: a group that holds its survey, its carcasses and all their parts.
+"""The closet: the group of everything that the user decides, worked out as one design.
 
-A plain group, no ``App::Part``: the parts stand where the survey's placement says, so no
-second coordinate frame is wanted, and the group itself can be put into an ``App::Part``.
+A plain group, no ``App::Part``: the parts stand where the survey's placement says, and no
+second coordinate frame is wanted.
 """
 
 from __future__ import annotations
@@ -51,16 +51,21 @@ class Closet(Scripted):
     type_id = "App::DocumentObjectGroupPython"
 
     def work_out(self, obj: Any) -> None:
-        """Look at the whole design; raises ``ClosetError`` for what cannot be built."""
-        from closetbench.model.bridge import catalogue_of, closet_of, survey_for
+        """Build the whole design; raises ``ClosetError`` for what cannot be built."""
+        from closetbench.model import bridge
+        from closetbench.model.component import show_results
 
-        if survey_for(obj) is None:
+        if bridge.survey_for(obj) is None:
             return
-        closet = closet_of(obj)
-        catalogue = catalogue_of(obj)
-        put(obj, "PartCount", len(closet.parts))
-        put(obj, "Weight", sum(part_weight(p, catalogue) for p in closet.parts))
+        built = bridge.built_of(obj)
+        closet = built.closet
+        put(obj, "PartCount", len(closet.bodies))
+        put(obj, "Weight", sum(part_weight(p, built.catalogue) for p in closet.parts))
         put(obj, "Findings", [f"{f.subject}: {f.message}" for f in closet.findings])
+        # what stands in a component may have a say in its sizes, though it comes after it
+        components = {c.name: c for c in closet.components}
+        for held in bridge.chain_of(obj):
+            show_results(held, components[held.Label], built.catalogue)
 
     def onChanged(self, obj: Any, name: str) -> None:  # noqa: N802 - FreeCAD's name
         """Settings reach the objects in the group, which cannot depend on it."""
@@ -68,17 +73,19 @@ class Closet(Scripted):
             return
         if name == "Group":
             _stand_in_order(obj)
-        elif name in ("Catalogue", "Measured", "LengthStyle", "LengthStep"):
+        elif name in ("Catalogue", "Measured"):
             for held in obj.Group:
-                if class_of(held) in ("Carcass", "ClosetPart", "GroovedPanel"):
+                if class_of(held) not in ("Survey", "Bay"):
                     held.touch()
 
 
 def _stand_in_order(closet: Any) -> None:
-    """Link every carcass to the one before it, so that they are recomputed in that order."""
+    """Link every component to the one before it, so that they are recomputed in that order."""
+    from closetbench.model.bridge import chain_of
+
     before = None
-    for obj in closet.Group:
-        if class_of(obj) == "Carcass" and hasattr(obj, "Beside"):
-            if obj.Beside != before:
-                obj.Beside = before
+    for obj in chain_of(closet):
+        if hasattr(obj, "After"):
+            if obj.After != before:
+                obj.After = before
             before = obj

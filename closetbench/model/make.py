@@ -10,16 +10,18 @@ from typing import Any
 
 import FreeCAD
 
-from closetbench.core.closet import ClosetDesign, build_closet
+from closetbench.core.closet import ClosetDesign, Spec, build_closet
+from closetbench.core.contents import HOSTING, Contents
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
 from closetbench.model.base import create
 from closetbench.model.bill import Bill
-from closetbench.model.bridge import catalogue_of, survey_for
+from closetbench.model.bridge import catalogue_of, chain_of, closet_for, survey_for
 from closetbench.model.carcass import Carcass, write_bay, write_carcass
 from closetbench.model.children import ensure_bays
 from closetbench.model.closet import Closet
+from closetbench.model.contents import content_class, write_content
 from closetbench.model.layout import IN_FRONT, CutLayout, write_settings
 from closetbench.model.panel import GroovedPanel, write_panel
 from closetbench.model.plain import to_text
@@ -44,9 +46,19 @@ def make_carcass(doc: Any, closet: Any, spec: CarcassSpec | None = None) -> Any:
     """A carcass at the right of those that the closet has."""
     carcass = create(doc, Carcass, "Carcass")
     carcass.Survey = survey_for(closet)
+    closet.Group = [*closet.Group, carcass]
     write_spec(carcass, spec or CarcassSpec(carcass.Label, MATERIAL))
-    closet.Group = [*closet.Group, carcass, *carcass.BayList]
     return carcass
+
+
+def make_content(doc: Any, closet: Any, spec: Contents) -> Any:
+    """What a specification says, in the carcass of the closet that it names."""
+    kind = content_class(spec)
+    content = create(doc, kind, kind.__name__)
+    content.Survey = survey_for(closet)
+    closet.Group = [*closet.Group, content]
+    write_spec(content, spec)
+    return content
 
 
 def make_panel(doc: Any, closet: Any | None = None, spec: PanelSpec | None = None) -> Any:
@@ -75,7 +87,7 @@ def make_bill(doc: Any, closet: Any, layout: Any | None = None) -> Any:
     return bill
 
 
-def write_spec(obj: Any, spec: ClosetDesign | CarcassSpec | PanelSpec | BaySpec) -> None:
+def write_spec(obj: Any, spec: ClosetDesign | Spec | BaySpec) -> None:
     """Set the properties of an object that differ from a spec, and only those.
 
     To a survey goes a design, of which the components do not count.
@@ -86,6 +98,8 @@ def write_spec(obj: Any, spec: ClosetDesign | CarcassSpec | PanelSpec | BaySpec)
         write_bay(obj, spec)
     elif isinstance(spec, PanelSpec):
         write_panel(obj, spec)
+    elif not isinstance(spec, CarcassSpec):
+        write_content(obj, spec, chain_of(closet_for(obj)))
     else:
         write_carcass(obj, spec)
         ensure_bays(obj, len(spec.bays))
@@ -119,10 +133,18 @@ def closet_from_design(
         closet.LengthStep = str(form.resolution)
     put(closet, "Circumstances", to_text(design.circumstances))
     write_spec(survey_for(closet), design)
-    for spec in design.components:
-        if isinstance(spec, CarcassSpec):
-            make_carcass(doc, closet, spec)
+    # what stands in another is written when that is there; the order is the design's
+    made = {
+        spec.name: make_carcass(doc, closet, spec) for spec in design.components
+        if isinstance(spec, CarcassSpec)
+    }
+    contents = [s for s in design.components if not isinstance(s, CarcassSpec | PanelSpec)]
+    for spec in sorted(contents, key=lambda s: HOSTING.get(type(s), len(HOSTING))):
+        made[spec.name] = make_content(doc, closet, spec)
     panels = [make_panel(doc, closet, s) for s in design.components if isinstance(s, PanelSpec)]
+    made |= {p.Label: p for p in panels}
+    own = [made[spec.name] for spec in design.components]
+    closet.Group = [*(o for o in closet.Group if o not in own), *own]
     doc.recompute()
     built = {c.name: c for c in build_closet(design, catalogue_of(closet)).components}
     for panel in panels:

@@ -9,7 +9,7 @@ from closetbench.core.panel import Face, Grain, Rim
 from closetbench.core.specs import PanelSpec
 from closetbench.model.base import Scripted
 from closetbench.model.carcass import JOINERY
-from closetbench.model.part import PIECE, show_piece
+from closetbench.model.part import PANEL, show_panel
 from closetbench.model.properties import (
     BAND,
     BOOL,
@@ -22,8 +22,9 @@ from closetbench.model.properties import (
     choice,
     put,
     read_fields,
+    record_of,
+    result,
     starting_as,
-    with_fields,
     write_fields,
 )
 
@@ -65,14 +66,17 @@ SWITCHES = tuple(
     for name, field, rim in _SWITCHES
 )
 
-OWN_PIECE = tuple(p for p in PIECE if p.name not in {f.name for f in FIELDS})
-"""What a piece shows, less what is a parameter here."""
+OWN_PANEL = (
+    *(p for p in PANEL if p.name not in {f.name for f in FIELDS}),
+    result("Fingerprint", STRING, "What the shape was made from", "Part", hidden=True),
+)
+"""What a part shows, less what is a parameter here."""
 
 
 class GroovedPanel(Scripted):
     """Proxy of a single panel; its placement is the user's."""
 
-    properties = (*FIELDS, *SWITCHES, *OWN_PIECE)
+    properties = (*FIELDS, *SWITCHES, *OWN_PANEL)
     type_id = "Part::FeaturePython"
 
     def work_out(self, obj: Any) -> None:
@@ -81,7 +85,7 @@ class GroovedPanel(Scripted):
 
         closet = closet_for(obj)
         part = component_of(obj).parts[0]
-        show_piece(obj, part, catalogue_of(closet), format_of(closet), obj.Placement)
+        show_panel(obj, part, catalogue_of(closet), format_of(closet), obj.Placement)
 
 
 def panel_spec(obj: Any) -> PanelSpec:
@@ -91,7 +95,7 @@ def panel_spec(obj: Any) -> PanelSpec:
         values[name] = tuple(
             rim for prop, field, rim in _SWITCHES if field == name and getattr(obj, prop)
         )
-    return with_fields(PanelSpec(obj.Label, "", 0.0, 0.0), values)
+    return record_of(PanelSpec, {**values, "name": obj.Label})
 
 
 def write_panel(obj: Any, spec: PanelSpec) -> None:

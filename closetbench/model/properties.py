@@ -6,11 +6,13 @@ their expressions: they never change.
 
 from __future__ import annotations
 
+import typing
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import dataclass, replace
 from enum import Enum
 from typing import Any, TypeVar
 
+from closetbench.core.errors import ClosetError
 from closetbench.model.plain import from_text, to_text
 
 LENGTH = "App::PropertyLength"
@@ -31,6 +33,11 @@ _QUANTITIES = (LENGTH, DISTANCE)
 _READ_ONLY, _HIDDEN, _OUTPUT = 1, 4, 8
 OWN_BAND = "auto"
 """The value of a band property that takes the material's own band."""
+
+
+def camel(name: str) -> str:
+    """``width_front_low`` as ``WidthFrontLow``."""
+    return "".join(word.capitalize() for word in name.split("_"))
 
 
 @dataclass(frozen=True)
@@ -70,7 +77,8 @@ class Prop:
     """One property. ``field``: the dataclass field it stands for, dotted, "" for none;
     ``choices``: of an enumeration; ``result``: worked out, so that it is read-only and its
     change asks for no recompute; ``locked``: read-only for other reasons; ``initial``: the
-    value that a new object has."""
+    value that a new object has; ``unless``: the boolean property that says, while it is on,
+    that the field is None, whatever this one holds."""
 
     name: str
     type: str
@@ -83,6 +91,7 @@ class Prop:
     locked: bool = False
     hidden: bool = False
     initial: Any = None
+    unless: str = ""
 
 
 def choice(
@@ -103,7 +112,8 @@ def result(name: str, type_: str, text: str, group: str = "Results", hidden: boo
 def starting_as(record: Any, props: Iterable[Prop]) -> tuple[Prop, ...]:
     """The properties, with the fields of ``record`` as the values of a new object."""
     return tuple(
-        replace(p, initial=p.codec.encode(_field_of(record, p.field))) if p.field else p
+        replace(p, initial=p.codec.encode(value))
+        if p.field and ((value := field_of(record, p.field)) is not None or not p.unless) else p
         for p in props
     )
 
@@ -130,6 +140,8 @@ def add_missing(obj: Any, props: Iterable[Prop]) -> None:
 
 def read_property(obj: Any, prop: Prop) -> Any:
     """The value of a property as the core takes it."""
+    if prop.unless and getattr(obj, prop.unless):
+        return None
     value = getattr(obj, prop.name)
     if prop.type in _QUANTITIES:
         value = value.Value
@@ -143,32 +155,53 @@ def put(obj: Any, name: str, value: Any) -> None:
         setattr(obj, name, value)
 
 
+def put_results(obj: Any, values: Mapping[str, Any]) -> None:
+    """Set those of the values that are results of the object's class and differ."""
+    for prop in type(obj.Proxy).properties:
+        if prop.result and prop.name in values:
+            put(obj, prop.name, values[prop.name])
+
+
 def read_fields(obj: Any, props: Iterable[Prop]) -> dict[str, Any]:
     """The fields that the properties stand for, dotted names and all."""
     return {p.field: read_property(obj, p) for p in props if p.field}
 
 
 def write_fields(obj: Any, props: Iterable[Prop], record: Any) -> None:
-    """Set the properties that differ from the fields of a dataclass."""
-    for prop in props:
-        if prop.field:
-            put(obj, prop.name, prop.codec.encode(_field_of(record, prop.field)))
+    """Set the properties that differ from the fields of a dataclass.
+
+    Raises ``ClosetError`` before any is set where a value would not come back as it is.
+    """
+    values = [(p, field_of(record, p.field)) for p in props if p.field]
+    for prop, value in values:
+        if not (prop.unless and value is None) and (
+            prop.codec.decode(prop.codec.encode(value)) != value
+        ):
+            raise ClosetError(
+                obj.Label, prop.field, str(value), "stands for none given; write another value"
+            )
+    for prop, value in values:
+        if prop.unless:
+            put(obj, prop.unless, value is None)
+        if not (prop.unless and value is None):
+            put(obj, prop.name, prop.codec.encode(value))
 
 
-def with_fields(record: _Record, values: Mapping[str, Any]) -> _Record:
-    """A copy of a dataclass with fields replaced, dotted names reaching into its parts."""
+def record_of(kind: type[_Record], values: Mapping[str, Any]) -> _Record:
+    """A dataclass from its fields, dotted names reaching into the records within it."""
     own = {key: value for key, value in values.items() if "." not in key}
-    for item in fields(record):
+    for name, hint in typing.get_type_hints(kind).items():
         inner = {
             key.partition(".")[2]: value
-            for key, value in values.items() if key.startswith(f"{item.name}.")
+            for key, value in values.items() if key.startswith(f"{name}.")
         }
-        if inner and is_dataclass(getattr(record, item.name)):
-            own[item.name] = with_fields(getattr(record, item.name), inner)
-    return replace(record, **own)
+        if inner:
+            own[name] = record_of(hint, inner)
+    return kind(**own)
 
 
-def _field_of(record: Any, path: str) -> Any:
+def field_of(record: Any, path: str) -> Any:
+    """A field of a dataclass by its dotted name."""
     for name in path.split("."):
         record = getattr(record, name)
     return record

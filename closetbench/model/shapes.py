@@ -58,6 +58,9 @@ def _box(box: Box) -> Part.Shape:
 
 def _grooved(panel: Panel) -> Part.Shape:
     """The panel without its holes."""
+    if panel.tapers:
+        return _standing([Vector(x, y, 0.0) for x, y in panel.outline()], Vector(
+            0.0, 0.0, panel.thickness))
     boxes = [panel.groove_box(g) for g in panel.grooves]
     boxes += [panel.notch_box(n) for n in panel.notches]
     blank = Box(0.0, 0.0, 0.0, panel.length, panel.width, panel.thickness)
@@ -79,7 +82,12 @@ def _extruded(lines: Lines, patches: list[Patch]) -> Part.Shape | None:
     points = [_point(lines, node) for node in sections[0].loops[0]]
     way = [0.0, 0.0, 0.0]
     way[sections[0].axis] = lines[sections[0].axis][1]
-    return Part.Face(Part.makePolygon([*points, points[0]])).extrude(Vector(*way))
+    return _standing(points, Vector(*way))
+
+
+def _standing(outline: list[Vector], way: Vector) -> Part.Shape:
+    """The outline extruded along ``way``."""
+    return Part.Face(Part.makePolygon([*outline, outline[0]])).extrude(way)
 
 
 def _sewn(lines: Lines, patches: list[Patch]) -> Part.Shape:

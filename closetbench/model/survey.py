@@ -12,7 +12,7 @@ import FreeCAD
 import Part
 
 from closetbench.core.closet import ClosetDesign, build_envelope
-from closetbench.core.envelope import Clearances, Envelope, Wall
+from closetbench.core.envelope import Clearances, Envelope, Objective, Wall
 from closetbench.core.room import Room
 from closetbench.core.survey import (
     OPENING_NAMES,
@@ -33,6 +33,7 @@ from closetbench.model.properties import (
     TEXTS,
     ZERO_IS_NONE,
     Prop,
+    camel,
     choice,
     put,
     read_fields,
@@ -46,11 +47,6 @@ BY_READINGS = "readings"
 BY_SIZES = "sizes"
 MAYBE_READ = ("lean_right_front", "lean_right_back")
 """Readings of which 0 is a value, so that a switch says whether they were taken."""
-
-
-def camel(name: str) -> str:
-    """``width_front_low`` as ``WidthFrontLow``."""
-    return "".join(word.capitalize() for word in name.split("_"))
 
 
 def _sentence(words: str) -> str:
@@ -123,6 +119,8 @@ SITE = (
         "DepthLimit", LENGTH, "Envelope",
         "How deep the envelope may go at most; 0: as deep as the room",
     ),
+    choice("Objective", "Envelope", "What of the envelope is to be largest", "objective",
+           Objective, initial=Objective.WIDTH),
 )
 CLEARANCES = starting_as(Clearances(), (
     Prop(f"Clearance{camel(name)}", LENGTH, "Envelope", f"Least gap to keep at the {name}", name)
@@ -176,21 +174,24 @@ def site_of(obj: Any) -> ClosetDesign:
     """The design that a survey says, without components."""
     clearances = Clearances(**read_fields(obj, CLEARANCES))
     limit = obj.DepthLimit.Value or None
+    objective = Objective(obj.Objective)
     if obj.Source == BY_SIZES:
         sizes = (obj.GivenWidth.Value, obj.GivenDepth.Value, obj.GivenHeight.Value)
-        return ClosetDesign(obj.Label, None, clearances, sizes, limit)
+        return ClosetDesign(obj.Label, None, clearances, sizes, limit, objective=objective)
     readings = read_fields(obj, READINGS)
     for name in MAYBE_READ:
         taken = getattr(obj, f"{camel(name)}Taken")
         readings[name] = getattr(obj, camel(name)).Value if taken else None
     levels = tuple(getattr(obj, p.name).Value for p in LEVELS)
-    return ClosetDesign(obj.Label, Readings(**readings, levels=levels), clearances, None, limit)
+    survey = Readings(**readings, levels=levels)
+    return ClosetDesign(obj.Label, survey, clearances, None, limit, objective=objective)
 
 
 def write_site(obj: Any, design: ClosetDesign) -> None:
     """Set the properties that differ from what the design says about the room."""
     write_fields(obj, CLEARANCES, design.clearances)
     put(obj, "DepthLimit", design.depth_limit or 0.0)
+    put(obj, "Objective", design.objective.value)
     put(obj, "Source", BY_SIZES if design.survey is None else BY_READINGS)
     if design.size is not None:
         for name, value in zip(("Width", "Depth", "Height"), design.size, strict=True):

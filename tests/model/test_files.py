@@ -17,7 +17,9 @@ from closetbench.model.bill import Bill
 from closetbench.model.bridge import carcasses_in, closet_of, design_of
 from closetbench.model.carcass import Bay, Carcass
 from closetbench.model.closet import Closet
+from closetbench.model.contents import CONTENTS
 from closetbench.model.layout import CutLayout
+from closetbench.model.loose import Bar, ExistingPiece
 from closetbench.model.make import closet_from_design, make_bill, make_layout
 from closetbench.model.panel import GroovedPanel
 from closetbench.model.part import ClosetPart
@@ -25,7 +27,10 @@ from closetbench.model.survey import Survey
 
 pytestmark = pytest.mark.freecad
 
-CLASSES = (Bay, Bill, Carcass, Closet, ClosetPart, CutLayout, GroovedPanel, Survey)
+CLASSES = (
+    Bar, Bay, Bill, Carcass, Closet, ClosetPart, CutLayout, ExistingPiece, GroovedPanel, Survey,
+    *CONTENTS.values(),
+)
 
 WITHOUT = """
 import json, sys
