@@ -17,7 +17,7 @@ import tomllib
 import types
 import typing
 from collections.abc import Mapping
-from dataclasses import MISSING, dataclass, field, fields, is_dataclass, replace
+from dataclasses import MISSING, Field, dataclass, field, fields, is_dataclass, replace
 from enum import Enum
 from fractions import Fraction
 from pathlib import Path
@@ -269,7 +269,7 @@ class _Reader:
     def record(self, cls: type[Any], data: Mapping[str, Any], table: str) -> Any:
         """An instance of a dataclass from a table; missing keys take the class's defaults."""
         hints = typing.get_type_hints(cls)
-        names = {TABLE_NAMES.get(f.name, f.name): f for f in fields(cls)}
+        names = {_key(f): f for f in fields(cls)}
         subject = f"{self.origin} [{table}]"
         _refuse_unknown(subject, data, names)
         values = {}
@@ -364,6 +364,12 @@ def job_text(job: Job) -> str:
     return "\n".join(lines).lstrip() + "\n"
 
 
+def _key(item: Field[Any]) -> str:
+    """What a field is called in a file: tables that may come several times by one of them."""
+    several = str(item.type).startswith("tuple[")
+    return TABLE_NAMES.get(item.name, item.name) if several else item.name
+
+
 def _changed(record: Any) -> dict[str, Any]:
     """The fields of a dataclass that differ from their defaults."""
     found: dict[str, Any] = {}
@@ -372,7 +378,7 @@ def _changed(record: Any) -> dict[str, Any]:
         factory = item.default_factory
         default = item.default if factory is MISSING else factory()
         if value != default:
-            found[TABLE_NAMES.get(item.name, item.name)] = value
+            found[_key(item)] = value
     return found
 
 

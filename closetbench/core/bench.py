@@ -73,7 +73,7 @@ class BenchSpec:
     ``rails``: number of long rails, the front and the rear one included.
     ``bays``: number of openings under it, posts between them.
     ``top``: key of the top's board.
-    ``top_run``: which way the top's grain runs.
+    ``top_run``: which way the top's grain runs; from front to rear it is strong between rails.
     ``overhang``: how far the top reaches over the frame and its face at the front.
     ``overhang_ends``: how far it reaches over the frame at both ends.
     ``face``: what closes it at the front.
@@ -96,7 +96,7 @@ class BenchSpec:
     rails: int = 3
     bays: int = 1
     top: str = "pine_glued27"
-    top_run: TopRun = TopRun.ALONG
+    top_run: TopRun = TopRun.ACROSS
     overhang: float = 20.0
     overhang_ends: float = 0.0
     face: BenchFace = BenchFace.NONE

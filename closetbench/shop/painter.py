@@ -1,22 +1,30 @@
 """What of a closet is seen, and in which order it has to be painted.
 
-Every part is a board with its notches; its visible faces become axis-parallel rectangles.
-A binary space partition puts them from the farthest to the nearest, splitting where two
-stand in each other's way, so that what is painted later hides what is behind it. A tongue
-that stands in another part's groove is hidden by that part's face, as in the wood.
+Every panel is a board with its notches; its visible faces become convex polygons, as do those
+of rods and existing pieces. A binary space partition puts them from the farthest to the
+nearest, splitting where two stand in each other's way, so that what is painted later hides
+what is behind it. A tongue that stands in another part's groove is hidden by that part's
+face, as in the wood.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import IntEnum
+from functools import cached_property
+from itertools import pairwise
 
-from closetbench.core.panel import Box, Face, Panel
+from closetbench.core.bodies import Body, LengthPart, Piece
+from closetbench.core.convex import Ring, dot, normal
+from closetbench.core.panel import Face, Panel, Point
 from closetbench.core.parts import Part, Vector
 
 _EPS = 1e-6
 _TRIALS = 9
+_ROUND = 12.0
+"""Holes wider than this are drawn round, mm."""
 
 
 class Kind(IntEnum):
@@ -24,208 +32,270 @@ class Kind(IntEnum):
 
     GROOVE = 0
     WOOD = 1
-    HOLE = 2
+    FRONT = 2
+    HOLE = 3
 
 
 @dataclass(frozen=True)
 class Patch:
-    """A visible rectangle in the closet's frame: ``low`` and ``high`` differ on all axes but
-    ``axis``. ``edges``: the (axis, side) pairs where a line is to be drawn; side 0 is low."""
+    """A visible convex polygon in the closet's frame, and which way it looks.
 
-    low: Vector
-    high: Vector
-    axis: int
+    ``drawn``: for each of its sides, from one corner to the next, whether a line is to be
+    drawn there.
+    """
+
+    ring: Ring
+    normal: Vector
     kind: Kind
-    part: Part
-    edges: frozenset[tuple[int, int]]
+    body: Body
+    drawn: tuple[bool, ...]
 
-    @property
-    def level(self) -> float:
-        """Where its plane lies on its axis."""
-        return self.low[self.axis]
+    @cached_property
+    def low(self) -> Vector:
+        """Its least coordinates."""
+        x, y, z = (min(values) for values in zip(*self.ring, strict=True))
+        return x, y, z
 
-    def corners(self) -> tuple[Vector, Vector, Vector, Vector]:
-        """Its corners, one after another around it."""
-        b, c = _others(self.axis)
-        return (
-            self.low, _with(self.low, b, self.high[b]), self.high,
-            _with(self.low, c, self.high[c]),
-        )
+    @cached_property
+    def high(self) -> Vector:
+        """Its greatest coordinates."""
+        x, y, z = (max(values) for values in zip(*self.ring, strict=True))
+        return x, y, z
+
+    @cached_property
+    def plane(self) -> _Plane:
+        """The plane that it lies in."""
+        axis = next((i for i in range(3) if abs(self.normal[i]) > 1 - 1e-9), None)
+        if axis is None:
+            return _Plane(self.normal, dot(self.normal, self.ring[0]), None)
+        way = (float(axis == 0), float(axis == 1), float(axis == 2))
+        return _Plane(way, self.ring[0][axis], axis)
 
     def lines(self) -> Iterator[tuple[Vector, Vector]]:
-        """The edges to be drawn."""
-        for axis, side in self.edges:
-            at = (self.low, self.high)[side][axis]
-            yield _with(self.low, axis, at), _with(self.high, axis, at)
+        """The sides to be drawn."""
+        sides = pairwise((*self.ring, self.ring[0]))
+        return (side for side, drawn in zip(sides, self.drawn, strict=True) if drawn)
 
-    def split(self, axis: int, at: float) -> tuple[Patch, Patch]:
-        """The part below a plane and the part above it."""
-        below = self.edges - {(axis, 1)}
-        above = self.edges - {(axis, 0)}
-        return (
-            replace(self, high=_with(self.high, axis, at), edges=below),
-            replace(self, low=_with(self.low, axis, at), edges=above),
-        )
+    def reach(self, plane: _Plane) -> tuple[float, float]:
+        """How far below and above a plane it reaches."""
+        if plane.axis is not None:
+            return self.low[plane.axis] - plane.at, self.high[plane.axis] - plane.at
+        heights = [dot(plane.way, p) - plane.at for p in self.ring]
+        return min(heights), max(heights)
+
+    def split(self, plane: _Plane) -> tuple[Patch, Patch]:
+        """The part below a plane that goes through it and the part above."""
+        heights = [dot(plane.way, p) - plane.at for p in self.ring]
+        heights = [0.0 if abs(h) < _EPS else h for h in heights]
+        return self._half(heights), self._half([-h for h in heights])
+
+    def _half(self, heights: Sequence[float]) -> Patch:
+        """What of it has no height above 0. The side along the cut is no edge."""
+        ring: list[Vector] = []
+        drawn: list[bool] = []
+        corners = list(zip(self.ring, heights, self.drawn, strict=True))
+        for (a, u, line), (b, v, _) in pairwise((*corners, corners[0])):
+            if u <= 0:
+                ring.append(a)
+                drawn.append(line and not (u == 0 and v > 0))
+            if u * v < 0:
+                t = u / (u - v)
+                ring.append((
+                    a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2]),
+                ))
+                drawn.append(line and u > 0)
+        return Patch(tuple(ring), self.normal, self.kind, self.body, tuple(drawn))
 
 
-def _others(axis: int) -> tuple[int, int]:
-    return (axis + 1) % 3, (axis + 2) % 3
+@dataclass(frozen=True)
+class _Plane:
+    """A plane: its direction, how far out it lies, its axis where it is square to one."""
+
+    way: Vector
+    at: float
+    axis: int | None
 
 
-def _with(point: Vector, axis: int, value: float) -> Vector:
-    x, y, z = point
-    return (value, y, z) if axis == 0 else (x, value, z) if axis == 1 else (x, y, value)
-
-
-def painted(parts: Iterable[Part], toward: Vector) -> list[Patch]:
-    """The visible patches of the parts, the farthest first.
+def painted(bodies: Iterable[Body], toward: Vector) -> list[Patch]:
+    """The visible patches of the bodies, the farthest first.
 
     ``toward``: the direction from the closet to the viewer, who is infinitely far away.
     """
-    return list(_ordered([p for part in parts for p in _visible(part, toward)], toward))
+    return list(_ordered([p for body in bodies for p in _visible(body, toward)], toward))
 
 
 def _ordered(patches: list[Patch], toward: Vector) -> Iterator[Patch]:
     if len(patches) < 2:
         yield from patches
         return
-    axis, at = _plane(patches)
-    below, within, above = _parted(patches, axis, at)
-    if toward[axis] < 0:
+    plane = _plane(patches)
+    below, within, above = _parted(patches, plane)
+    if dot(plane.way, toward) < 0:
         below, above = above, below
     yield from _ordered(below, toward)
     yield from sorted(within, key=lambda p: p.kind)
     yield from _ordered(above, toward)
 
 
-def _plane(patches: Sequence[Patch]) -> tuple[int, float]:
+def _plane(patches: Sequence[Patch]) -> _Plane:
     """The patch's plane, of a few tried, that splits little and halves well."""
-    best: tuple[float, int, float] | None = None
+    best: tuple[float, _Plane] | None = None
     for patch in patches[:: max(1, len(patches) // _TRIALS)]:
-        axis, at = patch.axis, patch.level
-        below = sum(p.high[axis] < at + _EPS and p.low[axis] < at - _EPS for p in patches)
-        above = sum(p.low[axis] > at - _EPS and p.high[axis] > at + _EPS for p in patches)
-        within = sum(abs(p.level - at) < _EPS for p in patches if p.axis == axis)
+        plane = patch.plane
+        below = within = above = 0
+        for p in patches:
+            low, high = p.reach(plane)
+            if high < _EPS:
+                if low < -_EPS:
+                    below += 1
+                else:
+                    within += 1
+            elif low > -_EPS:
+                above += 1
         cost = 4.0 * (len(patches) - below - above - within) + abs(below - above)
         if best is None or cost < best[0]:
-            best = (cost, axis, at)
+            best = (cost, plane)
     assert best is not None
-    return best[1], best[2]
+    return best[1]
 
 
 def _parted(
-    patches: Sequence[Patch], axis: int, at: float
+    patches: Sequence[Patch], plane: _Plane
 ) -> tuple[list[Patch], list[Patch], list[Patch]]:
     below: list[Patch] = []
     within: list[Patch] = []
     above: list[Patch] = []
     for patch in patches:
-        if patch.axis == axis and abs(patch.level - at) < _EPS:
+        low, high = patch.reach(plane)
+        if patch.plane is plane or (low > -_EPS and high < _EPS):
             within.append(patch)
-        elif patch.high[axis] < at + _EPS:
+        elif high < _EPS:
             below.append(patch)
-        elif patch.low[axis] > at - _EPS:
+        elif low > -_EPS:
             above.append(patch)
         else:
-            low, high = patch.split(axis, at)
-            below.append(low)
-            above.append(high)
+            first, second = patch.split(plane)
+            below.append(first)
+            above.append(second)
     return below, within, above
 
 
-def _visible(part: Part, toward: Vector) -> Iterator[Patch]:
-    """The patches of a part that face the viewer."""
+def _visible(body: Body, toward: Vector) -> Iterator[Patch]:
+    """The patches of a body that face the viewer."""
+    if isinstance(body, Part):
+        yield from _panel_patches(body, toward)
+    elif isinstance(body, LengthPart):
+        ends = (True,) * 16
+        for ring in body.solid():
+            drawn = ends[: len(ring)] if len(ring) > 4 else (True, False, True, False)
+            yield from _seen(Patch(ring, normal(ring), Kind.WOOD, body, drawn), toward)
+    elif isinstance(body, Piece):
+        for a, b, c, d in body.solid():
+            # measured corners lie in no plane: two triangles do
+            for half, drawn in (((a, b, c), (True, True, False)), ((a, c, d), (False, True, True))):
+                yield from _seen(Patch(half, normal(half), Kind.WOOD, body, drawn), toward)
+        for ring in body.fronts:
+            yield from _seen(
+                Patch(ring, normal(ring), Kind.FRONT, body, (True,) * len(ring)), toward)
+
+
+def _seen(patch: Patch, toward: Vector) -> Iterator[Patch]:
+    if dot(patch.normal, toward) > _EPS:
+        yield patch
+
+
+def _panel_patches(part: Part, toward: Vector) -> Iterator[Patch]:
     panel, place = part.panel, part.place
 
-    def seen(normal: Vector) -> bool:
-        return sum(n * t for n, t in zip(normal, toward, strict=True)) > _EPS
-
-    def patch(box: Box, kind: Kind, edges: Iterable[tuple[int, int]]) -> Patch:
-        moved = place.box(box)
-        low, high = (moved.x0, moved.y0, moved.z0), (moved.x1, moved.y1, moved.z1)
-        flat = min(range(3), key=lambda i: high[i] - low[i])
-        directions = (place.along, place.across, place.up)
-        turned = set()
-        for axis, side in edges:
-            way = directions[axis]
-            there = max(range(3), key=lambda i: abs(way[i]))
-            turned.add((there, side if way[there] > 0 else 1 - side))
-        return Patch(low, high, flat, kind, part, frozenset(turned))
+    def patch(
+        points: Iterable[Vector], way: Vector, kind: Kind, drawn: Sequence[bool]
+    ) -> Patch:
+        return Patch(tuple(place.point(*p) for p in points), way, kind, part, tuple(drawn))
 
     up = place.up
-    for face, z, normal in (
+    for face, z, way in (
         (Face.UPPER, panel.thickness, up), (Face.LOWER, 0.0, (-up[0], -up[1], -up[2])),
     ):
-        if seen(normal):
-            yield from _face_patches(panel, face, z, patch)
-    for (ax, ay), (bx, by) in _sides(panel):
-        if abs(ay - by) < _EPS:
-            sign = -1.0 if bx > ax else 1.0
-            normal = _times(place.across, sign)
-        else:
-            sign = 1.0 if by > ay else -1.0
-            normal = _times(place.along, sign)
-        if seen(normal):
-            yield from _rim_patches(panel, (ax, ay, bx, by), sign, patch)
-
-
-def _times(way: Vector, sign: float) -> Vector:
-    return way[0] * sign, way[1] * sign, way[2] * sign
-
-
-def _sides(panel: Panel) -> Iterator[tuple[tuple[float, float], tuple[float, float]]]:
+        if dot(way, toward) > _EPS:
+            yield from _face_patches(panel, face, z, way, patch)
     ring = panel.outline()
-    return zip(ring, (*ring[1:], ring[0]), strict=True)
+    for a, b in pairwise((*ring, ring[0])):
+        size = math.dist(a, b)
+        if size < _EPS:
+            continue
+        u, v = (b[1] - a[1]) / size, (a[0] - b[0]) / size
+        i, j = place.along, place.across
+        way = (u * i[0] + v * j[0], u * i[1] + v * j[1], u * i[2] + v * j[2])
+        if dot(way, toward) > _EPS:
+            yield from _rim_patches(panel, a, b, way, patch)
 
 
-_Maker = Callable[[Box, Kind, Iterable[tuple[int, int]]], Patch]
+_Maker = Callable[[Iterable[Vector], Vector, Kind, Sequence[bool]], Patch]
 _Cell = tuple[float, float, float, float]
 
 
-def _face_patches(panel: Panel, face: Face, z: float, patch: _Maker) -> Iterator[Patch]:
+def _face_patches(
+    panel: Panel, face: Face, z: float, way: Vector, patch: _Maker
+) -> Iterator[Patch]:
+    if panel.tapers:
+        ring = panel.outline()
+        yield patch([(x, y, z) for x, y in ring], way, Kind.WOOD, [True] * len(ring))
+        return
     away = [panel.notch_box(n) for n in panel.notches]
     cut = [panel.groove_box(g) for g in panel.grooves if g.face is face]
     cells = _cells(
         (0.0, 0.0, panel.length, panel.width),
         [(b.x0, b.y0, b.x1, b.y1) for b in away], [(b.x0, b.y0, b.x1, b.y1) for b in cut],
     )
-    for (x0, y0, x1, y1), kind, edges in cells:
-        yield patch(Box(x0, y0, z, x1, y1, z), kind, edges)
+    for (x0, y0, x1, y1), kind, drawn in cells:
+        yield patch([(x0, y0, z), (x1, y0, z), (x1, y1, z), (x0, y1, z)], way, kind, drawn)
     for row in panel.holes:
         if row.face is face or row.depth >= panel.thickness - _EPS:
-            r = row.diameter / 2
+            sides = 16 if row.diameter > _ROUND else 4
             for x, y in row.centres():
-                yield patch(Box(x - r, y - r, z, x + r, y + r, z), Kind.HOLE, ())
+                hole = _polygon(x, y, row.diameter / 2, sides)
+                yield patch([(u, v, z) for u, v in hole], way, Kind.HOLE, [False] * sides)
+
+
+def _polygon(x: float, y: float, r: float, sides: int) -> Iterator[Point]:
+    """The corners of a regular polygon of the circle's area around a point."""
+    turn = 2 * math.pi / sides
+    out = r * math.sqrt(turn / math.sin(turn))
+    for i in range(sides):
+        angle = (i + 0.5) * turn
+        yield x + out * math.cos(angle), y + out * math.sin(angle)
 
 
 def _rim_patches(
-    panel: Panel, side: tuple[float, float, float, float], sign: float, patch: _Maker
+    panel: Panel, a: Point, b: Point, way: Vector, patch: _Maker
 ) -> Iterator[Patch]:
     """A narrow side, with the ends of the grooves that run out through it."""
-    ax, ay, bx, by = side
-    lies_along = abs(ay - by) < _EPS
-    low, high = (min(ax, bx), max(ax, bx)) if lies_along else (min(ay, by), max(ay, by))
-    at = ay if lies_along else ax
+    size = math.dist(a, b)
+    u, v = (b[0] - a[0]) / size, (b[1] - a[1]) / size
     open_ends = []
     for groove in panel.grooves:
-        b = panel.groove_box(groove)
-        near, far = (b.y0, b.y1) if lies_along else (b.x0, b.x1)
-        inside = at - sign * 1e-3  # a point just behind the rim
-        if near < inside < far:
-            u0, u1 = (b.x0, b.x1) if lies_along else (b.y0, b.y1)
-            open_ends.append((u0, b.z0, u1, b.z1))
-    for (u0, z0, u1, z1), kind, edges in _cells(
-        (low, 0.0, high, panel.thickness), [], open_ends
+        box = panel.groove_box(groove)
+        # a point just behind the rim, to the left of the way from a to b
+        if abs(u) > abs(v):
+            inside = box.y0 < a[1] + 1e-3 * u < box.y1
+            ends = sorted(((box.x0 - a[0]) * u, (box.x1 - a[0]) * u))
+        else:
+            inside = box.x0 < a[0] - 1e-3 * v < box.x1
+            ends = sorted(((box.y0 - a[1]) * v, (box.y1 - a[1]) * v))
+        if inside:
+            open_ends.append((ends[0], box.z0, ends[1], box.z1))
+    for (s0, z0, s1, z1), kind, drawn in _cells(
+        (0.0, 0.0, size, panel.thickness), [], open_ends
     ):
-        box = Box(u0, at, z0, u1, at, z1) if lies_along else Box(at, u0, z0, at, u1, z1)
-        first = 0 if lies_along else 1
-        yield patch(box, kind, {(first if a == 0 else 2, s) for a, s in edges})
+        p, q = (a[0] + s0 * u, a[1] + s0 * v), (a[0] + s1 * u, a[1] + s1 * v)
+        yield patch([(*p, z0), (*q, z0), (*q, z1), (*p, z1)], way, kind, drawn)
 
 
 def _cells(
     whole: _Cell, away: Sequence[_Cell], cut: Sequence[_Cell]
-) -> Iterator[tuple[_Cell, Kind, list[tuple[int, int]]]]:
-    """A rectangle in cells of wood and groove without what is away; edges as (axis, side)."""
+) -> Iterator[tuple[_Cell, Kind, list[bool]]]:
+    """A rectangle in cells of wood and groove without what is away, and whether a line is
+    to be drawn below, to the right of, above and to the left of each."""
     x0, y0, x1, y1 = whole
     inner = [(max(c[0], x0), max(c[1], y0), min(c[2], x1), min(c[3], y1)) for c in (*away, *cut)]
     inner = [c for c in inner if c[2] - c[0] > _EPS and c[3] - c[1] > _EPS]
@@ -248,7 +318,6 @@ def _cells(
             here = kind(i, j)
             if here is None:
                 continue
-            around = (((0, 0), (i - 1, j)), ((0, 1), (i + 1, j)),
-                      ((1, 0), (i, j - 1)), ((1, 1), (i, j + 1)))
-            edges = [edge for edge, (m, n) in around if kind(m, n) is not here]
-            yield (xs[i], ys[j], xs[i + 1], ys[j + 1]), here, edges
+            around = ((i, j - 1), (i + 1, j), (i, j + 1), (i - 1, j))
+            drawn = [kind(m, n) is not here for m, n in around]
+            yield (xs[i], ys[j], xs[i + 1], ys[j + 1]), here, drawn

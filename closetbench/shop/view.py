@@ -7,19 +7,21 @@ from collections.abc import Sequence
 from itertools import pairwise
 from pathlib import Path
 
-from closetbench.core.component import Bay
+from closetbench.core.bodies import Body
+from closetbench.core.component import Bay, box_around
 from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import INCH, MILLIMETRES, LengthFormat
 from closetbench.core.panel import Box, Point
-from closetbench.core.parts import Part, Role, Vector
+from closetbench.core.parts import Role, Vector
 from closetbench.shop.colours import role_colour, shaded
 from closetbench.shop.page import FAINT, INK, Page, check_ending, text_width
 from closetbench.shop.painter import Kind, Patch, painted
 
 TURN, LIFT = 28.0, 18.0
 """Degrees by which the viewer stands to the right of the closet's middle and above it."""
-_LIGHT = {0: 0.80, 1: 0.93, 2: 1.10}
-_KIND_LIGHT = {Kind.GROOVE: 0.62, Kind.WOOD: 1.0, Kind.HOLE: 0.45}
+_LIGHT = (0.80, 0.93, 1.10)
+"""How light a face is that looks along each axis."""
+_KIND_LIGHT = {Kind.GROOVE: 0.62, Kind.WOOD: 1.0, Kind.FRONT: 1.05, Kind.HOLE: 0.45}
 _SLIVER = 0.005
 """Inches: what is narrower is painted without an outline, which would make it wider."""
 _BAYS = 0.3
@@ -64,13 +66,17 @@ class _Camera:
 
 
 def axonometric_page(
-    parts: Sequence[Part], title: str, form: LengthFormat = MILLIMETRES, room: Sequence[Line] = (),
+    parts: Sequence[Body], title: str, form: LengthFormat = MILLIMETRES, room: Sequence[Line] = (),
+    caption: str = "", sized: bool = True,
 ) -> Page:
     """The closet seen from the right and from above, parallel lines staying parallel.
 
-    ``room``: lines between the room's corners, in the closet's frame, drawn see-through.
+    ``room``: lines between the room's corners, in the closet's frame, drawn see-through;
+    they may stand alone. ``caption``: what it shows, under the title. ``sized``: with its
+    outer sizes.
     """
-    box = _bounds(parts, "axonometric view")
+    box = _bounds(parts, "axonometric view") if parts or not room else _around(
+        [p for line in room for p in line])
     page = Page(9.0, 9.0, "axonometric view")
     camera = _Camera(TURN, LIFT)
     corners = [(x, y, z) for x in (box.x0, box.x1) for y in (box.y0, box.y1)
@@ -86,18 +92,18 @@ def axonometric_page(
     front = ((box.x0, near, low), (box.x1, near, low))
     side = ((right, box.y0, low), (right, box.y1, low))
     height = ((left, box.y0, box.z0), (left, box.y0, box.z1))
-    for (start, end), size, upright in (
+    for (start, end), size, upright in () if not sized else (
         (front, box.x1 - box.x0, False), (side, box.y1 - box.y0, False),
         (height, box.z1 - box.z0, True),
     ):
         _slanted(page, camera(start), camera(end), form.text(size), upright)
-    _heading(page, title, f"{len(parts)} parts, seen from the right, no perspective")
+    _heading(page, title, caption or f"{len(parts)} parts, seen from the right, no perspective")
     _role_legend(page, parts)
     return page
 
 
 def elevation_page(
-    parts: Sequence[Part], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES
+    parts: Sequence[Body], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES
 ) -> Page:
     """The closet from the front: widths of the bays, clear heights between shelves."""
     box = _bounds(parts, "front elevation")
@@ -131,16 +137,16 @@ def elevation_page(
 
 
 def write_axonometric(
-    path: str | Path, parts: Sequence[Part], title: str, form: LengthFormat = MILLIMETRES,
-    room: Sequence[Line] = (),
+    path: str | Path, parts: Sequence[Body], title: str, form: LengthFormat = MILLIMETRES,
+    room: Sequence[Line] = (), caption: str = "", sized: bool = True,
 ) -> Path:
     """Save the axonometric view as PNG, SVG or PDF, by the ending of the name."""
     check_ending(path, "axonometric view")
-    return axonometric_page(parts, title, form, room).write(path)
+    return axonometric_page(parts, title, form, room, caption, sized).write(path)
 
 
 def write_elevation(
-    path: str | Path, parts: Sequence[Part], bays: Sequence[Bay], title: str,
+    path: str | Path, parts: Sequence[Body], bays: Sequence[Bay], title: str,
     form: LengthFormat = MILLIMETRES,
 ) -> Path:
     """Save the front elevation as PNG, SVG or PDF, by the ending of the name."""
@@ -148,31 +154,32 @@ def write_elevation(
     return elevation_page(parts, bays, title, form).write(path)
 
 
-def _bounds(parts: Sequence[Part], subject: str) -> Box:
+def _bounds(parts: Sequence[Body], subject: str) -> Box:
     if not parts:
         raise DocumentError(subject, "number of parts", 0, "there is nothing to draw yet")
-    boxes = [p.box() for p in parts]
-    return Box(
-        min(b.x0 for b in boxes), min(b.y0 for b in boxes), min(b.z0 for b in boxes),
-        max(b.x1 for b in boxes), max(b.y1 for b in boxes), max(b.z1 for b in boxes),
-    )
+    return box_around(parts)
+
+
+def _around(points: Sequence[Vector]) -> Box:
+    xs, ys, zs = zip(*points, strict=True)
+    return Box(min(xs), min(ys), min(zs), max(xs), max(ys), max(zs))
 
 
 def _paint(page: Page, camera: _Camera, patches: Sequence[Patch]) -> None:
     rings: list[list[Point]] = []
     fills, edges, widths = [], [], []
     for patch in patches:
-        fill = shaded(
-            role_colour(patch.part.role), _LIGHT[patch.axis] * _KIND_LIGHT[patch.kind])
+        light = sum(n * n * lit for n, lit in zip(patch.normal, _LIGHT, strict=True))
+        fill = shaded(role_colour(patch.body.role), light * _KIND_LIGHT[patch.kind])
         sides = sorted(high - low for low, high in zip(patch.low, patch.high, strict=True))
-        rings.append([camera(p) for p in patch.corners()])
+        rings.append([camera(p) for p in patch.ring])
         fills.append(fill)
         edges.append(fill)  # covers the hairline between two halves of a split face
         widths.append(0.25 if sides[1] * camera.scale > _SLIVER else 0.0)
         for start, end in patch.lines():
             rings.append([camera(start), camera(end)])
             fills.append("none")
-            edges.append(INK if patch.kind is Kind.WOOD else shaded(fill, 0.8))
+            edges.append(shaded(fill, 0.8) if patch.kind is Kind.GROOVE else INK)
             widths.append(0.55)
     page.shapes(rings, fills, edges, widths)
 
@@ -202,7 +209,7 @@ def _wide(bay: Bay) -> float:
 
 
 def _bay(
-    page: Page, camera: _Camera, bay: Bay, parts: Sequence[Part], form: LengthFormat, floor: float
+    page: Page, camera: _Camera, bay: Bay, parts: Sequence[Body], form: LengthFormat, floor: float
 ) -> None:
     """A bay's clear width under it, and its clear heights in it."""
     x0, x1 = bay.space.x0, bay.space.x1
@@ -239,7 +246,7 @@ def _heading(page: Page, title: str, below: str) -> None:
     page.text((0.45, page.height - 0.7), below, 8.5, FAINT, align="left")
 
 
-def _role_legend(page: Page, parts: Sequence[Part], width: float | None = None) -> None:
+def _role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
     """Swatches of the roles that occur, in rows from the lower left corner upwards."""
     right = width if width is not None else page.width - 0.45
     rows: list[list[Role]] = [[]]

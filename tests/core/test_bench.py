@@ -17,7 +17,7 @@ from closetbench.core.specs import BaySpec
 from tests.core.inside_case import CARCASS, CATALOGUE, closet, component, parts, rules
 from tests.core.solids import clashes
 
-BENCH = BenchSpec("B", width=900.0)
+BENCH = BenchSpec("B", width=900.0, top_run=TopRun.ALONG)
 T, W = 38.1, 88.9
 
 
@@ -169,6 +169,11 @@ def test_strength_is_checked_with_its_own_figures():
     assert (bench.wide, bench.high) == (pytest.approx(T), pytest.approx(W))
     assert bench.top_span == pytest.approx((500 - 20 - T) / 2)
     assert "bench-sag" in rules(built.findings, "B")
+    # pine is weak across its grain: boards from rail to rail carry what a glued panel along
+    # the bench does not
+    assert "bench-top-strength" in rules(built.findings, "B")
+    across = free(replace(BENCH, bays=2, top_run=TopRun.ACROSS))
+    assert not rules(across.findings, "B") & {"bench-top-strength", "bench-strength"}
 
 
 def test_hardware_is_in_the_catalogue():

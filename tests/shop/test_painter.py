@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import math
 import random
+from itertools import pairwise
 
 import pytest
 
-from closetbench.core.panel import Box, Face, Groove, Notch, Panel, Rim
+from closetbench.core.bodies import LengthPart, Piece
+from closetbench.core.convex import cross, dot
+from closetbench.core.panel import Box, Face, Groove, Notch, Panel, Rim, Taper
 from closetbench.core.parts import (
     FACING,
     LYING,
@@ -26,11 +29,16 @@ TOWARD = (math.sin(0.5) * math.cos(0.3), -math.cos(0.5) * math.cos(0.3), math.si
 
 def hit(patch: Patch, start: Vector, toward: Vector) -> float | None:
     """How far along the line of sight a patch is met; greater is nearer to the viewer."""
-    reach = (patch.level - start[patch.axis]) / toward[patch.axis]
-    point = [s + reach * t for s, t in zip(start, toward, strict=True)]
-    inside = all(
-        patch.low[i] < point[i] < patch.high[i] for i in range(3) if i != patch.axis)
-    return reach if inside else None
+    way, along = patch.normal, dot(patch.normal, toward)
+    reach = (dot(way, patch.ring[0]) - dot(way, start)) / along
+    point = (start[0] + reach * toward[0], start[1] + reach * toward[1],
+             start[2] + reach * toward[2])
+    sides = []
+    for a, b in pairwise((*patch.ring, patch.ring[0])):
+        edge = (b[0] - a[0], b[1] - a[1], b[2] - a[2])
+        out = (point[0] - a[0], point[1] - a[1], point[2] - a[2])
+        sides.append(dot(cross(edge, out), way))
+    return reach if min(sides) > 1e-6 or max(sides) < -1e-6 else None
 
 
 def nearest_is_last(patches: list[Patch], through: list[Vector]) -> int:
@@ -93,7 +101,7 @@ def test_a_closet_with_its_tongues_in_its_grooves() -> None:
 def area(patches: list[Patch], axis: int, kind: Kind = Kind.WOOD) -> float:
     total = 0.0
     for p in patches:
-        if p.axis == axis and p.kind is kind:
+        if p.plane.axis == axis and p.kind is kind:
             a, b = (p.high[i] - p.low[i] for i in range(3) if i != axis)
             total += a * b
     return total
@@ -127,6 +135,55 @@ def test_three_faces_are_seen_with_grooves_and_notches(
 def test_edges_run_around_the_board_once() -> None:
     patches = painted([board("a", (0.0, 0.0, 0.0, 600.0, 300.0, 18.0))], TOWARD)
     assert len(patches) == 3
-    assert all(len(p.edges) == 4 for p in patches)
-    low, high = patches[0].split((patches[0].axis + 1) % 3, 9.0)
-    assert len(low.edges) == len(high.edges) == 3
+    assert all(p.drawn == (True,) * 4 for p in patches)
+    across, along = (next(p for p in patches if p.plane.axis == i) for i in (0, 2))
+    low, high = along.split(across.plane.__class__((1.0, 0.0, 0.0), 200.0, 0))
+    assert sum(low.drawn) == sum(high.drawn) == 3
+    assert (low.high[0], high.low[0]) == (200.0, 200.0)
+    assert low.low == along.low
+    assert high.high == along.high
+
+
+def test_a_cut_across_a_corner_draws_no_line_of_its_own() -> None:
+    (face,) = [p for p in painted([board("a", (0.0, 0.0, 0.0, 600.0, 300.0, 18.0))], TOWARD)
+               if p.plane.axis == 2]
+    s = math.sqrt(0.5)
+    low, high = face.split(face.plane.__class__((s, s, 0.0), 100.0 * s, None))
+    assert (len(low.ring), len(high.ring)) == (3, 5)
+    assert (sum(low.drawn), sum(high.drawn)) == (2, 4)
+    # right through two corners
+    low, high = face.split(face.plane.__class__((300.0 / 671, -600.0 / 671, 0.0), 0.0, None))
+    assert len(low.ring) == len(high.ring) == 3
+    assert sum(low.drawn) == sum(high.drawn) == 2
+
+
+def test_sloped_boards_rods_and_pieces_among_level_ones() -> None:
+    c, s = math.cos(0.3), math.sin(0.3)
+    slopes = [
+        Part(f"slope {i}", "heap", Role.SHOE_SHELF, Panel(500.0, 300.0, 18.0, "ply"),
+             Place((20.0, 10.0, 100.0 + 150.0 * i), (1.0, 0.0, 0.0), (0.0, c, s)))
+        for i in range(3)
+    ]
+    level = [board(str(i), (0.0, 0.0, 50.0 + 500.0 * i, 540.0, 400.0, 18.0)) for i in (0, 1)]
+    sides = [board(f"s{i}", (x, 0.0, 68.0, 18.0, 400.0, 482.0)) for i, x in enumerate((0, 522))]
+    rod = LengthPart("rod", "heap", Role.ROD, "steel", 27.0, 1.2, (0.0, 200.0, 700.0),
+                     (540.0, 200.0, 700.0))
+    piece = Piece("piece", "heap", Role.EXISTING, (
+        (600.0, 0.0, 0.0), (903.0, 0.0, 0.0), (905.0, 300.0, 0.0), (598.0, 296.0, 0.0),
+        (601.0, 0.0, 400.0), (902.0, 0.0, 397.0), (904.0, 300.0, 396.0), (599.0, 296.0, 401.0),
+    ))
+    patches = painted([*slopes, *level, *sides, rod, piece], TOWARD)
+    assert {p.body.name for p in patches} >= {"slope 0", "rod", "piece"}
+    rng = random.Random(11)
+    through = [(rng.uniform(0, 900), rng.uniform(0, 400), rng.uniform(0, 800))
+               for _ in range(2000)]
+    assert nearest_is_last(patches, through) > 1000
+
+
+def test_a_tapered_board_is_seen_as_it_is_cut() -> None:
+    panel = Panel(1000.0, 60.0, 18.0, "ply", tapers=(Taper(Rim.REAR, 5.0, 20.0),))
+    part = Part("a", "b", Role.PANEL, panel, Place((0.0, 0.0, 0.0), *FACING))
+    faces = [p for p in painted([part], TOWARD) if p.plane.axis == 1]
+    assert len(faces) == 1
+    zs = [z for _, _, z in faces[0].ring]
+    assert sorted(zs) == pytest.approx([0.0, 0.0, 40.0, 55.0])

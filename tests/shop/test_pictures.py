@@ -12,15 +12,23 @@ from pathlib import Path
 
 import pytest
 
-from closetbench.core.closet import Closet, ClosetDesign
+from closetbench.core.closet import Closet, ClosetDesign, build_closet
 from closetbench.core.component import Component
+from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Envelope
 from closetbench.core.errors import DocumentError
+from closetbench.core.existing import ExistingSpec
+from closetbench.core.inside import Spot
 from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS, LengthFormat
 from closetbench.core.panel import Box
+from closetbench.core.rods import RodsSpec
+from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
+from closetbench.resources import load_catalogue
 from closetbench.shop import picture, sheets, view
+from closetbench.shop.exploded import exploded
 from closetbench.shop.page import Page, fitting_size, text_width
 from closetbench.stock.plan import Plan
+from tests.core.rooms import TrueRoom
 from tests.shop import samples
 
 PARTS = samples.closet()
@@ -215,8 +223,40 @@ def test_the_pictures_of_a_whole_closet(tmp_path: Path) -> None:
     closet = Closet(
         ClosetDesign("The box room"), None, Envelope(1500.0, 560.0, 2200.0), (component,), ())
     paths = picture.write_pictures(tmp_path, closet, PLAN, samples.catalogue())
-    assert [p.name for p in paths] == ["view.png", "front.png", "sheets.png"]
+    assert [p.name for p in paths] == ["view.png", "exploded.png", "front.png", "sheets.png"]
     loose = replace(closet, components=(replace(component, bays=()),))
     paths = picture.write_pictures(tmp_path, loose, PLAN, samples.catalogue(), ending=".svg")
-    assert [p.name for p in paths] == ["view.svg", "sheets.svg"]
+    assert [p.name for p in paths] == ["view.svg", "exploded.svg", "sheets.svg"]
     assert picture.room_lines(closet) == ()
+
+
+def test_the_room_and_the_carcasses_have_pictures_of_their_own(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    design = ClosetDesign("The closet", TrueRoom().survey(), components=(
+        CarcassSpec("A", "mdf18"), RodsSpec("rod", Spot("A")), PanelSpec("loose", "mdf18", 900, 300)
+    ))
+    closet = build_closet(design, load_catalogue())
+    monkeypatch.setattr(picture, "write_sheets", lambda path, *_: path)
+    paths = picture.write_pictures(tmp_path, closet, PLAN, samples.catalogue())
+    assert [p.stem for p in paths] == ["room", "carcass", "view", "exploded", "front", "sheets"]
+    page = view.axonometric_page((), "x", room=picture.room_lines(closet), caption="empty")
+    assert "empty" in words(page)
+    # the room's own sizes stand on it, to the millimetre
+    assert {"1900 mm", "600 mm", "2400 mm"} <= set(words(page))
+
+
+def test_pulled_apart_every_body_is_there_once_and_as_it_was() -> None:
+    design = ClosetDesign("The closet", size=(1800.0, 600.0, 2200.0), components=(
+        CarcassSpec("A", "mdf18", bays=(BaySpec(), BaySpec(), BaySpec())),
+        DrawersSpec("bank", Spot("A", 2, height=800.0), count=3), RodsSpec("rod", Spot("A", 1)),
+        ExistingSpec("chest", Spot("A", 3), 500.0, 600.0, 400.0, fitted=False, shelf_above=False),
+    ))
+    closet = build_closet(design, load_catalogue())
+    apart = exploded(closet.components)
+    assert sorted(b.full_name for b in apart) == sorted(b.full_name for b in closet.bodies)
+    assert {type(b) for b in apart} == {type(b) for b in closet.bodies}
+    for one, other in zip(closet.bodies, apart, strict=True):
+        a, b = one.box(), other.box()
+        assert (a.x1 - a.x0, a.y1 - a.y0, a.z1 - a.z0) == pytest.approx(
+            (b.x1 - b.x0, b.y1 - b.y0, b.z1 - b.z0))

@@ -1,0 +1,58 @@
+"""The closet pulled apart, for a picture that shows what it is made of."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from closetbench.core.bodies import Body, LengthPart, Piece
+from closetbench.core.component import Component
+from closetbench.core.panel import Box
+from closetbench.core.parts import Part, Role, Vector
+
+APART = 0.45
+"""How far parts move from the closet's middle, as a share of their distance from it."""
+AHEAD = 1.35
+"""How far what goes into carcasses comes forward, as a share of the closet's depth."""
+_SHUTS = (Role.FRONT, Role.DOOR, Role.STILE, Role.RAIL, Role.MULLION, Role.BENCH_FACE)
+_HOSTS = (Role.SIDE, Role.BENCH_FRAME)
+
+
+def exploded(components: Sequence[Component]) -> tuple[Body, ...]:
+    """Every body moved away from the middle of the closet, what goes into the carcasses in
+    front of them, fronts and frames farther still."""
+    boxes = [c.box for c in components]
+    depth = max(b.y1 for b in boxes) - min(b.y0 for b in boxes)
+    middle = _middle(Box(
+        min(b.x0 for b in boxes), min(b.y0 for b in boxes), min(b.z0 for b in boxes),
+        max(b.x1 for b in boxes), max(b.y1 for b in boxes), max(b.z1 for b in boxes),
+    ))
+    found: list[Body] = []
+    for component in components:
+        ahead = 0.0 if any(b.role in _HOSTS for b in component.bodies) else AHEAD * depth
+        for body in component.bodies:
+            own = _middle(body.box())
+            out = 0.6 * depth if body.role in _SHUTS else 0.0
+            dx, dy, dz = (APART * (o - m) for o, m in zip(own, middle, strict=True))
+            found.append(moved(body, dx, dy - ahead - out, dz))
+    return tuple(found)
+
+
+def moved(body: Body, dx: float, dy: float, dz: float) -> Body:
+    """The same body elsewhere."""
+    def shift(p: Vector) -> Vector:
+        return p[0] + dx, p[1] + dy, p[2] + dz
+
+    if isinstance(body, Part):
+        return replace(body, place=body.place.moved(dx, dy, dz))
+    if isinstance(body, LengthPart):
+        return replace(body, start=shift(body.start), end=shift(body.end))
+    assert isinstance(body, Piece)
+    return replace(
+        body, corners=tuple(shift(p) for p in body.corners),
+        fronts=tuple(tuple(shift(p) for p in ring) for ring in body.fronts),
+    )
+
+
+def _middle(box: Box) -> Vector:
+    return (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, (box.z0 + box.z1) / 2
