@@ -109,10 +109,9 @@ class GroovedPanelPanel(SpecPanel):
         form.row(_tr("First at"), self.lay[1], tip=_tr(
             "From that rim to the near wall of the first groove."))
         form.row(_tr("Spacing"), self.lay[2], tip=_tr("From near wall to near wall."))
-        form.row(_tr("Stopped at front, start"), self.lay[3], tip=_tr(
-            "How far the grooves stay away from the front edge or the start; 0 runs through."))
-        form.row(_tr("Stopped at rear, end"), self.lay[4], tip=_tr(
-            "How far the grooves stay away from the rear edge or the end; 0 runs through."))
+        form.heads(_tr("at front or start"), _tr("at rear or end"))
+        form.row(_tr("Stopped"), self.lay[3], self.lay[4], tip=_tr(
+            "How far the grooves stay away from the rims that they run between; 0 runs through."))
         form.row(_tr("Rabbets at"), RimsField("rabbets"))
         self.cut = [
             ChoiceField("face", choices.of_enum(Face)),

@@ -6,14 +6,15 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from closetbench.core.closet import ClosetDesign, build_envelope
-from closetbench.core.envelope import Clearances, Envelope, Wall
+from closetbench.core.envelope import Clearances, Envelope, Objective, Wall
 from closetbench.core.errors import ClosetError
-from closetbench.core.survey import READING_NAMES, Survey
-from closetbench.gui import survey_sketch, units
+from closetbench.core.survey import Obstacle, Reading, ReadingKind, Survey
+from closetbench.gui import survey_forms, survey_sketch, units
+from closetbench.gui.cards_form import CardsForm
 from closetbench.gui.fields import ChoiceField, Field, LengthField
-from closetbench.gui.form import FindingsList, Form
+from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import QtWidgets, translate
-from closetbench.gui.spec_panel import SpecPanel
+from closetbench.gui.spec_panel import SpecPanel, put_paths
 from closetbench.model import bridge
 from closetbench.model.make import write_spec
 from closetbench.model.properties import read_fields
@@ -37,14 +38,15 @@ class Site:
     survey: Survey
     clearances: Clearances = field(default_factory=Clearances)
     depth_limit: float | None = None
+    objective: Objective = Objective.WIDTH
 
     def design(self, name: str) -> ClosetDesign:
         """The design without components."""
-        if self.by_readings:
-            return ClosetDesign(
-                name, self.survey, self.clearances, depth_limit=self.depth_limit)
+        size = None if self.by_readings else (self.width, self.depth, self.height)
         return ClosetDesign(
-            name, None, self.clearances, (self.width, self.depth, self.height))
+            name, self.survey if self.by_readings else None, self.clearances, size,
+            self.depth_limit, objective=self.objective,
+        )
 
 
 class SurveyPanel(SpecPanel):
@@ -59,7 +61,7 @@ class SurveyPanel(SpecPanel):
         survey = design.survey or _kept_readings(obj) or _plain_room(*size)
         return Site(
             design.survey is not None, *size, survey, design.clearances,
-            obj.DepthLimit.Value or None,
+            design.depth_limit, design.objective,
         )
 
     def verify(self, spec: Site) -> None:
@@ -76,8 +78,11 @@ class SurveyPanel(SpecPanel):
     # -- the forms
 
     def build(self) -> None:
-        self.form = [self._readings(), self._clearances(), self._results()]
+        self.clearances, self.more = self._clearances(), self._elsewhere()
+        self.form = [self._readings(), self.clearances, self.more, self._results()]
         self.bind(*self.fields)
+        for form in (self.extras, self.obstacles):
+            self._cards(form)
         for one in self.fields:
             one.entered.connect(self._point_out)
 
@@ -94,16 +99,9 @@ class SurveyPanel(SpecPanel):
         self.tabs = QtWidgets.QTabWidget()
         self.tabs.setObjectName("readings")
         self.tabs.setUsesScrollButtons(False)
-        pages = []
-        for title, page in (
-            (_tr("Widths"), self._widths()),
-            (_tr("Heights"), self._heights()),
-            (_tr("Depths"), self._depths()),
-            (_tr("Plumb"), self._plumb()),
-            (_tr("Floor"), self._floor()),
-        ):
-            self.tabs.addTab(page, title)
-            pages.append(page)
+        pages = survey_forms.pages()
+        for page in pages:
+            self.tabs.addTab(page, page.windowTitle())
         form.whole(self.tabs, *pages)
         self.sizes = Form("", "survey")
         for name, label in (
@@ -113,62 +111,6 @@ class SurveyPanel(SpecPanel):
         form.whole(self.sizes, self.sizes)
         return form
 
-    def _widths(self) -> Form:
-        page = Form(_tr("Widths"), "survey")
-        page.heads(_tr("Front"), _tr("Back"), _tr("At height"))
-        for number, (level, label) in reversed(list(enumerate((
-            ("low", _tr("Low")), ("mid", _tr("Middle")), ("high", _tr("High")),
-        )))):
-            page.row(
-                label, self._reading(f"width_front_{level}"),
-                self._reading(f"width_back_{level}"), self._reading(f"levels.{number}"),
-            )
-        return page
-
-    def _heights(self) -> Form:
-        page = Form(_tr("Heights"), "survey")
-        page.heads(_tr("Left"), _tr("Right"))
-        for end, label in (("front", _tr("Front")), ("back", _tr("Back"))):
-            page.row(
-                label, self._reading(f"height_{end}_left"), self._reading(f"height_{end}_right"))
-        return page
-
-    def _depths(self) -> Form:
-        page = Form(_tr("Depths and diagonals"), "survey")
-        page.row(_tr("Along the left wall"), self._reading("depth_left"))
-        page.row(_tr("Along the right wall"), self._reading("depth_right"))
-        none = _tr("not taken")
-        page.row(_tr("To the back right"), self._reading("diagonal_to_right", none))
-        page.row(_tr("To the back left"), self._reading("diagonal_to_left", none))
-        return page
-
-    def _plumb(self) -> Form:
-        page = Form(_tr("Plumb"), "survey")
-        page.heads(_tr("Front"), _tr("Back"))
-        none = _tr("not taken")
-        page.row(_tr("Left wall"), self._reading("lean_left_front"),
-                 self._reading("lean_left_back"))
-        page.row(_tr("Right wall"), self._reading("lean_right_front", none),
-                 self._reading("lean_right_back", none))
-        page.heads(_tr("Left"), _tr("Right"))
-        page.row(_tr("Back wall"), self._reading("lean_back_left"),
-                 self._reading("lean_back_right"))
-        return page
-
-    def _floor(self) -> Form:
-        page = Form(_tr("Rise of the floor"), "survey")
-        page.row(_tr("Left to right, front"), self._reading("rise_front"))
-        page.row(_tr("Left to right, back"), self._reading("rise_back"))
-        page.row(_tr("Front to back, left"), self._reading("rise_left"))
-        return page
-
-    @staticmethod
-    def _reading(name: str, blank: str = "") -> LengthField:
-        signed = name.startswith(("lean", "rise"))
-        one = LengthField(f"survey.{name}", READING_NAMES.get(name, "levels"), blank, signed)
-        one.line.setToolTip(survey_sketch.hint(name))
-        return one
-
     def _clearances(self) -> Form:
         form = Form(_tr("Room to leave"), "closet")
         form.heads(_tr("Left"), _tr("Right"), _tr("Back"))
@@ -176,11 +118,26 @@ class SurveyPanel(SpecPanel):
             _tr("Least gap"), *(
                 LengthField(f"clearances.{name}", name) for name in ("left", "right", "back")))
         form.heads(_tr("Top"), _tr("Floor"), _tr("Depth at most"))
-        self.limit = LengthField("depth_limit", "depth", _tr("the room's"))
+        self.limit = LengthField("depth_limit", "depth", _tr("room"))
         form.row(
             "", LengthField("clearances.top", "top"), LengthField("clearances.floor", "floor"),
             self.limit,
         )
+        return form
+
+    def _elsewhere(self) -> Form:
+        form = Form(_tr("More about the room"), "survey")
+        axes = survey_forms.axes()
+        self.extras = CardsForm(
+            _tr("Readings taken elsewhere"), "extras", _tr("Add a reading"),
+            survey_forms.extra_lines, self._add_extra, lambda i: self._drop("extras", i), axes,
+        )
+        self.obstacles = CardsForm(
+            _tr("Obstacles"), "obstacles", _tr("Add an obstacle"), survey_forms.obstacle_lines,
+            self._add_obstacle, lambda i: self._drop("obstacles", i), axes,
+        )
+        for inner in (survey_forms.accuracy(), self.extras, self.obstacles):
+            form.whole(Fold(inner.windowTitle(), inner), inner)
         return form
 
     def _results(self) -> Form:
@@ -192,6 +149,45 @@ class SurveyPanel(SpecPanel):
         self.findings = FindingsList()
         form.whole(self.findings)
         return form
+
+    # -- readings taken elsewhere, obstacles
+
+    def _cards(self, form: CardsForm) -> None:
+        survey = self.spec().survey
+        records = survey.extras if form is self.extras else survey.obstacles
+        self.bind(*form.rebuild(len(records)))
+        if self.is_open:
+            self.settle()
+
+    def _add_extra(self) -> None:
+        survey = self.spec().survey
+        record = Reading(ReadingKind.WIDTH, survey.width_front_mid, z=survey.levels[1])
+        self._put("extras", (*survey.extras, record))
+
+    def _add_obstacle(self) -> None:
+        known = self.spec().survey.obstacles
+        record = Obstacle(
+            _tr("obstacle {}").format(len(known) + 1), 0.0, 0.0, 0.0, 100.0, 100.0, 100.0)
+        self._put("obstacles", (*known, record))
+
+    def _drop(self, which: str, index: int) -> None:
+        known = getattr(self.spec().survey, which)
+        self._put(which, (*known[:index], *known[index + 1:]))
+
+    def _put(self, which: str, records: tuple[Reading, ...] | tuple[Obstacle, ...]) -> None:
+        form = self.extras if which == "extras" else self.obstacles
+        form.trouble.say("")
+        try:
+            spec = put_paths(self.spec(), {f"survey.{which}": records})
+            self.verify(spec)
+        except ClosetError as error:
+            form.trouble.say(units.explained(self.reason(error)))
+            return
+        path = f"survey.{which}."
+        self._pending = {k: v for k, v in self._pending.items() if not k.startswith(path)}
+        self.write(spec)
+        self._cards(form)
+        self.preview_soon()
 
     def first_field(self) -> Field:
         wanted = "survey.width_front_high" if self.spec().by_readings else "width"
@@ -227,8 +223,9 @@ class SurveyPanel(SpecPanel):
         self.sizes.setVisible(not by_readings)
         for name in ("left", "right", "back", "top", "floor"):
             one = next(f for f in self.fields if f.name == f"clearances.{name}")
-            self.form[1].enable(one, by_readings)
-        self.form[1].enable(self.limit, by_readings)
+            self.clearances.enable(one, by_readings)
+        self.clearances.enable(self.limit, by_readings)
+        self.more.setEnabled(by_readings)
 
     def _point_out(self, field: Field) -> None:
         name = field.name.removeprefix("survey.")

@@ -12,6 +12,7 @@ CONTEXT = "Closetbench_Survey"
 
 Space = tuple[float, float, float]
 LEVELS = {"low": 0.12, "mid": 0.50, "high": 0.88}
+LEFT_JAMB, RIGHT_JAMB, LINTEL = 0.16, 0.84, 0.86
 _SIDES = {"left": 0.0, "right": 1.0}
 _ENDS = {"front": 0.0, "back": 1.0}
 _BACK = 0.56
@@ -34,6 +35,11 @@ def _segments() -> dict[str, tuple[Space, Space, bool]]:
         found[f"depth_{side}"] = ((x, 0, 0), (x, 1, 0), False)
         found[f"lean_back_{side}"] = (
             (x, 1, LEVELS["high"]), (x, 0.6, LEVELS["high"]), True)
+    found["opening_width"] = ((LEFT_JAMB, 0, 0.4), (RIGHT_JAMB, 0, 0.4), False)
+    found["opening_height"] = ((0.5, 0, 0), (0.5, 0, LINTEL), False)
+    found["lintel"] = ((0.5, 0, LINTEL), (0.5, 0, 1), False)
+    found["return_left"] = ((0, 0, 0.4), (LEFT_JAMB, 0, 0.4), False)
+    found["return_right"] = ((RIGHT_JAMB, 0, 0.4), (1, 0, 0.4), False)
     found["rise_left"] = ((0, 1, 0), (0, 1, 0.25), True)
     found["diagonal_to_right"] = ((0, 0, 0), (1, 1, 0), False)
     found["diagonal_to_left"] = ((1, 0, 0), (0, 1, 0), False)
@@ -52,6 +58,12 @@ HINTS = {
     "lean": "Plumb offset between the low and the high level: above 0 where the wall leans "
     "into the closet on its way up.",
     "rise": "Level offset of the floor: above 0 where it rises.",
+    "opening": "Clear size of the opening, jamb to jamb and floor to lintel.",
+    "lintel": "From the underside of the lintel to the ceiling, inside.",
+    "return": "From the side wall to the jamb, inside.",
+    "jamb": "Thickness of the wall at the opening.",
+    "casing": "The casing around the opening, on the room's side; 0 where there is none.",
+    "baseboard": "A baseboard that stays; 0 where there is none or it comes off.",
     "levels": "Height above the floor at which these readings are taken.",
 }
 
@@ -85,6 +97,8 @@ class SurveySketch(Sketch):
             (translate(CONTEXT, "from above"), (split + self.width()) / 2),
         ):
             self.words(painter, (x, self.height() - 8), caption, share=0.6)
+        if self.shown.startswith(("opening", "return", "lintel")):
+            self._opening(painter)
         if self.shown in SEGMENTS:
             self._point_out(painter, *SEGMENTS[self.shown])
 
@@ -119,6 +133,12 @@ class SurveySketch(Sketch):
         for name, (a, b, offset) in SEGMENTS.items():
             if name.startswith("width") and not offset:
                 self.line(painter, self._seen(a), self._seen(b))
+
+    def _opening(self, painter: QtGui.QPainter) -> None:
+        self.pen(painter, 1.4, accent=True, dashed=True)
+        corners = [(LEFT_JAMB, 0), (LEFT_JAMB, LINTEL), (RIGHT_JAMB, LINTEL), (RIGHT_JAMB, 0)]
+        for (x, z), (x2, z2) in pairwise(corners):
+            self.line(painter, self._seen((x, 0, z)), self._seen((x2, 0, z2)))
 
     def _point_out(self, painter: QtGui.QPainter, a: Space, b: Space, offset: bool) -> None:
         self.pen(painter, 2.6, accent=True)

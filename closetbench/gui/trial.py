@@ -9,7 +9,6 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.single import build_panel
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.model import bridge
-from closetbench.model.base import class_of
 
 
 def verify_spec(obj: Any, spec: CarcassSpec | PanelSpec) -> None:
@@ -22,7 +21,7 @@ def verify_spec(obj: Any, spec: CarcassSpec | PanelSpec) -> None:
     if closet is None:
         return
     design = bridge.design_of(closet)
-    index = components_of(closet).index(obj)
+    index = [c.name for c in design.components].index(bridge.spec_of(obj).name)
     trial = (*design.components[:index], spec, *design.components[index + 1:])
     if isinstance(spec, CarcassSpec):
         bridge.build(replace(design, components=trial[: index + 1]), catalogue)
@@ -31,13 +30,6 @@ def verify_spec(obj: Any, spec: CarcassSpec | PanelSpec) -> None:
     except ClosetError:
         if _can_be_built(closet):
             raise
-
-
-def components_of(closet: Any) -> list[Any]:
-    """The objects of a design's components, in the design's order."""
-    return [
-        o for name in ("Carcass", "GroovedPanel") for o in closet.Group if class_of(o) == name
-    ]
 
 
 def _can_be_built(closet: Any) -> bool:
