@@ -1,0 +1,89 @@
+"""The survey sheet as it is printed."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from closetbench.core.errors import DocumentError
+from closetbench.core.lengths import LengthFormat
+from closetbench.core.survey_sheet import survey_sheet
+from closetbench.shop import survey_sheet as printed
+from closetbench.shop.page import Page
+from closetbench.shop.survey_sheet import write_survey_sheet
+from tests.core.test_room import opened
+
+
+@pytest.fixture
+def words(monkeypatch: pytest.MonkeyPatch) -> list[tuple[tuple[float, float], str]]:
+    """Every text that is put on the page, with its place."""
+    found: list[tuple[tuple[float, float], str]] = []
+    real = Page.text
+
+    def text(self: Page, at: tuple[float, float], what: str, *args: object, **more: object) -> None:
+        found.append((at, what))
+        real(self, at, what, *args, **more)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(Page, "text", text)
+    return found
+
+
+def test_page_holds_every_blank_with_its_key_and_property(
+    tmp_path: Path, words: list[tuple[tuple[float, float], str]]
+) -> None:
+    sheet = survey_sheet("The box room", opened(), blank=True)
+    path = write_survey_sheet(sheet, tmp_path / "survey.pdf")
+    assert path.read_bytes().startswith(b"%PDF")
+    texts = [t for _, t in words]
+    assert "Survey: The box room" in texts
+    for blank in sheet.blanks:
+        assert blank.name in texts
+        assert any(t.startswith(f"{blank.key}  ·  {blank.prop}") for t in texts)
+        # once in the drawing, once in the table
+        assert texts.count(str(blank.number)) == 2
+    assert any("100 mm, 1200 mm, 2200 mm" in t for t in texts)
+    for (x, y), _ in words:
+        assert 0 < x < printed.WIDTH
+        assert 0 < y < printed.HEIGHT
+
+
+def test_numbers_in_the_drawings_do_not_cover_each_other(
+    tmp_path: Path, words: list[tuple[tuple[float, float], str]]
+) -> None:
+    sheet = survey_sheet("The box room", opened())
+    write_survey_sheet(sheet, tmp_path / "survey.svg")
+    marks: list[tuple[float, float]] = []
+    for at, what in words:
+        if re.fullmatch(r"\d+", what) and at not in marks:
+            marks.append(at)
+    assert len(marks) == 2 * len(sheet.blanks)
+    close = [
+        1 for i, p in enumerate(marks) for q in marks[i + 1:]
+        if abs(p[0] - q[0]) < printed.MARK and abs(p[1] - q[1]) < printed.MARK
+    ]
+    assert not close
+
+
+def test_readings_are_printed_in_the_users_unit(
+    tmp_path: Path, words: list[tuple[tuple[float, float], str]]
+) -> None:
+    form = LengthFormat("in-frac", Fraction(1, 16))
+    write_survey_sheet(survey_sheet("x", opened(opening_width=1524.0)), tmp_path / "s.svg", form)
+    assert form.text(1524.0) in [t for _, t in words]
+    assert (tmp_path / "s.svg").read_text(encoding="utf-8").startswith("<?xml")
+
+
+def test_same_sheet_gives_the_same_file(tmp_path: Path) -> None:
+    sheet = survey_sheet("The box room", opened())
+    first, second = (write_survey_sheet(sheet, tmp_path / f"{n}.svg").read_bytes() for n in "ab")
+    assert first == second
+
+
+def test_other_files_are_refused(tmp_path: Path) -> None:
+    sheet = survey_sheet("The box room", opened())
+    with pytest.raises(DocumentError, match="the name must end in"):
+        write_survey_sheet(sheet, tmp_path / "survey.txt")
+    assert list(tmp_path.iterdir()) == []
