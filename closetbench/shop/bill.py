@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from closetbench.core.bodies import LengthPart, Piece
 from closetbench.core.closet import Closet
 from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
@@ -12,6 +13,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Grain, Panel, Rim
 from closetbench.core.parts import HardwareNeed, Part
 from closetbench.shop.atomic import write_text_atomically
+from closetbench.shop.beside import bar_rows, reused_rows
 from closetbench.shop.csv_text import Cell, csv_text
 from closetbench.shop.lines import (
     BAND_WASTE,
@@ -42,9 +44,9 @@ class Bill:
     """What goes into a bill.
 
     ``plan`` None: nothing is planned yet, and the bill says so. ``findings``: those of the
-    closet; the catalogue's own are added
-    where they lack. ``bit``: diameter of the
-    router bit in mm. ``band_waste``: fraction of edge band bought over the rims' length.
+    closet; the catalogue's own are added where they lack. ``bit``: diameter of the router
+    bit in mm. ``band_waste``: fraction of edge band bought over the rims' length.
+    ``lengths`` are cut from bars, ``reused`` from kept panels, ``pieces`` not at all.
     """
 
     title: str
@@ -56,6 +58,9 @@ class Bill:
     form: LengthFormat = MILLIMETRES
     bit: float | None = None
     band_waste: float = BAND_WASTE
+    lengths: tuple[LengthPart, ...] = ()
+    reused: tuple[Part, ...] = ()
+    pieces: tuple[Piece, ...] = ()
 
     def purchases(self) -> tuple[Purchase, ...]:
         """Everything to be bought: sheets, edge band, hardware."""
@@ -74,12 +79,17 @@ def bill_rows(bill: Bill) -> list[Row]:
     exact to 0.001 mm, those of text are in the user's unit and rounded as the user chose.
     Raises ``CatalogueError`` for a key that is not there.
     """
-    sections = (_part_rows(bill), _purchase_rows(bill), _set_up_rows(bill), _finding_rows(bill))
-    rows: list[Row] = [[bill.title], *(
+    sections = (
+        _part_rows(bill), bar_rows(bill.lengths, bill.catalogue, bill.form),
+        reused_rows(bill.reused, bill.pieces, bill.form), _purchase_rows(bill),
+        _set_up_rows(bill), _finding_rows(bill),
+    )
+    rows: list[Row] = [[bill.title]]
+    rows += [
         ["DANGER", f.subject, f.message, f.value, f.fix]
         for f in bill.findings if f.severity is Severity.DANGER
-    )]
-    for section in sections:
+    ]
+    for section in filter(None, sections):
         rows += [[], *section]
     return rows
 
@@ -89,8 +99,11 @@ def closet_bill(
     bit: float | None = None,
 ) -> Bill:
     """The bill of a whole closet."""
-    return Bill(closet.design.name, closet.parts, catalogue, plan, closet.hardware,
-                closet.findings, form, bit)
+    return Bill(
+        closet.design.name, closet.parts, catalogue, plan, closet.hardware, closet.findings, form,
+        bit, lengths=closet.lengths, reused=tuple(p for c in closet.components for p in c.reused),
+        pieces=tuple(p for c in closet.components for p in c.pieces),
+    )
 
 
 def write_bill(
