@@ -194,12 +194,15 @@ class PlanProgress:
 class Plan:
     """A whole plan: its sheets, and per material a proved least number of sheets.
 
-    ``ended``: per material, why the search for fewer sheets ended.
+    ``ended``: per material, why the search for fewer sheets ended. ``repeatable``: the
+    same input gives this very plan again; not so where the clock or the user ended a
+    search.
     """
 
     sheets: tuple[SheetPlan, ...]
     bound: dict[str, int] = field(default_factory=dict)
     ended: dict[str, SearchEnd] = field(default_factory=dict)
+    repeatable: bool = True
 
     def sheets_of(self, material: str) -> tuple[SheetPlan, ...]:
         """The sheets of one material, in order."""

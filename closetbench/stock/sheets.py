@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
 from closetbench.core.errors import LayoutError
 from closetbench.stock.bounds import least_cost, least_sheets
@@ -22,6 +23,7 @@ from closetbench.stock.plan import (
 )
 from closetbench.stock.scales import sharpen
 from closetbench.stock.search import Clock, Limits, Search
+from closetbench.stock.tidy import tidy
 from closetbench.stock.verify import require_valid
 
 _ENDLESS = 1_000_000
@@ -51,29 +53,55 @@ def plan_sheets(
     check_stock(stock)
     check_parts(parts, stock)
     materials = list(dict.fromkeys(part.material for part in parts))
+    told = _Told(progress, len(materials), settings)
     sheets: list[SheetPlan] = []
     bound: dict[str, int] = {}
     ended: dict[str, SearchEnd] = {}
-    for index, material in enumerate(materials):
+    for material in materials:
         group = _Group(
             [part for part in parts if part.material == material],
             [s for s in stock if s.material == material and s.quantity != 0],
             settings,
         )
-
-        def watch(done: float, group: _Group = group, index: int = index) -> bool:
-            if progress is None:
-                return True
-            share = (index + done) / len(materials)
-            found = len(group.search.best or ())
-            return progress(PlanProgress(group.material, share, found, group.bound))
-
-        ended[material] = group.plan(watch)
+        ended[material] = group.plan(partial(told.search, group))
+        ends = (ended[material], group.tidy(partial(told.tidy, group)))
+        told.repeatable &= SearchEnd.CLOCK not in ends and SearchEnd.CANCELLED not in ends
+        told.finished += 1
         bound[material] = group.bound
         sheets += group.sheet_plans(len(sheets) + 1)
-    plan = Plan(tuple(sheets), bound, ended)
+    plan = Plan(tuple(sheets), bound, ended, told.repeatable)
     require_valid(plan, parts, settings, stock)
     return plan
+
+
+class _Told:
+    """Tells the caller how far the search is, until it wants no more."""
+
+    def __init__(
+        self, progress: Callable[[PlanProgress], bool] | None, materials: int, settings: CutSettings
+    ) -> None:
+        self.progress = progress
+        self.materials = materials
+        self.finished = 0
+        self.repeatable = True
+        self.going = True
+        whole = settings.seconds + settings.tidy
+        self.search_share = settings.seconds / whole if whole else 1.0
+
+    def search(self, group: _Group, done: float) -> bool:
+        """Tell of the search for fewer sheets; whether to go on."""
+        return self._tell(group, done * self.search_share)
+
+    def tidy(self, group: _Group, done: float) -> bool:
+        """Tell of the search for simpler cutting; whether to go on."""
+        return self._tell(group, self.search_share + done * (1.0 - self.search_share))
+
+    def _tell(self, group: _Group, done: float) -> bool:
+        if self.progress is not None and self.going:
+            share = (self.finished + done) / self.materials
+            sheets = len(group.search.best or ())
+            self.going = self.progress(PlanProgress(group.material, share, sheets, group.bound))
+        return self.going
 
 
 class _Group:
@@ -122,6 +150,14 @@ class _Group:
         if self.search.best is None:
             raise self._too_few()
         return end
+
+    def tidy(self, watch: Callable[[float], bool]) -> SearchEnd:
+        """Make the cutting of the sheets found simpler."""
+        settings = self.settings
+        if settings.tidy == 0.0:
+            return SearchEnd.BUDGET
+        clock = Clock(settings.tidy, watch)
+        return tidy(self.search, self.grid, settings.weights, settings.seed, clock)
 
     def _sharpen(self, going: Callable[[], bool]) -> None:
         items, kinds = self.grid.items, self.kinds

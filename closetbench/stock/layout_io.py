@@ -1,0 +1,201 @@
+"""The command ``layout``: a plain part list in, a checked plan of sheets out."""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import json
+import os
+import secrets
+import sys
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any
+
+from closetbench.core.errors import ClosetError, DocumentError, LayoutError
+from closetbench.core.lengths import UNITS, read_length
+from closetbench.stock.part_lists import PartList, read_part_list
+from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, StockSheet
+from closetbench.stock.sheets import plan_sheets
+
+_ENDS = {
+    SearchEnd.PROVED: "no plan takes less",
+    SearchEnd.BUDGET: "at least {bound} are needed",
+    SearchEnd.CLOCK: "at least {bound} are needed; the machine is slow, run again to compare",
+    SearchEnd.CANCELLED: "stopped early; at least {bound} are needed",
+}
+
+
+def layout_command(argv: Sequence[str]) -> int:
+    """Plan the sheets of a part list; 0 when the plan was written, 1 with a message if not."""
+    options = _parser().parse_args(list(argv))
+    try:
+        listed = read_part_list(options.parts, options.unit)
+        settings = _settings(options, listed)
+        stock = _stock(options, listed)
+        plan = plan_sheets(listed.parts, stock, settings)
+        text = json.dumps(plan_as_json(plan, settings, listed.ids), indent=1, ensure_ascii=False)
+        if options.out is None:
+            sys.stdout.write(text + "\n")
+        else:
+            _write_whole(options.out, text + "\n")
+            sys.stdout.write(summary(plan) + "\n")
+    except ClosetError as error:
+        sys.stderr.write(f"closetbench: {error}\n")
+        return 1
+    return 0
+
+
+def plan_as_json(
+    plan: Plan, settings: CutSettings, ids: Mapping[str, str] | None = None
+) -> dict[str, Any]:
+    """A plan as plain data for JSON, lengths in mm.
+
+    ``ids``: the part that each piece is one of, where that is not its key. The cuts name
+    pieces.
+    """
+    ids = ids or {}
+    return {
+        "sheets": [
+            {
+                "name": sheet.name,
+                "sheet": sheet.sheet.key,
+                "material": sheet.sheet.material,
+                "length": sheet.sheet.length,
+                "width": sheet.sheet.width,
+                "trim": sheet.sheet.trim,
+                "kerf": sheet.kerf,
+                "placements": [
+                    {
+                        **asdict(placed),
+                        "part": ids.get(placed.part, placed.part),
+                        "piece": placed.part,
+                    }
+                    for placed in sheet.placements
+                ],
+                "rests": [asdict(rest) for rest in sheet.rests],
+                "cuts": [asdict(cut) for cut in sheet.cuts],
+            }
+            for sheet in plan.sheets
+        ],
+        "bound": dict(plan.bound),
+        "ended": {material: end.value for material, end in plan.ended.items()},
+        "settings": {
+            "kerf": settings.kerf,
+            "stages": settings.stages,
+            "first": settings.first.value,
+            "seconds": settings.seconds,
+            "tidy": settings.tidy,
+            "seed": settings.seed,
+        },
+    }
+
+
+def summary(plan: Plan) -> str:
+    """What a plan takes, a line for each material."""
+    lines = []
+    for material, bound in plan.bound.items():
+        sheets = plan.sheets_of(material)
+        area = sum(sheet.sheet.length * sheet.sheet.width for sheet in sheets)
+        used = sum(sheet.used_area for sheet in sheets) / area
+        cuts = sum(len(sheet.cuts) for sheet in sheets)
+        count = f"{len(sheets)} sheet{'s' if len(sheets) != 1 else ''}"
+        end = _ENDS[plan.ended[material]].format(bound=bound)
+        lines.append(f"{material}: {count} ({end}), {used:.1%} used, {cuts} cuts")
+    return "\n".join(lines)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python3 -m closetbench layout",
+        description="Plan which sheets to take for a list of parts, and how to cut them.",
+    )
+    parser.add_argument("parts", type=Path, help="the part list, JSON or CSV")
+    parser.add_argument("--out", type=Path, help="the plan to write, JSON; else it is printed")
+    parser.add_argument("--seconds", type=float, default=1.0, help="search, for each material")
+    parser.add_argument(
+        "--tidy", type=float, help="seconds more for simpler cutting (as --seconds)"
+    )
+    parser.add_argument("--seed", type=int, default=1, help="the same seed, the same plan")
+    parser.add_argument("--first", choices=[first.value for first in FirstCut], default="rip")
+    parser.add_argument("--stages", default="4", help="2 or more, or none for no limit")
+    parser.add_argument("--kerf", help="takes the place of the list's own")
+    parser.add_argument("--trim", help="of the sheets given here")
+    parser.add_argument("--unit", choices=list(UNITS), default="mm", help="of bare lengths")
+    for option, what in (("--sheet", "sheets that can be bought"), ("--offcut", "one at hand")):
+        parser.add_argument(
+            option, action="append", default=[], metavar="MATERIAL=LENGTHxWIDTH[@COST]",
+            help=f"{what}; may come again",
+        )  # fmt: skip
+    return parser
+
+
+def _settings(options: argparse.Namespace, listed: PartList) -> CutSettings:
+    kerf = CutSettings().kerf if listed.kerf is None else listed.kerf
+    if options.kerf is not None:
+        kerf = _option_length(options, "kerf", options.kerf)
+    stages = options.stages.strip().lower()
+    if stages != "none" and not (stages.isascii() and stages.isdigit()):
+        raise LayoutError("option --stages", "value", stages, "must be a number or none")
+    return CutSettings(
+        kerf=kerf,
+        stages=None if stages == "none" else int(stages),
+        first=FirstCut(options.first),
+        seconds=options.seconds,
+        seed=options.seed,
+        tidy=options.seconds if options.tidy is None else options.tidy,
+    )
+
+
+def _stock(options: argparse.Namespace, listed: PartList) -> list[StockSheet]:
+    trim = 0.0 if options.trim is None else _option_length(options, "trim", options.trim)
+    stock = list(listed.sheets)
+    for offcut, texts in ((False, options.sheet), (True, options.offcut)):
+        for number, text in enumerate(texts, 1):
+            option = "option --offcut" if offcut else "option --sheet"
+            material, equals, size = text.rpartition("=")
+            size, _, cost = size.partition("@")
+            length, by, width = size.lower().partition("x")
+            if not (material and equals and by):
+                raise LayoutError(option, "value", text, "must be MATERIAL=LENGTHxWIDTH[@COST]")
+            try:
+                price = float(cost) if cost else None
+            except ValueError:
+                raise LayoutError(option, "cost", cost, "must be a number") from None
+            stock.append(
+                StockSheet(
+                    f"{material} {size}" + f" offcut {number}" * offcut,
+                    material,
+                    read_length(length, options.unit, subject=option, prop="length"),
+                    read_length(width, options.unit, subject=option, prop="width"),
+                    0.0 if offcut else trim,
+                    1 if offcut else None,
+                    price,
+                    offcut,
+                )
+            )
+    return stock
+
+
+def _option_length(options: argparse.Namespace, prop: str, text: str) -> float:
+    return read_length(
+        text, options.unit, allow_negative=True, subject=f"option --{prop}", prop="length"
+    )
+
+
+def _write_whole(path: Path, text: str) -> None:
+    """Write beside the place first, then rename into it: a file is whole or not there."""
+    beside = path.with_name(f".{path.name[:40]}.{secrets.token_hex(4)}.part")
+    try:
+        with open(beside, "x", encoding="utf-8", newline="\n") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+        os.replace(beside, path)
+    except OSError as error:
+        reason = error.strerror or str(error)
+        raise DocumentError("plan", "file", path, f"it cannot be written ({reason})") from None
+    finally:
+        with contextlib.suppress(OSError):
+            beside.unlink()

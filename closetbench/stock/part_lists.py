@@ -1,0 +1,243 @@
+"""Reading plain part lists: JSON or CSV to parts, sheets and settings.
+
+JSON is one object::
+
+    {"kerf": 3.2, "trim": 6,
+     "sheets": {"ply 18": {"length": 2440, "width": 1220}},
+     "parts": [{"id": "P1", "length": 700, "width": 300, "qty": 2,
+                "grain": "length", "material": "ply 18"}]}
+
+A material may have a list of sheets; a sheet may have trim, quantity, cost, key and
+offcut. CSV (RFC 4180, comma or semicolon) has a heading with part, length, width and,
+where wanted, quantity, grain, material and name. Lengths are numbers of millimetres, or
+texts such as 16" or 23 1/4 in. Grain is none, length or width: the side of the part that
+the grain runs along.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from closetbench.core.errors import DocumentError, LayoutError
+from closetbench.core.lengths import read_length
+from closetbench.stock.plan import CutPart, GrainOnSheet, StockSheet
+
+_GRAINS = {
+    "": GrainOnSheet.FREE,
+    "none": GrainOnSheet.FREE,
+    "length": GrainOnSheet.ALONG,
+    "width": GrainOnSheet.ACROSS,
+}
+_TOP = {"name", "note", "seed", "kerf", "trim", "sheets", "parts", "n_parts"}
+_SHEET = {"key", "length", "width", "trim", "quantity", "cost", "offcut", "thickness"}
+_PART = {"id", "name", "length", "width", "qty", "grain", "material", "thickness"}
+_COLUMNS = {"part": "id", "id": "id", "quantity": "qty", "qty": "qty"} | {
+    name: name for name in ("name", "length", "width", "grain", "material", "thickness")
+}
+_MOST_PARTS = 20_000
+
+
+@dataclass(frozen=True)
+class PartList:
+    """What a file says: parts (one value for each piece), sheets, and a kerf if it has one.
+
+    ``ids`` gives the id in the file for the key of each piece.
+    """
+
+    parts: tuple[CutPart, ...]
+    sheets: tuple[StockSheet, ...]
+    kerf: float | None
+    ids: Mapping[str, str]
+
+
+def read_part_list(path: Path, unit: str = "mm") -> PartList:
+    """Read a part list by its ending, .csv or otherwise JSON.
+
+    ``unit``: of bare numbers in CSV. Raises DocumentError for a file that cannot be read
+    and LayoutError (or LengthError) for what it says, with the place.
+    """
+    try:
+        text = path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise DocumentError("part list", "file", path, "it must be text in UTF-8") from None
+    except OSError as error:
+        reason = error.strerror or str(error)
+        raise DocumentError("part list", "file", path, f"it cannot be read ({reason})") from None
+    if path.suffix.lower() == ".csv":
+        parts, ids = _expand(_csv_rows(text), unit)
+        return PartList(parts, (), None, ids)
+    return _from_json(text, unit)
+
+
+def _from_json(text: str, unit: str) -> PartList:
+    try:
+        data = json.loads(text)
+    except (json.JSONDecodeError, RecursionError) as error:
+        where = f"line {error.lineno}" if isinstance(error, json.JSONDecodeError) else "it"
+        raise LayoutError("part list", "JSON", where, f"is not JSON ({error})") from None
+    _check_object("part list", data, _TOP)
+    trim = _length("part list", "trim", data.get("trim", 0.0), unit)
+    kerf = data.get("kerf")
+    sheets: list[StockSheet] = []
+    by_material = data.get("sheets", {})
+    if not isinstance(by_material, dict):
+        raise LayoutError("part list", "sheets", _shown(by_material), "an object by material")
+    for material, given in by_material.items():
+        for number, sheet in enumerate(given if isinstance(given, list) else [given], 1):
+            sheets.append(_sheet(material, number, sheet, trim, unit))
+    rows = data.get("parts")
+    if not isinstance(rows, list):
+        raise LayoutError("part list", "parts", _shown(rows), "must be a list")
+    parts, ids = _expand(((f"part {n}", row) for n, row in enumerate(rows, 1)), unit)
+    return PartList(
+        parts,
+        tuple(sheets),
+        None if kerf is None else _length("part list", "kerf", kerf, unit),
+        ids,
+    )
+
+
+def _sheet(material: str, number: int, data: Any, trim: float, unit: str) -> StockSheet:
+    place = f"sheet {number} of {material}"
+    _check_object(place, data, _SHEET)
+    length = _length(place, "length", data.get("length"), unit)
+    width = _length(place, "width", data.get("width"), unit)
+    offcut = data.get("offcut", False)
+    if not isinstance(offcut, bool):
+        raise LayoutError(place, "offcut", _shown(offcut), "must be true or false")
+    quantity = data.get("quantity", 1 if offcut else None)
+    cost = data.get("cost")
+    if cost is not None and not _is_number(cost):
+        raise LayoutError(place, "cost", _shown(cost), "must be a number")
+    return StockSheet(
+        str(data.get("key", f"{material} {length:g}x{width:g}" + " offcut" * offcut)),
+        material,
+        length,
+        width,
+        _length(place, "trim", data.get("trim", 0.0 if offcut else trim), unit),
+        None if quantity is None else _count(place, "quantity", quantity, 0),
+        cost,
+        offcut,
+    )
+
+
+def _csv_rows(text: str) -> Iterable[tuple[str, dict[str, Any]]]:
+    heading = text.partition("\n")[0]
+    delimiter = ";" if heading.count(";") > heading.count(",") else ","
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)
+    names: list[str] = []
+    try:
+        for cells in reader:
+            if not any(cell.strip() for cell in cells):
+                continue
+            if not names:
+                names = _heading(cells)
+                continue
+            place = f"line {reader.line_num}"
+            if len(cells) != len(names):
+                raise LayoutError(place, "cells", len(cells), f"the heading has {len(names)}")
+            yield place, {n: c.strip() for n, c in zip(names, cells, strict=True)}
+    except csv.Error as error:
+        raise LayoutError(f"line {reader.line_num}", "CSV", "unreadable", str(error)) from None
+    if not names:
+        raise LayoutError("part list", "CSV", "empty", "the first line names the columns")
+
+
+def _heading(cells: list[str]) -> list[str]:
+    names = []
+    for cell in cells:
+        name = cell.strip().lower()
+        if name not in _COLUMNS:
+            known = ", ".join(_COLUMNS)
+            raise LayoutError("heading", "column", cell, f"must be one of {known}")
+        names.append(_COLUMNS[name])
+    for needed in ("id", "length", "width"):
+        if names.count(needed) != 1:
+            column = "part" if needed == "id" else needed
+            raise LayoutError("heading", column, names.count(needed), "there must be one of it")
+    return names
+
+
+def _expand(
+    rows: Iterable[tuple[str, Any]], unit: str
+) -> tuple[tuple[CutPart, ...], dict[str, str]]:
+    """Each row as so many pieces, with keys of their own."""
+    parts: list[CutPart] = []
+    ids: dict[str, str] = {}
+    seen: dict[str, CutPart] = {}
+    for place, row in rows:
+        _check_object(place, row, _PART)
+        key = str(row.get("id", "")).strip()
+        if not key:
+            raise LayoutError(place, "id", "empty", "every part needs one")
+        subject = f"part {key}"
+        grain = str(row.get("grain", "")).strip().lower()
+        if grain not in _GRAINS:
+            raise LayoutError(subject, "grain", grain, "must be none, length or width")
+        part = CutPart(
+            key,
+            _length(subject, "length", row.get("length"), unit),
+            _length(subject, "width", row.get("width"), unit),
+            str(row.get("material", "")).strip() or "sheet",
+            _GRAINS[grain],
+            str(row.get("name", "")).strip(),
+        )
+        if key in seen:
+            contrary = seen[key].grain is not part.grain
+            raise LayoutError(
+                subject, "grain" if contrary else "id", grain or "none" if contrary else key,
+                "another line says something else of the same part" if contrary
+                else "another line has the same id; give the quantity instead",
+            )  # fmt: skip
+        seen[key] = part
+        quantity = row.get("qty", 1)
+        count = _count(subject, "quantity", 1 if quantity == "" else quantity, 1)
+        if len(parts) + count > _MOST_PARTS:
+            raise LayoutError(subject, "quantity", count, f"at most {_MOST_PARTS} pieces in all")
+        for number in range(1, count + 1):
+            piece = key if count == 1 else f"{key}/{number}"
+            ids[piece] = key
+            parts.append(
+                CutPart(piece, part.length, part.width, part.material, part.grain, part.label)
+            )
+    return tuple(parts), ids
+
+
+def _check_object(place: str, data: Any, known: set[str]) -> None:
+    if not isinstance(data, dict):
+        raise LayoutError(place, "entry", _shown(data), "must be an object with named values")
+    for name in data:
+        if name not in known:
+            raise LayoutError(place, "entry", name, f"is not known; known: {', '.join(known)}")
+
+
+def _length(subject: str, prop: str, value: Any, unit: str) -> float:
+    if _is_number(value):
+        return float(value)
+    if isinstance(value, str):
+        return read_length(value, unit, allow_negative=True, subject=subject, prop=prop)
+    given = "missing" if value is None else _shown(value)
+    raise LayoutError(subject, prop, given, "must be a length")
+
+
+def _count(subject: str, prop: str, value: Any, least: int) -> int:
+    if isinstance(value, str) and value.isascii() and value.isdigit() and len(value) < 10:
+        value = int(value)
+    if isinstance(value, bool) or not isinstance(value, int) or value < least:
+        raise LayoutError(subject, prop, _shown(value), f"must be a whole number from {least} on")
+    return value
+
+
+def _is_number(value: Any) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
+
+
+def _shown(value: Any) -> str:
+    text = json.dumps(value) if value is not None else "missing"
+    return text if len(text) <= 40 else text[:39] + "…"
