@@ -170,7 +170,7 @@ def _components(
     for spec in sorted(design.components, key=_rank):
         if isinstance(spec, CarcassSpec):
             space = Space(site.free, envelope.width - site.free, envelope.depth, envelope.height)
-            component = build_carcass(fitted(spec, pieces), space, catalogue)
+            component = build_carcass(fitted(spec, pieces, catalogue), space, catalogue)
         elif isinstance(spec, PanelSpec):
             component = _in_front(build_panel(spec, catalogue), ahead)
             ahead = -component.box.y0 + PANEL_SPACING

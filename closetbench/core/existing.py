@@ -18,6 +18,7 @@ from closetbench.core.convex import Ring, Vector
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.inside import Opening, Spot
+from closetbench.core.materials import Catalogue
 from closetbench.core.moves import Pull
 from closetbench.core.parts import HardwareNeed, Role
 from closetbench.core.specs import CarcassSpec
@@ -166,8 +167,11 @@ def check_sizes(spec: ExistingSpec) -> None:
         require(spec.name, prop, value, 0.0, MOST)
 
 
-def fitted(spec: CarcassSpec, pieces: Iterable[ExistingSpec]) -> CarcassSpec:
-    """A carcass with its bays made to measure around the pieces that stand in them."""
+def fitted(
+    spec: CarcassSpec, pieces: Iterable[ExistingSpec], catalogue: Catalogue
+) -> CarcassSpec:
+    """A carcass with its bays made to measure around the pieces that stand in them, and so
+    itself where that settles all its bays and it has no width of its own."""
     bays = list(spec.bays)
     for piece in pieces:
         at = piece.spot.bay - 1
@@ -186,7 +190,12 @@ def fitted(spec: CarcassSpec, pieces: Iterable[ExistingSpec]) -> CarcassSpec:
             height = piece.spot.start + max(piece.heights) + piece.gap_above
             bay = replace(bay, fixed=0, heights=(height, *bay.heights))
         bays[at] = bay
-    return replace(spec, bays=tuple(bays))
+    width = spec.width
+    known = [b.width for b in bays if b.width is not None]
+    if width is None and tuple(bays) != spec.bays and len(known) == len(bays):
+        t = catalogue.material(spec.material, subject=spec.name).thickness
+        width = sum(known) + (len(known) + 1) * t
+    return replace(spec, bays=tuple(bays), width=width)
 
 
 def build_existing(spec: ExistingSpec, opening: Opening) -> Component:

@@ -43,6 +43,9 @@ HANGER = 17 * IN
 not hang square to the rod."""
 GARMENT = 20 * IN
 """Width of clothes on a hanger, mm: common practice, no published source."""
+TIGHT_DEPTH = GARMENT + 2 * IN
+"""With less depth than this clothes touch the wall or what is before them, mm: common
+practice, no published source."""
 
 
 class RodUse(Enum):
@@ -128,7 +131,7 @@ def build_rods(spec: RodsSpec, opening: Opening, catalogue: Catalogue) -> Compon
     heights = _heights(spec, opening, bar, found)
     if room < HANGING_DEPTH - 0.5:
         found.append(Finding(
-            Severity.WARNING, spec.name, "shallow-rod",
+            Severity.WARNING if room < TIGHT_DEPTH else Severity.NOTE, spec.name, "shallow-rod",
             "clothes on hangers are deeper than the bay: they stand out at the front or rub "
             "against a door" if across else
             "clothes on hangers are wider than the bay: they rub against its sides",

@@ -45,6 +45,15 @@ def test_the_bay_follows_the_largest_of_the_widths_and_the_others_share_the_rest
     assert clashes(found.parts) == []
 
 
+def test_the_carcass_follows_where_the_piece_settles_its_only_bay():
+    carcass = replace(CARCASS, bays=(BaySpec(adjustable=1),))
+    found = built(carcass=carcass)
+    box = found.components[0].box
+    assert box.x1 - box.x0 == pytest.approx(912 + 2 * 18)
+    wide = built(carcass=replace(carcass, width=1000.0), chest=replace(CHEST, fitted=False))
+    assert wide.components[0].box.x1 == pytest.approx(1000)
+
+
 def test_the_shelf_above_follows_the_greater_height_with_its_grooves():
     for chest, height in (
         (CHEST, 640 + 5), (replace(CHEST, feet=60.0), 580 + 5),
