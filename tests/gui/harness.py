@@ -79,14 +79,16 @@ class GuiRun:
     def judge(self) -> None:
         """Raise GuiError unless the script ran to its end and nothing went wrong."""
         __tracebackhide__ = True
-        wrong = list(self.failures) + [f"report view: {line}" for line in self.errors]
+        wrong = list(self.failures) + [f"report view: {line}" for line in self.errors[:40]]
         if not self.finished or self.status != 0:
             ending = "was killed" if self.status is None else f"ended with {self.status}"
             when = "after" if self.finished else "before"
             wrong.insert(0, f"FreeCAD {ending} {when} the script's end")
         if wrong:
-            tail = "\n".join(self.output.splitlines()[-30:])
-            raise GuiError("\n".join([*wrong, f"-- last output of FreeCAD {self.version}", tail]))
+            lines = self.output.splitlines()
+            crash = next((i for i, line in enumerate(lines) if line.startswith("Fatal Python")), -30)
+            told = lines[crash:][:30]
+            raise GuiError("\n".join([*wrong, f"-- output of FreeCAD {self.version}", *told]))
 
 
 @contextlib.contextmanager
