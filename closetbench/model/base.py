@@ -51,7 +51,7 @@ class Scripted:
         try:
             self.work_out(obj)
         except ClosetError as error:
-            raise named(error, obj) from None
+            raise named(error, obj).with_traceback(None) from None
 
     def work_out(self, obj: Any) -> None:
         """What follows from the properties; ``ClosetError`` where nothing does."""

@@ -150,10 +150,22 @@ def component_of(obj: Any) -> Component:
         whole = closet_of(closet)
         return next(c for c in whole.components if c.name == obj.Label)
     except ClosetError:
-        chain = chain_of(closet)
-        specs = [_READERS[class_of(o)](o) for o in chain[: chain.index(obj) + 1]]
-        design = _design(closet, specs)
-        return build(design, catalogue_of(closet), format_of(closet)).components[-1]
+        design = _design(closet, _needed(closet, obj))
+        whole = build(design, catalogue_of(closet), format_of(closet))
+        return next(c for c in whole.components if c.name == obj.Label)
+
+
+def _needed(closet: Any, obj: Any) -> list[Spec]:
+    """What has to stand for a component to be built: what comes before it, and the pieces
+    that carcasses among that are made to measure for."""
+    chain = chain_of(closet)
+    index = chain.index(obj) + 1
+    specs = [_READERS[class_of(o)](o) for o in chain[:index]]
+    names = {s.name for s in specs}
+    later = (_READERS[class_of(o)](o) for o in chain[index:])
+    return specs + [
+        s for s in later if isinstance(s, ExistingSpec) and s.spot.carcass in names
+    ]
 
 
 def built_of(closet: Any) -> Built:

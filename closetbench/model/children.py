@@ -83,13 +83,18 @@ def delete_with(obj: Any) -> None:
 
 
 def _ensure_bodies(closet: Any, component: Any, built: Built) -> None:
-    wanted = built.bodies.get(component.Label, {})
-    have = {(o.PartName, class_of(o)): o for o in parts_of(component)}
-    keys = {(name, _class_for(body).__name__) for name, body in wanted.items()}
-    for name, body in wanted.items():
-        if (name, _class_for(body).__name__) not in have:
-            _make(closet, component, body)
-    _remove(component.Document, [o for key, o in have.items() if key not in keys])
+    wanted = {
+        (name, _class_for(body).__name__): body
+        for name, body in built.bodies.get(component.Label, {}).items()
+    }
+    surplus = []
+    for obj in parts_of(component):
+        # a second one is a copy that the user pasted
+        if wanted.pop((obj.PartName, class_of(obj)), None) is None:
+            surplus.append(obj)
+    for body in wanted.values():
+        _make(closet, component, body)
+    _remove(component.Document, surplus)
 
 
 def _class_for(body: Body) -> type[BodyProxy]:

@@ -60,10 +60,15 @@ def content_class(spec: Any) -> type[Content]:
     return next(c for c in CONTENTS.values() if c.spec is type(spec))
 
 
+def turn(spec: type[Any]) -> int:
+    """When a content is built: what others stand in first."""
+    return HOSTING.get(spec, len(HOSTING) + 1)
+
+
 def rank(obj: Any) -> int:
     """Where a component's turn is: carcasses, then what others stand in, then the rest."""
     content = CONTENTS.get(class_of(obj))
-    return 0 if content is None else HOSTING.get(content.spec, len(HOSTING) + 1)
+    return 0 if content is None else turn(content.spec)
 
 
 def content_spec(obj: Any) -> Any:

@@ -11,7 +11,7 @@ from typing import Any
 import FreeCAD
 
 from closetbench.core.closet import ClosetDesign, Spec, build_closet
-from closetbench.core.contents import HOSTING, Contents
+from closetbench.core.contents import Contents
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
@@ -21,7 +21,7 @@ from closetbench.model.bridge import catalogue_of, chain_of, closet_for, survey_
 from closetbench.model.carcass import Carcass, write_bay, write_carcass
 from closetbench.model.children import ensure_bays
 from closetbench.model.closet import Closet
-from closetbench.model.contents import content_class, write_content
+from closetbench.model.contents import content_class, turn, write_content
 from closetbench.model.layout import IN_FRONT, CutLayout, write_settings
 from closetbench.model.panel import GroovedPanel, write_panel
 from closetbench.model.plain import to_text
@@ -139,7 +139,7 @@ def closet_from_design(
         if isinstance(spec, CarcassSpec)
     }
     contents = [s for s in design.components if not isinstance(s, CarcassSpec | PanelSpec)]
-    for spec in sorted(contents, key=lambda s: HOSTING.get(type(s), len(HOSTING))):
+    for spec in sorted(contents, key=lambda s: turn(type(s))):
         made[spec.name] = make_content(doc, closet, spec)
     panels = [make_panel(doc, closet, s) for s in design.components if isinstance(s, PanelSpec)]
     made |= {p.Label: p for p in panels}

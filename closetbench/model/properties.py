@@ -196,7 +196,8 @@ def record_of(kind: type[_Record], values: Mapping[str, Any]) -> _Record:
             for key, value in values.items() if key.startswith(f"{name}.")
         }
         if inner:
-            own[name] = record_of(hint, inner)
+            kinds = [k for k in typing.get_args(hint) if k is not type(None)] or [hint]
+            own[name] = record_of(kinds[0], inner)
     return kind(**own)
 
 

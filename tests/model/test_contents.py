@@ -41,7 +41,7 @@ DESIGN = ClosetDesign("Full", size=(3600.0, 650.0, 2400.0), components=(
     LEFT, RIGHT, FaceFrameSpec("Frame", "Left"),
     DrawersSpec("Bank", Spot("Right", 2, height=600.0), count=3, heights=(200.0, 0.0, 180.0)),
     DoorsSpec("Door", Spot("Left", 2)), RodsSpec("Rod", Spot("Left", 1)), CHEST,
-    BenchSpec("Seat", None, width=900.0),
+    BenchSpec("Seat", None, width=900.0), DrawersSpec("Pull-out", Spot("Seat")),
 ))
 
 
@@ -193,10 +193,15 @@ def test_what_cannot_stand_there_is_named_and_the_rest_stays(closet, doc):
 def test_a_bench_may_stand_free_or_in_a_carcass(closet, doc):
     seat = by_label(doc, "Seat")
     assert (seat.Host, seat.XByRule) == (None, True)
-    spec = replace(DESIGN.components[-1], x=0.0)
+    spec = replace(DESIGN.components[-2], x=0.0)
     write_spec(seat, spec)
     assert (seat.XByRule, seat.X.Value) == (False, 0.0)
-    assert design_of(closet).components[-1] == spec
+    assert design_of(closet).components[-2] == spec
+    spec = replace(spec, spot=Spot("Right", 3), x=None, width=None)
+    step(doc, lambda: write_spec(seat, spec))
+    assert seat.Host is carcasses_in(closet)[1]
+    assert design_of(closet).components[-2] == spec
+    check(closet)
 
 
 def test_a_value_that_would_not_come_back_is_refused(closet, doc):

@@ -148,6 +148,13 @@ def test_a_part_deleted_by_hand_comes_back(closet, doc):
     check(closet)
 
 
+def test_a_pasted_copy_of_a_part_goes_again(closet, doc):
+    part = parts_of(carcasses_in(closet)[0])[0]
+    step(doc, "Copy", lambda: doc.copyObject(part, False))
+    assert part.Name in names(doc)
+    check(closet)
+
+
 def test_unchanged_parts_stay_the_same_objects(closet, doc):
     carcass = carcasses_in(closet)[0]
     shelf = next(o for o in parts_of(carcass) if o.PartName == "bay 1 shelf 2")
