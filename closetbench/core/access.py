@@ -20,6 +20,7 @@ from dataclasses import dataclass, replace
 
 from closetbench.core.component import Component
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Box
 from closetbench.core.room import Room
@@ -131,7 +132,9 @@ def entrance(room: Room, envelope: Envelope) -> Entrance | None:
     )
 
 
-def way_in(piece: Piece, way: Entrance, advise: bool = True) -> Access:
+def way_in(
+    piece: Piece, way: Entrance, advise: bool = True, figures: Figures | None = None
+) -> Access:
     """A path of the piece through the opening into its place.
 
     Where there is none, ``remedy`` says what would help; finding that out takes longer than
@@ -141,7 +144,7 @@ def way_in(piece: Piece, way: Entrance, advise: bool = True) -> Access:
         return Access(piece, False, "it is larger than the closet inside", remedy="make it smaller")
     found = _way(piece, way)
     if found is None:
-        remedy = _remedy(piece, way) if advise else ""
+        remedy = _remedy(piece, way, figures or Figures()) if advise else ""
         return Access(piece, False, "no way in was found", searched=PLAY, remedy=remedy)
     return found
 
@@ -296,7 +299,7 @@ def _swapped(a: Size, b: Size, k: int) -> bool:
     return a[i] == b[j] and a[j] == b[i]
 
 
-def _remedy(piece: Piece, way: Entrance) -> str:
+def _remedy(piece: Piece, way: Entrance, figures: Figures) -> str:
     """What would let the piece in."""
     size = piece.size
     long = max(range(3), key=lambda i: size[i])
@@ -316,30 +319,33 @@ def _remedy(piece: Piece, way: Entrance) -> str:
     if fits:
         what = ("width", "depth", "height")[long]
         ideas.append(
-            f"make its {what} {size[long] - fits:.0f} mm less" if size[long] - fits < 300.0
-            else f"split its {what} into pieces of {fits:.0f} mm or less"
+            f"make its {what} {figures.length(size[long] - fits)} less"
+            if size[long] - fits < 300.0
+            else f"split its {what} into pieces of {figures.length(fits)} or less"
         )
     if long == 2 and upright > way.size[2]:
         ideas.append(
-            f"its diagonal of {upright:.0f} mm does not go up under {way.size[2]:.0f} mm: put it "
-            "on a base of its own"
+            f"its diagonal of {figures.length(upright)} does not go up under "
+            f"{figures.length(way.size[2])}: put it on a base of its own"
         )
     return "; or ".join(ideas) or "make it smaller"
 
 
 def access_findings(
-    components: Iterable[Component], room: Room | None, envelope: Envelope
+    components: Iterable[Component], room: Room | None, envelope: Envelope,
+    figures: Figures | None = None,
 ) -> tuple[list[Finding], tuple[Access, ...]]:
     """Every component that does not go in whole, and every part of it that does not either."""
     way = entrance(room, envelope) if room else None
     if way is None:
         return [], ()
+    form = figures or Figures()
     known: dict[Size, Access] = {}
 
     def ask(piece: Piece) -> Access:
         key = (round(piece.size[0], 3), round(piece.size[1], 3), round(piece.size[2], 3))
         if key not in known:
-            known[key] = way_in(piece, way, advise=not piece.in_parts)
+            known[key] = way_in(piece, way, not piece.in_parts, form)
         return replace(known[key], piece=piece)
 
     found, ways = [], []
@@ -359,13 +365,13 @@ def access_findings(
                 Severity.NOTE, component.name, "assemble-inside",
                 f"does not go in through the opening assembled ({whole.how}), but its parts do: "
                 "assemble it inside",
-                _SOURCE, _text(whole.piece.size), _limit(way),
+                _SOURCE, _text(whole.piece.size, form), _limit(way, form),
             ))
         for one in stuck:
             found.append(Finding(
                 Severity.WARNING, one.piece.name, "does-not-go-in",
                 f"does not go in through the opening: {one.how}; {one.remedy}",
-                _SOURCE, _text(one.piece.size), _limit(way),
+                _SOURCE, _text(one.piece.size, form), _limit(way, form),
             ))
     return found, tuple(ways)
 
@@ -375,11 +381,9 @@ _SOURCE = (
 )
 
 
-def _text(size: Size) -> str:
-    return " x ".join(f"{v:.0f}" for v in size) + " mm"
+def _text(sizes: Iterable[float], form: Figures) -> str:
+    return " x ".join(form.length(v) for v in sizes)
 
 
-def _limit(way: Entrance) -> str:
-    return (
-        f"opening {way.width:.0f} x {way.height:.0f} mm, inside {_text(way.size)}"
-    )
+def _limit(way: Entrance, form: Figures) -> str:
+    return f"opening {_text((way.width, way.height), form)}, inside {_text(way.size, form)}"

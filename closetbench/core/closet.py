@@ -101,10 +101,12 @@ class Closet:
         return tuple(HardwareNeed(k, n, why) for (k, why), n in total.items() if n)
 
 
-def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
+def build_envelope(
+    design: ClosetDesign, figures: Figures | None = None
+) -> tuple[Room | None, Envelope]:
     """The room and the envelope of a design, or the envelope of the given size."""
     if design.survey is not None:
-        room = build_room(design.survey)
+        room = build_room(design.survey, figures)
         return room, fit_envelope(
             room, design.clearances, design.depth_limit, design.objective
         )
@@ -122,13 +124,13 @@ def build_envelope(design: ClosetDesign) -> tuple[Room | None, Envelope]:
 def build_closet(
     design: ClosetDesign, catalogue: Catalogue, figures: Figures | None = None
 ) -> Closet:
-    """The closet that a design comes to; ``figures`` prints those of its checks.
+    """The closet that a design comes to; ``figures`` prints those of its findings.
 
     Carcasses stand from left to right in the order given; what is inside them comes after
     them; single panels lie in front of the closet. Raises ``ClosetError`` for the first
     thing that cannot be built.
     """
-    room, envelope = build_envelope(design)
+    room, envelope = build_envelope(design, figures)
     names = [c.name for c in design.components]
     for name in names:
         if not name.strip() or names.count(name) > 1:
@@ -136,15 +138,15 @@ def build_closet(
                 design.name, "name of a component", f"'{name}'",
                 "must be given and must differ from every other's",
             )
-    components = _components(design, room, envelope, catalogue)
-    blocked, access = access_findings(components, room, envelope)
+    components = _components(design, room, envelope, catalogue, figures)
+    blocked, access = access_findings(components, room, envelope, figures)
     findings = [
         *(room.findings if room else ()),
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
         *meeting_findings(components, room_blocks(room, envelope)),
-        *dead_space_findings(components, room, envelope),
+        *dead_space_findings(components, room, envelope, figures),
         *blocked,
         *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
@@ -159,7 +161,8 @@ def build_closet(
 
 
 def _components(
-    design: ClosetDesign, room: Room | None, envelope: Envelope, catalogue: Catalogue
+    design: ClosetDesign, room: Room | None, envelope: Envelope, catalogue: Catalogue,
+    figures: Figures | None,
 ) -> tuple[Component, ...]:
     """Every component, in the design's order: carcasses are built first, then what stands
     in them or beside them, fillers last."""
@@ -175,7 +178,9 @@ def _components(
             component = _in_front(build_panel(spec, catalogue), ahead)
             ahead = -component.box.y0 + PANEL_SPACING
         elif isinstance(spec, FillersSpec):
-            component = _close_gaps(spec, built, design, room, envelope, catalogue)
+            component = _close_gaps(
+                spec, built, design, room, envelope, catalogue, figures
+            )
         else:
             component = build_inside(spec, site, catalogue)
         built[spec.name] = component
@@ -185,11 +190,12 @@ def _components(
 
 def _close_gaps(
     spec: FillersSpec, built: dict[str, Component], design: ClosetDesign, room: Room | None,
-    envelope: Envelope, catalogue: Catalogue,
+    envelope: Envelope, catalogue: Catalogue, figures: Figures | None,
 ) -> Component:
     """The fillers; bases that are scribed take the place of those that are not."""
     names = [c.name for c in design.components if isinstance(c, CarcassSpec)]
-    found = build_fillers(spec, [built[n] for n in names], room, envelope, catalogue)
+    carcasses = [built[n] for n in names]
+    found = build_fillers(spec, carcasses, room, envelope, catalogue, figures)
     if spec.levelling is Levelling.SCRIBED and room is not None:
         for name in names:
             built[name] = scribe_base(built[name], room, envelope, spec.scribe)

@@ -14,6 +14,7 @@ from enum import Enum
 from closetbench.core.component import Component, box_around, fastener_count, require
 from closetbench.core.envelope import Envelope, Wall
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.gaps import GapLine, Gaps, SideGap
 from closetbench.core.joinery import JoineryRules, check_panel
@@ -85,7 +86,7 @@ class FillersSpec:
 
 def build_fillers(
     spec: FillersSpec, carcasses: Sequence[Component], room: Room | None, envelope: Envelope,
-    catalogue: Catalogue,
+    catalogue: Catalogue, figures: Figures | None = None,
 ) -> Component:
     """Fillers, mouldings and shims of the carcasses, as a component of its own.
 
@@ -100,7 +101,7 @@ def build_fillers(
     require(spec.name, "scribe allowance", spec.scribe, 0.0, 30.0)
     require(spec.name, "narrowest strip", spec.least, LEAST_STRIP, spec.most)
     require(spec.name, "overlap of a moulding", spec.overlap, 2.0, 30.0)
-    job = _Job(spec, Gaps(room, envelope), catalogue)
+    job = _Job(spec, Gaps(room, envelope), catalogue, figures or Figures())
     job.close_all(carcasses)
     for carcass in carcasses:
         job.close_foot(carcass)
@@ -110,7 +111,7 @@ def build_fillers(
             count = sum(s.thickness >= LEAST_SHIM for s in places)
             if count:
                 job.needs.append(HardwareNeed(SHIM, 2 * count, f"to level {carcass.name}"))
-            job.findings += shim_findings(carcass.name, places)
+            job.findings += shim_findings(carcass.name, places, figures)
     for part in job.parts:
         check_panel(part.panel, part.full_name, JoineryRules())
     first = carcasses[0].box
@@ -126,6 +127,7 @@ class _Job:
     spec: FillersSpec
     gaps: Gaps
     catalogue: Catalogue
+    figures: Figures
     parts: list[Part] = field(default_factory=list)
     needs: list[HardwareNeed] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
@@ -197,19 +199,19 @@ class _Job:
         return Cover.STRIP if wanted is Cover.AUTO and line.narrow >= spec.least else Cover.NONE
 
     def _doubt(self, where: str, line: GapLine) -> None:
-        spec = self.spec
+        spec, form = self.spec, self.figures
         if line.wide > spec.most:
             advice, rule, source = (
                 "wider than a filler usually is: make the carcass up to "
-                f"{line.wide - spec.most:.0f} mm larger", "filler-wide", AWS)
+                f"{form.length(line.wide - spec.most)} larger", "filler-wide", AWS)
         else:
             advice, rule, source = (
                 "too narrow for a strip to be scribed and fixed, and too wide for the mouldings: "
-                f"give it {spec.least - line.narrow:.0f} mm more clearance", "filler-narrow",
+                f"give it {form.length(spec.least - line.narrow)} more clearance", "filler-narrow",
                 "common practice, no published source")
         self.findings.append(Finding(
             Severity.WARNING, where, rule, advice, source,
-            f"{line.narrow:.1f} to {line.wide:.1f} mm", f"{spec.least:g} to {spec.most:g} mm",
+            form.small_range(line.narrow, line.wide), form.small_range(spec.least, spec.most),
         ))
 
     def _board(self, carcass: Component) -> Material:
@@ -333,7 +335,8 @@ class _Job:
                 Severity.WARNING, carcass.name, "foot-open",
                 "the gap under the base is wider than the quarter rounds: scribe the base frame "
                 "to the floor, or name a larger one", "common practice, no published source",
-                f"{max(gaps):.1f} mm", f"{widest(self.catalogue, spec.rounds, spec.name):g} mm",
+                self.figures.small(max(gaps)),
+                self.figures.small(widest(self.catalogue, spec.rounds, spec.name)),
             ))
             return
         board, side = found

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from closetbench.core.component import Component
 from closetbench.core.envelope import Envelope
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Rim, Taper
 from closetbench.core.parts import FACING, LYING_DEEP, Part, Role
@@ -54,17 +55,21 @@ def shims(component: Component, room: Room, envelope: Envelope) -> tuple[Shim, .
     return tuple(found)
 
 
-def shim_findings(name: str, places: tuple[Shim, ...]) -> list[Finding]:
+def shim_findings(
+    name: str, places: tuple[Shim, ...], figures: Figures | None = None
+) -> list[Finding]:
     """Where the shims go, and a warning where they are too thick."""
+    form = figures or Figures()
     needed = [s for s in places if s.thickness >= LEAST_SHIM]
     if not needed:
         return []
     found = [Finding(
         Severity.NOTE, name, "shims",
         "level it with shims: " + "; ".join(
-            f"{s.thickness:.1f} mm at {s.x:.0f} across, {s.y:.0f} deep" for s in needed
+            f"{form.small(s.thickness)} at {form.length(s.x)} across, {form.length(s.y)} deep"
+            for s in needed
         ),
-        "", f"{max(s.thickness for s in needed):.1f} mm", f"{MOST_SHIM:g} mm",
+        "", form.small(max(s.thickness for s in needed)), form.small(MOST_SHIM),
     )]
     most = max(s.thickness for s in needed)
     if most > MOST_SHIM:
@@ -72,7 +77,7 @@ def shim_findings(name: str, places: tuple[Shim, ...]) -> list[Finding]:
             Severity.WARNING, name, "shims-thick",
             "the floor falls too far to be shimmed: scribe the base frame to it",
             "Architectural Woodwork Standards, edition 1 (2009), 1.2.9",
-            f"{most:.1f} mm", f"{MOST_SHIM:g} mm",
+            form.small(most), form.small(MOST_SHIM),
         ))
     return found
 

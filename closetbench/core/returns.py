@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from closetbench.core.component import Component
 from closetbench.core.envelope import Envelope
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.moves import Pull
 from closetbench.core.panel import Box
@@ -56,13 +57,15 @@ def dead_spaces(room: Room | None, envelope: Envelope) -> tuple[DeadSpace, ...]:
 
 
 def dead_space_findings(
-    components: Sequence[Component], room: Room | None, envelope: Envelope
+    components: Sequence[Component], room: Room | None, envelope: Envelope,
+    figures: Figures | None = None,
 ) -> list[Finding]:
     """A note for every bay that lies behind a return, with what of it can be reached.
 
     Bays that something is pulled out of are left to the check of what moves.
     """
     found = []
+    form = figures or Figures()
     pulled = [b for c in components for m in c.moves if isinstance(m, Pull) for b in m.boxes]
     for space in dead_spaces(room, envelope):
         if space.where == "above":
@@ -77,6 +80,6 @@ def dead_space_findings(
                     Severity.NOTE, f"{component.name}, {bay.name}", "behind-return",
                     f"lies behind the {space.where} return: no drawer or pull-out there; "
                     "shelves reached from the side and rods are at home there", "",
-                    f"{hidden:.0f} of {width:.0f} mm", "0 mm for a drawer",
+                    f"{form.length(hidden)} of {form.length(width)}", "none for a drawer",
                 ))
     return found

@@ -10,10 +10,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.readings import On, candidates, observations, places
 from closetbench.core.surfaces import TERMS, Surface, basis
-from closetbench.core.survey import Obstacle, Survey
+from closetbench.core.survey import READING_NAMES, Obstacle, Survey
 
 if TYPE_CHECKING:
     from closetbench.core.fit import Fit
@@ -133,8 +134,8 @@ class Room:
         return x, y, z
 
 
-def build_room(survey: Survey) -> Room:
-    """The room that all readings together make most likely.
+def build_room(survey: Survey, figures: Figures | None = None) -> Room:
+    """The room that all readings together make most likely; ``figures`` prints its findings.
 
     What could not be measured and was taken for granted, what bends the walls and which
     reading must be wrong come back as findings. Raises ``SurveyError`` where the readings
@@ -160,7 +161,7 @@ def build_room(survey: Survey) -> Room:
     five = TERMS * 5
     return Room(
         left, right, back, floor, ceiling,
-        findings=tuple(_findings(survey, result, readings)),
+        findings=tuple(_findings(survey, result, readings, figures or Figures())),
         covariance=tuple(tuple(row) for row in result.covariance[:five, :five].tolist()),
         readings=readings,
         opening=_opening(survey, surfaces),
@@ -184,7 +185,7 @@ def _opening(survey: Survey, surfaces: Sequence[Surface]) -> Opening | None:
 
 
 def _findings(
-    survey: Survey, result: Fit, readings: Sequence[AdjustedReading]
+    survey: Survey, result: Fit, readings: Sequence[AdjustedReading], figures: Figures
 ) -> list[Finding]:
     from closetbench.core.fit import gain
 
@@ -193,11 +194,12 @@ def _findings(
         if not one.used:
             found.append(Finding(
                 Severity.WARNING, "survey", "reading-wrong",
-                f"the {one.name} cannot be right: {one.value:.1f} mm was read, "
-                f"{one.adjusted:.1f} mm follows from the others; measure it again. The room is "
-                "worked out without it",
-                BAARDA, f"{one.value:.1f} mm",
-                f"{one.adjusted:.1f} mm expected, give or take {2 * one.sd_adjusted:.1f} mm",
+                f"the {one.name} cannot be right: {figures.small(one.value)} was read, "
+                f"{figures.small(one.adjusted)} follows from the others; measure it again. The "
+                "room is worked out without it",
+                BAARDA, figures.small(one.value),
+                f"{figures.small(one.adjusted)} expected, give or take "
+                f"{figures.small(2 * one.sd_adjusted)}",
             ))
     best = None
     if result.rivals or result.assumed:
@@ -210,7 +212,7 @@ def _findings(
             f"one of these must be wrong, and the readings do not say which: "
             f"{_list(f'the {r.name}' for r in rivals)}; measure them again{following}. Until "
             "then they count for little",
-            BAARDA, _list(f"{r.value:.1f} mm" for r in rivals),
+            BAARDA, _list(figures.small(r.value) for r in rivals),
         ))
     if not result.consistent:
         found.append(Finding(
@@ -225,7 +227,13 @@ def _findings(
             other = f", or a reading is wrong: {_list(f'the {n}' for n in shape.instead)}"
         found.append(Finding(
             Severity.NOTE, "survey", "wall-bent",
-            f"the readings show a {shape.name}{other}", BAARDA, f"{shape.size:+.1f} mm",
+            f"the readings show a {shape.name}{other}", BAARDA, figures.small(shape.size),
+        ))
+    if not any(getattr(survey, n) for n in READING_NAMES if n.startswith(("lean", "rise"))):
+        found.append(Finding(
+            Severity.NOT_CHECKED, "survey", "not-plumbed",
+            "every plumb and level reading is 0, and 0 counts as read: take them with a level, "
+            "or a wall that leans will not show",
         ))
     for taken in result.assumed:
         found.append(Finding(

@@ -196,7 +196,8 @@ class Survey:
     ``lean_*``: plumb offset of a wall between the low and the high level, positive
     where the wall leans into the closet on its way up. ``rise_*``: level offset of the
     floor, positive where it rises. ``levels``: heights at which low, middle and high were
-    read, above the floor in the front left corner (carry them round with a level).
+    read, above the floor in the front left corner (carry them round with a level). A plumb
+    or level reading of 0 counts as read.
 
     ``opening_height``: floor to the underside of the lintel; ``lintel``: from there to the
     ceiling inside. ``return_*``: from the side wall to the jamb. A baseboard counts as

@@ -175,14 +175,14 @@ def test_a_strip_too_narrow_or_too_wide_is_doubted() -> None:
     wide = fillers(room(), replace(STRIPS, right=60.0))
     (finding,) = wide.findings
     assert finding.rule == "filler-wide"
-    assert finding.message.endswith("make the carcass up to 22 mm larger")
+    assert finding.message.endswith("make the carcass up to 21.9 mm larger")
     assert "right filler" in {p.name for p in wide.parts}
 
 
 def test_without_a_moulding_wide_enough_the_gap_is_said_to_stay_open() -> None:
     found = fillers(room(), replace(STRIPS, left=15.0), mouldings=("scribe_20",))
     (finding,) = found.findings
-    assert (finding.rule, finding.value) == ("filler-narrow", "15.0 to 15.0 mm")
+    assert (finding.rule, finding.value) == ("filler-narrow", "15.0 mm to 15.0 mm")
     assert "left moulding" not in {p.name for p in found.parts}
 
 

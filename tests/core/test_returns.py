@@ -53,8 +53,8 @@ def test_a_bay_behind_a_return_is_for_what_needs_no_pull_out() -> None:
         bays=(bay("bay 1", 18.0, 600.0), bay("bay 2", 618.0, 1300.0), bay("bay 3", 1318.0, 1902.0)),
     )
     first, last = dead_space_findings((carcass,), ROOM, BOX)
-    assert (first.subject, first.value) == ("A, bay 1", "182 of 582 mm")
-    assert (last.subject, last.value) == ("A, bay 3", "182 of 584 mm")
+    assert (first.subject, first.value) == ("A, bay 1", "182 mm of 582 mm")
+    assert (last.subject, last.value) == ("A, bay 3", "182 mm of 584 mm")
     assert "no drawer or pull-out there" in first.message
     drawer = Pull("drawer", frozenset(), (Box(30.0, 0.0, 200.0, 580.0, 450.0, 400.0),), 450.0)
     pulls = Component("D", (), carcass.box, moves=(drawer,))
