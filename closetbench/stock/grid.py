@@ -54,36 +54,42 @@ class Grid:
     """One material in steps of ``step`` nanometres; ``kerf`` in nanometres.
 
     Steps are whole numbers held as floats, which are exact to 2**53 and multiply fastest.
+    ``tight``: the sizes of the sheets less what no sum of parts can reach.
     """
 
     step: int
     kerf: int
     items: tuple[Item, ...]
     sizes: tuple[tuple[float, float], ...]
+    tight: tuple[tuple[float, float], ...]
 
 
 def make_grid(parts: Sequence[CutPart], sheets: Sequence[StockSheet], kerf: float) -> Grid:
     """Parts and sheets in steps of their greatest common measure.
 
     Parts and kerf are rounded up to a whole nanometre and sheets down, so that a plan
-    never makes a part too small. Sums of parts being whole steps, a sheet may be rounded
-    down to one without loss.
+    never makes a part too small.
     """
     blade = up(kerf)
-    in_nanometres = [
+    ways = [
         [(up(dx) + blade, up(dy) + blade, turned) for dx, dy, turned in lies(part)]
         for part in parts
     ]
-    measure = gcd(*(side for ways in in_nanometres for way in ways for side in way[:2]))
-    items = []
-    for ways in in_nanometres:
-        steps = tuple((float(x // measure), float(y // measure), turned) for x, y, turned in ways)
-        items.append(Item(steps, steps[0][0] * steps[0][1]))
-    sizes = tuple(
-        (
-            float((down(sheet.length) - 2 * up(sheet.trim) + blade) // measure),
-            float((down(sheet.width) - 2 * up(sheet.trim) + blade) // measure),
-        )
+    usable = [
+        tuple(down(side) - 2 * up(sheet.trim) + blade for side in (sheet.length, sheet.width))
         for sheet in sheets
-    )
-    return Grid(measure, blade, tuple(items), sizes)
+    ]
+    common = gcd(*(side for each in ways for way in each for side in way[:2]))
+    step = gcd(common, *(side for size in usable for side in size))
+    items = []
+    for each in ways:
+        steps = tuple((float(x // step), float(y // step), turned) for x, y, turned in each)
+        items.append(Item(steps, steps[0][0] * steps[0][1]))
+    return Grid(
+        step,
+        blade,
+        tuple(items),
+        tuple((float(x // step), float(y // step)) for x, y in usable),
+        tuple((float(x // common * common // step), float(y // common * common // step))
+              for x, y in usable),
+    )  # fmt: skip

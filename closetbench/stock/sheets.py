@@ -8,7 +8,7 @@ from functools import partial
 from closetbench.core.errors import LayoutError
 from closetbench.stock.bounds import least_cost, least_sheets
 from closetbench.stock.checks import check_parts, check_settings, check_stock
-from closetbench.stock.grid import Grid, Kind, make_grid
+from closetbench.stock.grid import Grid, Item, Kind, make_grid
 from closetbench.stock.order import cutting_order
 from closetbench.stock.place import Panel, lay_out, placements_of, rests_of
 from closetbench.stock.plan import (
@@ -115,24 +115,30 @@ class _Group:
         self.settings = settings
         self.grid: Grid = make_grid(parts, stock, settings.kerf)
         costs = sheet_costs(stock)
-        rank = sorted(range(len(stock)), key=lambda i: (costs[i], stock[i].key))
+        takes = [_takes_any(size, self.grid.items) for size in self.grid.sizes]
+        rank = sorted(
+            (i for i in range(len(stock)) if takes[i]), key=lambda i: (costs[i], stock[i].key)
+        )
         self.stock = [stock[i] for i in rank]
         dearest = max(costs) or 1.0
-        self.kinds = [
-            Kind(
-                *self.grid.sizes[i],
-                costs[i] + _SHEET_PENALTY * dearest,
-                _ENDLESS if stock[i].quantity is None else int(stock[i].quantity or 0),
-            )
-            for i in rank
-        ]
-        self.bound = least_sheets(self.grid.items, self.kinds)
+        kinds, self.tight = (
+            [
+                Kind(
+                    *sizes[i],
+                    costs[i] + _SHEET_PENALTY * dearest,
+                    _ENDLESS if stock[i].quantity is None else int(stock[i].quantity or 0),
+                )
+                for i in rank
+            ]
+            for sizes in (self.grid.sizes, self.grid.tight)
+        )
+        self.bound = least_sheets(self.grid.items, self.tight)
         self.search = Search(
             self.grid.items,
-            self.kinds,
+            kinds,
             Limits(_FIRST[settings.first], settings.stages),
             settings.seed,
-            least_cost(self.grid.items, self.kinds, self.bound),
+            least_cost(self.grid.items, self.tight, self.bound),
         )
 
     def plan(self, watch: Callable[[float], bool]) -> SearchEnd:
@@ -160,7 +166,7 @@ class _Group:
         return tidy(self.search, self.grid, settings.weights, settings.seed, clock)
 
     def _sharpen(self, going: Callable[[], bool]) -> None:
-        items, kinds = self.grid.items, self.kinds
+        items, kinds = self.grid.items, self.tight
         self.bound = sharpen(
             items,
             max(kind.width for kind in kinds),
@@ -199,6 +205,10 @@ class _Group:
             f"no plan was found for {len(self.parts)} parts of {area:.2f} m² on them; {need}: "
             "add sheets, or let the search take longer",
         )  # fmt: skip
+
+
+def _takes_any(size: tuple[float, float], items: Sequence[Item]) -> bool:
+    return any(x <= size[0] and y <= size[1] for item in items for x, y, _ in item.ways)
 
 
 def _used(panel: Panel) -> float:

@@ -153,3 +153,15 @@ def test_progress_can_end_the_search_and_gets_the_best_plan():
 def test_the_same_seed_gives_the_same_plan():
     parts = parts_of((1500, 415, 5), (910, 333, 9), (700, 250, 9), (455, 444, 6))
     assert planned(parts, [SHEET]) == planned(parts, [SHEET])
+
+
+def test_a_sheet_that_is_no_whole_number_of_parts():
+    # The parts' common measure is 450 mm; 1210 mm is not.
+    plan = planned(parts_of((450, 900, 1)), [SHEET], replace(QUICK, kerf=0.0))
+    (placed,) = plan.sheets[0].placements
+    assert {placed.dx, placed.dy} == {450, 900}
+
+
+def test_a_sheet_too_small_for_every_part_is_passed_over():
+    scrap = StockSheet("scrap", "ply 18", 60, 40, quantity=1, offcut=True)
+    assert len(planned(parts_of((700, 300, 2)), [SHEET, scrap]).sheets) == 1
