@@ -23,6 +23,7 @@ from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Box
+from closetbench.core.parts import Role
 from closetbench.core.room import Room
 from closetbench.core.turning import (
     Slot,
@@ -38,6 +39,7 @@ PLAY = 10.0
 
 Size = tuple[float, float, float]
 AXES = "xyz"
+_CUT_IN_PLACE = (Role.FILLER, Role.MOULDING)
 
 
 @dataclass(frozen=True)
@@ -350,9 +352,9 @@ def access_findings(
 
     found, ways = [], []
     for component in components:
-        if component.box.y1 <= 0:
-            continue  # lies in front of the closet
         bodies = component.bodies
+        if component.box.y1 <= 0 or all(b.role in _CUT_IN_PLACE for b in bodies):
+            continue  # lies in front of the closet, or is thin and cut where it goes
         whole = ask(Piece(component.name, component.box, len(bodies) > 1))
         ways.append(whole)
         if whole.passes:

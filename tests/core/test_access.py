@@ -187,3 +187,7 @@ def test_findings_name_what_must_be_assembled_inside_and_what_never_goes_in() ->
     assert {f.rule for f in found} == {"does-not-go-in"}
     assert {f.subject for f in found} == {"tall: left", "tall: right"}
     assert access_findings((tall, low), replace(ROOM, opening=None), box) == ([], ())
+    ahead = component("single", ("panel", 3000.0, 900.0, Place((0.0, -900.0, 0.0), *FACING)))
+    trim = component("trim", ("left", 2420.0, 20.0, Place((0.0, 0.0, 0.0), *STANDING_ACROSS)))
+    trim = replace(trim, parts=tuple(replace(p, role=Role.MOULDING) for p in trim.parts))
+    assert access_findings((ahead, trim), ROOM, box) == ([], ())
