@@ -28,11 +28,6 @@ class Surface:
         c = self.c
         return c[0] + u * (c[1] + c[3] * v + c[4] * u) + v * (c[2] + c[5] * v)
 
-    def slopes(self, u: float, v: float) -> tuple[float, float]:
-        """How the coordinate changes with u and with v at one point."""
-        c = self.c
-        return c[1] + c[3] * v + 2 * c[4] * u, c[2] + c[3] * u + 2 * c[5] * v
-
     def critical(
         self, u0: float, u1: float, v0: float, v1: float
     ) -> tuple[tuple[float, float], ...]:

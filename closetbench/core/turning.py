@@ -168,6 +168,11 @@ def carry_through(
     holds; and a piece a step smaller all round that finds none proves that there is none. At
     one depth and angle the free places along the wall are one stretch, found exactly.
     """
+    gap = slot.gap1 - slot.gap0
+    on_floor = slot.gap0 == slot.in0 == slot.out0
+    if on_floor and p > gap and p > longest_round_corner(slot.depth, gap, q):
+        # along a floor the gap and the depth make a corner, and round it this does not go
+        return None
     for step in (4 * finest, 2 * finest, finest):
         path = _search(slot, p + step, q + step, step)
         if path is not None:

@@ -306,7 +306,6 @@ def test_surface_is_exact_between_its_corners() -> None:
     assert bowed.at(7.0, 2.0) == 4.0
     assert bowed.over(0.0, 10.0, 0.0, 3.0) == (0.0, 4.0)
     assert bowed.over(0.0, 10.0, 2.5, 3.0) == (3.0, 3.75)
-    assert bowed.slopes(1.0, 0.5) == (0.0, 3.0)
     dome = Surface((1.0, 2.0, 2.0, 0.0, -1.0, -1.0))
     assert dome.over(0.0, 3.0, 0.0, 3.0) == (-5.0, 3.0)
     twisted = Surface((0.0, 0.0, 0.0, 1.0, 0.0, 0.0))

@@ -77,6 +77,10 @@ def test_search_agrees_with_the_corner_closed_form() -> None:
     slot = Slot(0.0, b, 0.001, 0.0, 9000.0, a, 0.0, 9000.0)
     assert carry_through(slot, longest - 60.0, thick) is not None
     assert carry_through(slot, longest + 20.0, thick) is None
+    # the same by the search alone, with a hair of a step in the floor
+    stepped = Slot(0.0, b, 0.001, -0.001, 9000.0, a, -0.001, 9000.0)
+    assert carry_through(stepped, longest - 60.0, thick) is not None
+    assert carry_through(stepped, longest + 20.0, thick) is None
 
 
 def test_search_agrees_with_the_diagonal_of_the_way_in() -> None:
