@@ -179,6 +179,11 @@ def _frame(
     require(name, "clear height under the rails", frame.clear, member + 40.0, spec.height)
     require(name, "depth between front and rear post", frame.bearer_length, 60.0, depth,
             "to carry slides")
+    if frame.top_span < frame.rail_deep - 1e-6:
+        most = int((depth - frame.y_front) / frame.rail_deep)
+        raise ClosetError(
+            name, "rails", spec.rails, f"must be at most {most} to lie side by side in this depth"
+        )
     for i, (a, b) in enumerate(frame.openings, 1):
         require(f"{name}, bay {i}", "width", b - a, 100.0, width)
     if spec.lid:

@@ -135,8 +135,8 @@ def build_face_frame(
         key = POCKET_SCREW if spec.joint is FrameJoint.POCKET else DOWEL
         needs.append(HardwareNeed(key, PER_JOINT * joints, "joints of the face frame"))
     return Component(
-        spec.name, parts, box_around(parts), tuple(needs), _findings(spec, parts, board),
-        frames=carcass.name,
+        spec.name, parts, box_around(parts), tuple(needs),
+        _findings(spec, parts, board, envelope), frames=carcass.name,
     )
 
 
@@ -288,10 +288,22 @@ def _part(
 
 
 def _findings(
-    spec: FaceFrameSpec, parts: tuple[Part, ...], board: Material
+    spec: FaceFrameSpec, parts: tuple[Part, ...], board: Material, envelope: Envelope
 ) -> tuple[Finding, ...]:
     found = []
-    front = min(p.box().y0 for p in parts)
+    whole = box_around(parts)
+    for end, wall, past in (
+        (spec.left, Wall.LEFT, -whole.x0), (spec.right, Wall.RIGHT, whole.x1 - envelope.width)
+    ):
+        if end is StileEnd.WALL or past <= 1e-6:
+            continue
+        gap = min((g.value for g in envelope.gaps_at(wall)), default=0.0)
+        found.append(Finding(
+            Severity.WARNING if past > gap else Severity.NOTE, spec.name, "frame-past",
+            f"reaches past the envelope at the {wall.value}: take less overhang, or have the "
+            "stile scribed to the wall", "", f"{past:.1f} mm", f"{gap:.1f} mm to the wall",
+        ))
+    front = whole.y0
     if front < -1e-6:
         found.append(Finding(
             Severity.NOTE, spec.name, "frame-proud",

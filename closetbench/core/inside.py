@@ -163,17 +163,21 @@ class Site:
 
     def opening(self, spot: Spot, subject: str) -> Opening:
         """The opening that a spot means, seen through the carcass's face frame if any."""
-        found = opening_at(spot, self.host(spot.carcass, subject), subject)
+        host = self.host(spot.carcass, subject)
+        found = opening_at(spot, host, subject)
         frame = self.frames.get(spot.carcass)
-        return found if frame is None else through_frame(found, frame)
+        return found if frame is None else through_frame(found, frame, host.box)
 
 
-def through_frame(opening: Opening, frame: Component) -> Opening:
-    """What a face frame leaves of an opening behind it. Its laps are the frame's members."""
+def through_frame(opening: Opening, frame: Component, carcass: Box) -> Opening:
+    """What a face frame leaves of an opening behind it. Its laps are the frame's members, so
+    far as they lie before the carcass."""
     box = opening.box
     x, z = (box.x0 + box.x1) / 2, (box.z0 + box.z1) / 2
     boxes = [(p.role in _FRAME_UPRIGHT, p.role is Role.MULLION, p.box()) for p in frame.parts]
-    upright = [(b.x0, b.x1, inner) for up, inner, b in boxes if up]
+    upright = [
+        (max(b.x0, carcass.x0), min(b.x1, carcass.x1), inner) for up, inner, b in boxes if up
+    ]
     level = [
         (b.z0, b.z1, not edge) for up, _, b in boxes if not up and b.x0 < x < b.x1
         for edge in (abs(b.z0 - frame.box.z0) < 1e-6 or abs(b.z1 - frame.box.z1) < 1e-6,)

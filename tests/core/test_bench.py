@@ -189,6 +189,7 @@ def test_hardware_is_in_the_catalogue():
         (replace(BENCH, depth=230.0), r"depth between front and rear post is 32\.2 mm; must be 60"),
         (replace(BENCH, width=1200.0), r"B: width is 1200 mm; must be 200 to 1000 mm beside"),
         (replace(BENCH, rails=1), r"rails is 1; must be 2 to 8"),
+        (replace(BENCH, rails=7, lay=Lay.FLAT), r"rails is 7; must be at most 5 to lie side"),
         (replace(BENCH, lid=True), r"rails is 3; must be 2 under a lid"),
         (replace(BENCH, bays=8), r"bay 1: width is 6\d\.\d+ mm; must be 100"),
         (replace(BENCH, member=120.0), r"width of the members is 120 mm; must be 38\.1 to 88\.9"),

@@ -131,6 +131,20 @@ def test_end_stiles_take_up_the_gap_to_a_crooked_wall():
     assert "scribe-stile" in rules(built.findings, "F")
 
 
+def test_an_overlay_covers_no_more_of_a_stile_than_lies_before_the_carcass():
+    frame = replace(FRAME, left=StileEnd.WALL, stile=40.0, bottom_rail=40.0)
+    drawers = DrawersSpec("D", Spot("A", 1, 1), count=2, front=FrontSpec(FrontKind.FULL))
+    front = parts(framed(frame, drawers), Role.FRONT)[0].box()
+    assert front.x0 == pytest.approx(1.5)
+
+
+def test_an_overhang_past_the_envelope_is_named():
+    built = framed(replace(FRAME, right=StileEnd.OVERHANG))
+    (found,) = [f for f in built.findings if f.rule == "frame-past"]
+    assert "at the right" in found.message
+    assert found.value == "6.0 mm"
+
+
 def test_stiles_to_the_floor():
     built = framed(replace(FRAME, to_floor=True))
     assert named(built, "left stile").box().z0 == pytest.approx(0)
