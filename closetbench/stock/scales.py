@@ -19,6 +19,7 @@ from typing import Any
 import numpy as np
 
 from closetbench.stock.grid import Item
+from closetbench.stock.knapsack import fullest
 
 _FINENESS = 12_000
 """Steps of a sheet's side in the search for sets that fit; sizes are rounded down to one."""
@@ -126,7 +127,7 @@ class _Side:
             if self.hopeless:
                 break
             scale = np.clip(answer.x[:scales], 0.0, 1.0)
-            worth, chosen = self._fullest(scale)
+            worth, chosen = fullest(scale.tolist(), self.steps, self.most, self.fineness)
             worth = max(worth, 1.0)
             reached = self._sum(scale / worth, other)
             if reached > value:
@@ -144,30 +145,3 @@ class _Side:
             least = min(scale[self.index[w[self.axis]]] * other[w[1 - self.axis]] for w in each)
             total += float(count * least)
         return total
-
-    def _fullest(self, scale: Any) -> tuple[float, Any]:
-        """The set that fits side by side and is worth most: a bounded knapsack."""
-        best = np.zeros(self.fineness + 1)
-        bundles = []
-        for i, most in enumerate(self.most):
-            if scale[i] <= 1e-12:
-                continue
-            bundle = 1
-            while most > 0:
-                count = min(bundle, most)
-                step = self.steps[i] * count
-                most -= count
-                bundle *= 2
-                if step > self.fineness:
-                    break
-                tried = best[: best.size - step] + scale[i] * count
-                better = tried > best[step:] + 1e-12
-                best[step:] = np.where(better, tried, best[step:])
-                bundles.append((i, count, step, better))
-        chosen = np.zeros(len(self.sizes))
-        at = self.fineness
-        for i, count, step, better in reversed(bundles):
-            if at >= step and better[at - step]:
-                chosen[i] += count
-                at -= step
-        return float(best[self.fineness]), chosen

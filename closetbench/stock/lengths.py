@@ -1,0 +1,385 @@
+"""Cutting lengths from boards, tubes and poles: which to buy, and what to cut from each.
+
+One-dimensional cutting stock with kerf, several stock lengths and defects, solved exactly
+while there are not too many ways to fill a stock length: all fillings to which nothing
+more can be added are listed, and an integer program chooses among them. Where there are
+too many, only those are made that the prices of a linear program ask for (Gilmore and
+Gomory, "A linear programming approach to the cutting-stock problem", Operations Research
+9, 1961), and the plan may take one length more than the least.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import ceil, isfinite
+from typing import Any
+
+import numpy as np
+
+from closetbench.core.errors import LayoutError
+from closetbench.stock.checks import check_keys, millimetres
+from closetbench.stock.grid import PER_MM, down, up
+from closetbench.stock.knapsack import fullest
+
+_MOST_FILLINGS = 3000
+_ROUNDS = 200
+_FINENESS = 10_000
+_SECONDS = 10.0
+_PIECE_PENALTY = 1e-5
+"""Of the dearest stock: between plans of equal cost, that with fewer pieces is better."""
+
+
+@dataclass(frozen=True)
+class LengthNeed:
+    """A piece to be cut; ``key`` is unique. Length in mm as sawn."""
+
+    key: str
+    length: float
+    material: str
+
+
+@dataclass(frozen=True)
+class StockLength:
+    """A length to be bought or at hand, in mm.
+
+    ``trim``: taken off each end. ``quantity`` None: as many as are needed. ``cost`` each,
+    None where unknown. ``defects``: (from, to) in mm from one end, such as a knot, that no
+    part may hold.
+    """
+
+    key: str
+    material: str
+    length: float
+    trim: float = 0.0
+    quantity: int | None = None
+    cost: float | None = None
+    defects: tuple[tuple[float, float], ...] = ()
+
+
+@dataclass(frozen=True)
+class LengthCut:
+    """A piece on a stock length: from ``start`` to ``end``, mm from the same end as defects."""
+
+    part: str
+    start: float
+    end: float
+
+
+@dataclass(frozen=True)
+class BarPlan:
+    """One stock length and its pieces in order. ``name`` is unique in the plan ("L1")."""
+
+    name: str
+    stock: StockLength
+    cuts: tuple[LengthCut, ...]
+
+    @property
+    def used(self) -> float:
+        """Length of the parts over the stock length."""
+        return sum(cut.end - cut.start for cut in self.cuts) / self.stock.length
+
+
+@dataclass(frozen=True)
+class LengthPlan:
+    """All stock lengths to take. ``proved``: per material, that no plan costs less."""
+
+    bars: tuple[BarPlan, ...]
+    proved: dict[str, bool]
+
+    @property
+    def cost(self) -> float | None:
+        """What the stock costs together; None where a price is unknown."""
+        costs = [bar.stock.cost for bar in self.bars]
+        return None if None in costs else sum(cost for cost in costs if cost is not None)
+
+
+def plan_lengths(
+    needs: Sequence[LengthNeed], stock: Sequence[StockLength], kerf: float
+) -> LengthPlan:
+    """Plan the cheapest stock lengths that give all pieces.
+
+    Where a stock of a material has no price, all of that material cost their length.
+    Raises LayoutError where input contradicts itself or the stock does not suffice.
+    """
+    _check(needs, stock, kerf)
+    bars: list[BarPlan] = []
+    proved: dict[str, bool] = {}
+    for material in dict.fromkeys(need.material for need in needs):
+        mine = [need for need in needs if need.material == material]
+        group = [s for s in stock if s.material == material and s.quantity != 0]
+        filled, sure = _Material(mine, group, kerf).solve()
+        proved[material] = sure
+        filled.sort(key=lambda pair: (pair[0].key, -sum(c.end - c.start for c in pair[1])))
+        bars += [
+            BarPlan(f"L{n}", each, tuple(cuts))
+            for n, (each, cuts) in enumerate(filled, len(bars) + 1)
+        ]
+    return LengthPlan(tuple(bars), proved)
+
+
+def clear_stretches(stock: StockLength, kerf: float) -> tuple[tuple[float, float], ...]:
+    """What trim and defects leave of a stock length, as (start, end) in mm.
+
+    A cut beside a defect lies in the defect, so that one narrower than the kerf counts as
+    wide as the kerf.
+    """
+    end = stock.length - stock.trim
+    at = stock.trim
+    found = []
+    for low, high in sorted(stock.defects):
+        widen = max(0.0, (kerf - (high - low)) / 2)
+        if low - widen > at:
+            found.append((at, min(low - widen, end)))
+        at = max(at, high + widen)
+    if at < end:
+        found.append((at, end))
+    return tuple((a, b) for a, b in found if b - a > 1e-6)
+
+
+@dataclass(frozen=True)
+class _Column:
+    """A filling of one stretch of a kind of stock: how many of each size."""
+
+    kind: int
+    place: int
+    filling: tuple[int, ...]
+
+
+class _Material:
+    """All needs and stock of one material, in nanometres."""
+
+    def __init__(
+        self, needs: Sequence[LengthNeed], stock: Sequence[StockLength], kerf: float
+    ) -> None:
+        self.needs = needs
+        self.stock = stock
+        self.kerf = up(kerf)
+        counted = Counter(up(need.length) for need in needs)
+        self.sizes = sorted(counted, reverse=True)
+        self.demand = [counted[size] for size in self.sizes]
+        self.stretches = [
+            [(up(a), down(b)) for a, b in clear_stretches(each, kerf)] for each in stock
+        ]
+        priced = all(each.cost is not None for each in stock)
+        self.costs = [float(s.cost or 0.0) if priced else s.length / 1000 for s in stock]
+
+    def solve(self) -> tuple[list[tuple[StockLength, list[LengthCut]]], bool]:
+        """The stock lengths with their pieces, and whether they are sure to cost least."""
+        columns: list[_Column] = []
+        whole = True
+        for kind, stretches in enumerate(self.stretches):
+            for place, (low, high) in enumerate(stretches):
+                fillings, complete = self._fillings(high - low)
+                whole &= complete
+                columns += [_Column(kind, place, filling) for filling in fillings]
+        if not whole:
+            columns = self._generated()
+        bars, used, optimal = self._program(columns)
+        return self._deal(bars, used), whole and optimal
+
+    def _program(self, columns: Sequence[_Column]) -> tuple[list[int], dict[_Column, int], bool]:
+        """The cheapest choice among fillings: bars of each kind, uses of each, if the best."""
+        from scipy.optimize import Bounds, LinearConstraint, milp
+
+        kinds = len(self.stock)
+        gives, within = self._matrices(columns)
+        most = [float(min(len(self.needs), s.quantity or len(self.needs))) for s in self.stock]
+        answer = milp(
+            np.array(self._prices() + [0.0] * len(columns)),
+            constraints=[
+                LinearConstraint(gives, lb=self.demand, ub=np.inf),
+                LinearConstraint(within, lb=-np.inf, ub=0.0),
+            ],
+            integrality=np.ones(kinds + len(columns)),
+            bounds=Bounds(0, most + [np.inf] * len(columns)),
+            options={"time_limit": _SECONDS, "mip_rel_gap": 0.0},
+        )
+        if answer.x is None:
+            raise self._too_little()
+        chosen = np.rint(answer.x).astype(int).tolist()
+        used = {column: n for column, n in zip(columns, chosen[kinds:], strict=True) if n}
+        return chosen[:kinds], used, answer.status == 0
+
+    def _prices(self) -> list[float]:
+        dearest = max(self.costs) or 1.0
+        return [cost + _PIECE_PENALTY * dearest for cost in self.costs]
+
+    def _matrices(self, columns: Sequence[_Column]) -> tuple[Any, Any]:
+        """Rows of sizes given, and of stretches filled less stock taken."""
+        kinds = len(self.stock)
+        stretches = [(k, p) for k, each in enumerate(self.stretches) for p in range(len(each))]
+        rows = {stretch: row for row, stretch in enumerate(stretches)}
+        gives = np.zeros((len(self.sizes), kinds + len(columns)))
+        within = np.zeros((len(rows), kinds + len(columns)))
+        for (kind, _), row in rows.items():
+            within[row, kind] = -1.0
+        for index, column in enumerate(columns, kinds):
+            gives[:, index] = column.filling
+            within[rows[column.kind, column.place], index] = 1.0
+        return gives, within
+
+    def _generated(self) -> list[_Column]:
+        """Fillings that the prices of a linear program ask for, one kind after the other."""
+        from scipy.optimize import linprog
+
+        columns = self._one_size_each()
+        kinds = len(self.stock)
+        for _ in range(_ROUNDS):
+            gives, within = self._matrices(columns)
+            answer = linprog(
+                np.array(self._prices() + [0.0] * len(columns)),
+                A_ub=np.vstack([-gives, within]),
+                b_ub=np.concatenate([-np.array(self.demand, dtype=float), np.zeros(len(within))]),
+                bounds=[(0, s.quantity) for s in self.stock] + [(0, None)] * len(columns),
+                method="highs",
+            )
+            if not answer.success:
+                break
+            duals = -answer.ineqlin.marginals
+            worth = duals[: len(self.sizes)].tolist()
+            fresh = []
+            row = len(self.sizes)
+            for kind in range(kinds):
+                for place, (low, high) in enumerate(self.stretches[kind]):
+                    gain, filling = self._worth_most(worth, high - low)
+                    if gain > duals[row] + 1e-7:
+                        fresh.append(_Column(kind, place, tuple(filling)))
+                    row += 1
+            fresh = [column for column in fresh if column not in columns]
+            if not fresh:
+                break
+            columns += fresh
+        return columns
+
+    def _one_size_each(self) -> list[_Column]:
+        found = []
+        for kind, stretches in enumerate(self.stretches):
+            for place, (low, high) in enumerate(stretches):
+                for i, size in enumerate(self.sizes):
+                    count = min(self.demand[i], (high - low + self.kerf) // (size + self.kerf))
+                    if count:
+                        filling = [0] * len(self.sizes)
+                        filling[i] = count
+                        found.append(_Column(kind, place, tuple(filling)))
+        return found
+
+    def _worth_most(self, worth: list[float], length: int) -> tuple[float, list[int]]:
+        """The filling worth most, with sizes rounded up to a ten-thousandth of the stretch."""
+        room = length + self.kerf
+        step = ceil(room / _FINENESS)
+        steps = [ceil((size + self.kerf) / step) for size in self.sizes]
+        return fullest(worth, steps, self.demand, room // step)
+
+    def _fillings(self, length: int) -> tuple[list[tuple[int, ...]], bool]:
+        """Numbers of each size that fill a stretch so that nothing more goes in.
+
+        Stops when there are too many; the second value says whether all are there.
+        """
+        found: list[tuple[int, ...]] = []
+        room = length + self.kerf
+        smallest = self.sizes[-1] + self.kerf
+        counts = [0] * len(self.sizes)
+
+        def fill(index: int, left: int) -> bool:
+            if len(found) >= _MOST_FILLINGS:
+                return False
+            if index == len(self.sizes) or left < smallest:
+                if any(counts) and not any(
+                    self.sizes[i] + self.kerf <= left and counts[i] < self.demand[i]
+                    for i in range(len(self.sizes))
+                ):
+                    found.append(tuple(counts))
+                return True
+            each = self.sizes[index] + self.kerf
+            complete = True
+            for count in range(min(self.demand[index], left // each), -1, -1):
+                counts[index] = count
+                complete &= fill(index + 1, left - count * each)
+            counts[index] = 0
+            return complete
+
+        return found, fill(0, room)
+
+    def _deal(
+        self, bars: list[int], used: dict[_Column, int]
+    ) -> list[tuple[StockLength, list[LengthCut]]]:
+        """Give each filling its pieces by name; fillings may hold more than is needed."""
+        waiting = {size: [n.key for n in self.needs if up(n.length) == size] for size in self.sizes}
+        exact = {need.key: need.length for need in self.needs}
+        dealt = []
+        for kind, count in enumerate(bars):
+            places: list[list[tuple[int, ...]]] = [[] for _ in self.stretches[kind]]
+            for column, times in used.items():
+                if column.kind == kind:
+                    places[column.place] += [column.filling] * times
+            for number in range(count):
+                cuts = []
+                for (low, _), fillings in zip(self.stretches[kind], places, strict=True):
+                    at = low
+                    for size, take in zip(
+                        self.sizes, fillings[number] if number < len(fillings) else (), strict=False
+                    ):
+                        for _ in range(min(take, len(waiting[size]))):
+                            key = waiting[size].pop(0)
+                            start = at / PER_MM
+                            cuts.append(LengthCut(key, start, start + exact[key]))
+                            at += size + self.kerf
+                if cuts:
+                    dealt.append((self.stock[kind], cuts))
+        return dealt
+
+    def _too_little(self) -> LayoutError:
+        have = ", ".join(f"{s.quantity} of {s.key}" for s in self.stock)
+        total = sum(need.length for need in self.needs) / 1000
+        return LayoutError(
+            f"material {self.needs[0].material}", "stock lengths", have,
+            f"they do not give {len(self.needs)} pieces of {total:.2f} m in all; add some",
+        )  # fmt: skip
+
+
+def _check(needs: Sequence[LengthNeed], stock: Sequence[StockLength], kerf: float) -> None:
+    if not isfinite(kerf) or kerf < 0:
+        raise LayoutError("cut settings", "kerf", kerf, "it must be 0 or more")
+    check_keys("piece", (need.key for need in needs))
+    check_keys("stock length", (each.key for each in stock))
+    for each in stock:
+        name = f"stock length {each.key}"
+        if not isfinite(each.length) or each.length <= 0:
+            raise LayoutError(name, "length", f"{each.length} mm", "it must be more than 0")
+        if not isfinite(each.trim) or not 0 <= 2 * each.trim < each.length:
+            raise LayoutError(
+                name, "trim", f"{each.trim} mm at each end",
+                f"it must be 0 or more and leave something of {millimetres(each.length)}",
+            )  # fmt: skip
+        if each.quantity is not None and each.quantity < 0:
+            raise LayoutError(name, "quantity", each.quantity, "it must be 0 or more, or none")
+        if each.cost is not None and not (isfinite(each.cost) and each.cost >= 0):
+            raise LayoutError(name, "cost", each.cost, "a price must be 0 or more")
+        for low, high in each.defects:
+            if not 0 <= low < high <= each.length:
+                raise LayoutError(
+                    name, "defect", f"from {low} to {high} mm",
+                    f"it must lie within 0 to {millimetres(each.length)}, its start first",
+                )  # fmt: skip
+    for need in needs:
+        name = f"piece {need.key}"
+        if not isfinite(need.length) or need.length <= 0:
+            raise LayoutError(name, "length", f"{need.length} mm", "it must be more than 0")
+        mine = [s for s in stock if s.material == need.material and s.quantity != 0]
+        if not mine:
+            raise LayoutError(name, "material", need.material, "no length of it is in stock")
+        longest = max((b - a for s in mine for a, b in clear_stretches(s, kerf)), default=0.0)
+        if need.length > longest + 1e-6:
+            raise LayoutError(
+                name, "length", millimetres(need.length),
+                f"longer than every clear stretch in stock; the longest is "
+                f"{millimetres(longest)}: join it from two, or add a longer one",
+            )  # fmt: skip
+
+
+def least_count(needs: Sequence[LengthNeed], length: float, kerf: float) -> int:
+    """Stock of one length that so many pieces need at least, by their sum alone."""
+    total = sum(need.length + kerf for need in needs)
+    return ceil(total / (length + kerf) - 1e-9)
