@@ -14,6 +14,7 @@ from closetbench.core.bench_parts import BenchFrame, build_bench_parts, lid_coun
 from closetbench.core.bench_strength import Bench
 from closetbench.core.component import Bay, Component, box_around, fastener_count, require
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.inside import Site, Spot
 from closetbench.core.materials import Catalogue
@@ -124,7 +125,8 @@ def build_bench(spec: BenchSpec, site: Site, catalogue: Catalogue) -> Component:
             "lid", frozenset(p.name for p in lid), box_around(lid), Turn.UP, LID_OPENS, LID_NEEDS
         ),)
     return Component(
-        spec.name, parts, box_around(parts), _hardware(spec, frame), _findings(spec, frame), bays,
+        spec.name, parts, box_around(parts), _hardware(spec, frame),
+        _findings(spec, frame, site.figures), bays,
         moves=moves, board=frame.face_board.key, laps=(0.0, frame.rail_high),
         checked=(_to_check(spec, frame),),
     )
@@ -214,13 +216,13 @@ def _hardware(spec: BenchSpec, frame: BenchFrame) -> tuple[HardwareNeed, ...]:
     return tuple(needs)
 
 
-def _findings(spec: BenchSpec, frame: BenchFrame) -> tuple[Finding, ...]:
+def _findings(spec: BenchSpec, frame: BenchFrame, form: Figures) -> tuple[Finding, ...]:
     found = []
     if not SEAT[0] <= spec.height <= SEAT[1]:
         found.append(Finding(
             Severity.NOTE, spec.name, "seat-height",
             "is higher or lower than people sit well on", "common practice, no published source",
-            f"{spec.height:g} mm", f"{SEAT[0]:g} to {SEAT[1]:g} mm",
+            form.length(spec.height), f"{form.length(SEAT[0])} to {form.length(SEAT[1])}",
         ))
     if spec.lid and lid_count(frame) > 1:
         found.append(Finding(

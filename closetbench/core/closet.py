@@ -145,7 +145,7 @@ def build_closet(
         *_gap_findings(envelope),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
-        *meeting_findings(components, room_blocks(room, envelope)),
+        *meeting_findings(components, room_blocks(room, envelope), figures),
         *dead_space_findings(components, room, envelope, figures),
         *blocked,
         *_board_findings([p for c in components for p in c.parts], catalogue),
@@ -169,7 +169,7 @@ def _components(
     built: dict[str, Component] = {}
     pieces = [c for c in design.components if isinstance(c, ExistingSpec)]
     catalogue = with_kept(catalogue, pieces)
-    site, ahead = Site(envelope), PANEL_SPACING
+    site, ahead = Site(envelope, figures=figures or Figures()), PANEL_SPACING
     for spec in sorted(design.components, key=_rank):
         if isinstance(spec, CarcassSpec):
             space = Space(site.free, envelope.width - site.free, envelope.depth, envelope.height)

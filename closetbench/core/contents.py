@@ -34,8 +34,7 @@ HOSTING: Mapping[type, int] = {FaceFrameSpec: 1, BenchSpec: 2}
 def build_inside(spec: Contents, site: Site, catalogue: Catalogue) -> Component:
     """A component on a site where the carcasses stand already."""
     if isinstance(spec, FaceFrameSpec):
-        carcass = site.host(spec.carcass, spec.name)
-        return build_face_frame(spec, carcass, site.envelope, catalogue)
+        return build_face_frame(spec, site, catalogue)
     if isinstance(spec, BenchSpec):
         return build_bench(spec, site, catalogue)
     if isinstance(spec, CornerShelvesSpec):

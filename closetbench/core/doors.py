@@ -7,6 +7,7 @@ from enum import Enum
 
 from closetbench.core.component import Component, bands_for, box_around, require
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fronts import FrontKind, FrontSpec, check_gap, lapped
 from closetbench.core.hinges import HingeClass
@@ -104,7 +105,7 @@ def build_doors(spec: DoorsSpec, opening: Opening, catalogue: Catalogue) -> Comp
         needs.append(HardwareNeed("pull", spec.leaves, "doors"))
     return Component(
         spec.name, tuple(parts), box_around(parts), tuple(needs),
-        _findings(spec, hinge, width, z1 - z0), moves=tuple(moves),
+        _findings(spec, hinge, (width, z1 - z0), opening.figures), moves=tuple(moves),
     )
 
 
@@ -162,8 +163,9 @@ def _pull_height(spec: DoorsSpec, opening: Opening, height: float, z0: float) ->
 
 
 def _findings(
-    spec: DoorsSpec, hinge: HingeClass, width: float, height: float
+    spec: DoorsSpec, hinge: HingeClass, size: tuple[float, float], form: Figures
 ) -> tuple[Finding, ...]:
+    width, height = size
     found = [Finding(
         Severity.NOTE, spec.name, "hinge-sheet",
         f"the boring for the {hinge.title} is common practice: compare it with the sheet of the "
@@ -174,7 +176,7 @@ def _findings(
         found.append(Finding(
             Severity.WARNING, spec.name, "wide-door",
             "is wider than the number of hinges is meant for: it sags and pulls on them; make a "
-            "pair of it", hinge.source, f"{width:.0f} mm", f"{hinge.widest:g} mm",
+            "pair of it", hinge.source, form.length(width), form.length(hinge.widest),
         ))
     by_height = hinge.count(height, 0.0, spec.name)
     if spec.hinges is not None and spec.hinges < by_height:

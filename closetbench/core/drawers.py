@@ -301,13 +301,13 @@ def _hardware(
 def _findings(
     spec: DrawersSpec, slide: SlideClass, length: float, opening: Opening
 ) -> tuple[Finding, ...]:
-    found = []
+    found, form = [], opening.figures
     if max(opening.packing) > 0:
         left, right = opening.packing
         found.append(Finding(
             Severity.NOTE, spec.name, "slide-packing",
-            f"the slides lie behind a face frame: pack them out by {left:.1f} mm at the left "
-            f"and {right:.1f} mm at the right, flush with the frame's edges",
+            f"the slides lie behind a face frame: pack them out by {form.small(left)} at the left "
+            f"and {form.small(right)} at the right, flush with the frame's edges",
             "common practice, no published source",
         ))
     if "memory" in slide.source:
@@ -320,7 +320,8 @@ def _findings(
     if slide.lengths and slide.extension < 1.0:
         found.append(Finding(
             Severity.NOTE, spec.name, "partial-extension",
-            f"the drawers pull out {reach:g} of {length:g} mm; the rear stays inside",
+            f"the drawers pull out {form.length(reach)} of {form.length(length)}; the rear stays "
+            "inside",
         ))
     return tuple(found)
 

@@ -301,6 +301,7 @@ def _findings(spec: ExistingSpec, opening: Opening) -> tuple[Finding, ...]:
         found.append(Finding(
             Severity.NOTE, spec.name, "existing-gap",
             "leaves a wide gap in its bay: let the bay follow it, or cover the gap with strips",
-            "", f"{play / 2 + spec.side_gap:.0f} mm at each side", f"{spec.side_gap:g} mm",
+            "", f"{opening.figures.length(play / 2 + spec.side_gap)} at each side",
+            opening.figures.length(spec.side_gap),
         ))
     return tuple(found)

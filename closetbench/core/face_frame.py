@@ -21,6 +21,7 @@ from closetbench.core.component import (
 )
 from closetbench.core.envelope import Envelope, Wall
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.inside import Site
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue, Material
 from closetbench.core.panel import Face, Grain, Groove, Panel, Rim
@@ -114,10 +115,9 @@ class _Member:
         return self.role is not Role.RAIL
 
 
-def build_face_frame(
-    spec: FaceFrameSpec, carcass: Component, envelope: Envelope, catalogue: Catalogue
-) -> Component:
+def build_face_frame(spec: FaceFrameSpec, site: Site, catalogue: Catalogue) -> Component:
     """The frame's members in the closet's frame; ``ClosetError`` for what cannot be built."""
+    carcass, envelope = site.host(spec.carcass, spec.name), site.envelope
     board = catalogue.material(spec.material, subject=spec.name)
     _check(spec, carcass)
     members = _members(spec, carcass, envelope)
@@ -136,7 +136,7 @@ def build_face_frame(
         needs.append(HardwareNeed(key, PER_JOINT * joints, "joints of the face frame"))
     return Component(
         spec.name, parts, box_around(parts), tuple(needs),
-        _findings(spec, parts, board, envelope), frames=carcass.name,
+        _findings(spec, parts, board, site), frames=carcass.name,
     )
 
 
@@ -288,9 +288,9 @@ def _part(
 
 
 def _findings(
-    spec: FaceFrameSpec, parts: tuple[Part, ...], board: Material, envelope: Envelope
+    spec: FaceFrameSpec, parts: tuple[Part, ...], board: Material, site: Site
 ) -> tuple[Finding, ...]:
-    found = []
+    found, envelope, form = [], site.envelope, site.figures
     whole = box_around(parts)
     for end, wall, past in (
         (spec.left, Wall.LEFT, -whole.x0), (spec.right, Wall.RIGHT, whole.x1 - envelope.width)
@@ -301,26 +301,27 @@ def _findings(
         found.append(Finding(
             Severity.WARNING if past > gap else Severity.NOTE, spec.name, "frame-past",
             f"reaches past the envelope at the {wall.value}: take less overhang, or have the "
-            "stile scribed to the wall", "", f"{past:.1f} mm", f"{gap:.1f} mm to the wall",
+            "stile scribed to the wall", "", form.small(past), f"{form.small(gap)} to the wall",
         ))
     front = whole.y0
     if front < -1e-6:
         found.append(Finding(
             Severity.NOTE, spec.name, "frame-proud",
             "stands out in front of the envelope: make the carcass shallower, or have it lie over "
-            "the wall beside the opening on purpose", "", f"{-front:.1f} mm", "0 mm",
+            "the wall beside the opening on purpose", "", form.small(-front), "none",
         ))
     if StileEnd.WALL in (spec.left, spec.right):
         found.append(Finding(
             Severity.NOTE, spec.name, "scribe-stile",
             "its end stile is cut with an allowance: offer it up plumb, scribe it to the wall and "
             "plane it down before the frame is joined",
-            "common practice, no published source", f"{spec.scribe:g} mm",
+            "common practice, no published source", form.small(spec.scribe),
         ))
     if spec.joint is FrameJoint.POCKET and board.thickness < 17.0:
         found.append(Finding(
             Severity.WARNING, spec.name, "pocket-thin",
             "is too thin for the pocket screws in the list: they come out at the face",
-            "common practice, no published source", f"{board.thickness:g} mm", "at least 17 mm",
+            "common practice, no published source", form.small(board.thickness),
+            f"at least {form.small(17.0)}",
         ))
     return tuple(found)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from closetbench.core.component import Component, require
 from closetbench.core.envelope import Envelope
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.panel import Box
 from closetbench.core.parts import Part, Role
 
@@ -58,6 +59,7 @@ class Opening:
 
     ``subject`` names it in messages. ``material``: key of the carcass's board. ``packing``:
     how far a face frame stands in at the left and right of the carcass's own opening.
+    ``figures`` prints those of findings.
     """
 
     subject: str
@@ -68,6 +70,7 @@ class Opening:
     below: Lap
     above: Lap
     packing: tuple[float, float] = (0.0, 0.0)
+    figures: Figures = field(default_factory=Figures)
 
     @property
     def width(self) -> float:
@@ -136,12 +139,13 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
 class Site:
     """What stands before a component is built: the envelope, the carcasses and benches by
     name, the face frames by their carcass's name, and where the envelope is ``free`` to the
-    right of them."""
+    right of them. ``figures`` prints those of findings."""
 
     envelope: Envelope
     hosts: Mapping[str, Component] = field(default_factory=dict)
     frames: Mapping[str, Component] = field(default_factory=dict)
     free: float = 0.0
+    figures: Figures = field(default_factory=Figures)
 
     def with_(self, component: Component) -> Site:
         """The site once a component stands."""
@@ -164,7 +168,7 @@ class Site:
     def opening(self, spot: Spot, subject: str) -> Opening:
         """The opening that a spot means, seen through the carcass's face frame if any."""
         host = self.host(spot.carcass, subject)
-        found = opening_at(spot, host, subject)
+        found = replace(opening_at(spot, host, subject), figures=self.figures)
         frame = self.frames.get(spot.carcass)
         return found if frame is None else through_frame(found, frame, host.box)
 

@@ -13,6 +13,7 @@ from closetbench.core.bodies import Body
 from closetbench.core.component import Component
 from closetbench.core.conflicts import shares_with_box
 from closetbench.core.envelope import Envelope
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.moves import Pull, Swing, Zone
 from closetbench.core.panel import Box
@@ -31,12 +32,15 @@ Corner = tuple[float, float]
 
 
 def meeting_findings(
-    components: Sequence[Component], walls: Sequence[tuple[str, Box]] = ()
+    components: Sequence[Component], walls: Sequence[tuple[str, Box]] = (),
+    figures: Figures | None = None,
 ) -> list[Finding]:
     """What stands in the way of drawers, doors, lids and clothes.
 
-    ``walls``: boxes of the building that nothing moves through, with their names.
+    ``walls``: boxes of the building that nothing moves through, with their names;
+    ``figures`` prints lengths.
     """
+    form = figures or Figures()
     bodies = [(c, b) for c in components for b in c.bodies]
     found = _in_walls(bodies, walls)
     swings = [(c, m) for c in components for m in c.moves if isinstance(m, Swing)]
@@ -56,10 +60,10 @@ def meeting_findings(
                 parts=(_name(c, first),),
             ))
     for c, pull in pulls:
-        found += _pull_findings(c, pull, bodies, walls, swings, angles)
+        found += _pull_findings(c, pull, bodies, walls, swings, angles, form)
     for c in components:
         for zone in c.zones:
-            found += _zone_findings(c, zone, bodies)
+            found += _zone_findings(c, zone, bodies, form)
     return found
 
 
@@ -170,7 +174,7 @@ def _open_clash(first: Swing, a: float, second: Swing, b: float) -> bool:
 def _pull_findings(
     component: Component, pull: Pull, bodies: Sequence[tuple[Component, Body]],
     walls: Sequence[tuple[str, Box]], swings: Sequence[tuple[Component, Swing]],
-    angles: dict[int, float],
+    angles: dict[int, float], form: Figures,
 ) -> Iterator[Finding]:
     swept = pull.swept()
     name = _name(component, pull)
@@ -186,7 +190,7 @@ def _pull_findings(
         yield Finding(
             Severity.WARNING, name, "pull-blocked",
             f"cannot come out: {', '.join(blocked)} in the way", "geometry",
-            f"{pull.travel:.0f} mm of travel", "free", parts=tuple(blocked),
+            f"{form.length(pull.travel)} of travel", "free", parts=tuple(blocked),
         )
     for c, swing in swings:
         if not any(swing.box.overlaps(s) for s in swept):
@@ -213,7 +217,7 @@ def _pull_findings(
 
 
 def _zone_findings(
-    component: Component, zone: Zone, bodies: Iterable[tuple[Component, Body]]
+    component: Component, zone: Zone, bodies: Iterable[tuple[Component, Body]], form: Figures
 ) -> Iterator[Finding]:
     inside = [
         b.full_name for c, b in bodies if c is not component and shares_with_box(b, zone.box)
@@ -223,5 +227,5 @@ def _zone_findings(
             Severity.NOTE, f"{component.name}: {zone.name}", "zone-taken",
             f"{zone.use} need the place of {', '.join(inside)}",
             "common practice, no published source",
-            f"{zone.box.z1 - zone.box.z0:.0f} mm below it", parts=tuple(inside),
+            f"{form.length(zone.box.z1 - zone.box.z0)} below it", parts=tuple(inside),
         )

@@ -136,7 +136,7 @@ def build_rods(spec: RodsSpec, opening: Opening, catalogue: Catalogue) -> Compon
             "against a door" if across else
             "clothes on hangers are wider than the bay: they rub against its sides",
             "closet planning, as quoted: 24 in with the rod 12 in from the wall",
-            f"{room:.0f} mm", f"{HANGING_DEPTH:.0f} mm",
+            opening.figures.length(room), opening.figures.length(HANGING_DEPTH),
         ))
     names = ("rod",) if len(heights) == 1 else ("lower rod", "upper rod")
     rods = tuple(
@@ -199,8 +199,8 @@ def _height(
         found.append(Finding(
             Severity.NOTE, spec.name, "rod-low",
             f"hangs lower than rods for {spec.use.value} things usually do, under what lies "
-            "above it", "common practice, no published source", f"{best:.0f} mm",
-            f"{usual:.0f} mm",
+            "above it", "common practice, no published source", opening.figures.length(best),
+            opening.figures.length(usual),
         ))
     return best
 

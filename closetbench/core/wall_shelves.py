@@ -224,7 +224,7 @@ def _ends(
         Severity.WARNING, spec.name, "joint-in-the-air",
         "a joint between two of its pieces lies over no upright: put a batten under it, or make "
         "it in other pieces", "common practice, no published source",
-        ", ".join(f"{x:.0f} mm" for x in loose),
+        ", ".join(site.figures.length(x) for x in loose),
     ),) if loose else ()
     return [*found, x1], doubts
 
