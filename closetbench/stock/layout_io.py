@@ -3,21 +3,19 @@
 from __future__ import annotations
 
 import argparse
-import contextlib
 import json
-import os
-import secrets
 import sys
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from closetbench.core.errors import ClosetError, DocumentError, LayoutError
+from closetbench.core.errors import ClosetError, LayoutError
 from closetbench.core.lengths import UNITS, read_length
 from closetbench.stock.part_lists import PartList, read_part_list
 from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, StockSheet
 from closetbench.stock.sheets import plan_sheets
+from closetbench.stock.whole_file import write_whole
 
 _ENDS = {
     SearchEnd.PROVED: "no plan takes less",
@@ -39,7 +37,7 @@ def layout_command(argv: Sequence[str]) -> int:
         if options.out is None:
             sys.stdout.write(text + "\n")
         else:
-            _write_whole(options.out, text + "\n")
+            write_whole(options.out, text + "\n", "plan")
             sys.stdout.write(summary(plan) + "\n")
     except ClosetError as error:
         sys.stderr.write(f"closetbench: {error}\n")
@@ -182,20 +180,3 @@ def _option_length(options: argparse.Namespace, prop: str, text: str) -> float:
     return read_length(
         text, options.unit, allow_negative=True, subject=f"option --{prop}", prop="length"
     )
-
-
-def _write_whole(path: Path, text: str) -> None:
-    """Write beside the place first, then rename into it: a file is whole or not there."""
-    beside = path.with_name(f".{path.name[:40]}.{secrets.token_hex(4)}.part")
-    try:
-        with open(beside, "x", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-            stream.flush()
-            os.fsync(stream.fileno())
-        os.replace(beside, path)
-    except OSError as error:
-        reason = error.strerror or str(error)
-        raise DocumentError("plan", "file", path, f"it cannot be written ({reason})") from None
-    finally:
-        with contextlib.suppress(OSError):
-            beside.unlink()
