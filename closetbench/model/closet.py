@@ -38,7 +38,7 @@ SETTINGS = (
          initial=str(MILLIMETRES.resolution)),
 )
 RESULTS = (
-    result("PartCount", INTEGER, "Number of parts"),
+    result("PartCount", INTEGER, "Number of parts to be cut from boards"),
     result("Weight", FLOAT, "Weight of all parts in kg"),
     result("Findings", TEXTS, "Doubts about the design"),
 )
@@ -59,8 +59,9 @@ class Closet(Scripted):
             return
         built = bridge.built_of(obj)
         closet = built.closet
-        put(obj, "PartCount", len(closet.bodies))
-        put(obj, "Weight", sum(part_weight(p, built.catalogue) for p in closet.parts))
+        panels = (p for c in closet.components for p in (*c.parts, *c.reused))
+        put(obj, "PartCount", len(closet.parts))
+        put(obj, "Weight", sum(part_weight(p, built.catalogue) for p in panels))
         put(obj, "Findings", [f"{f.subject}: {f.message}" for f in closet.findings])
         # what stands in a component may have a say in its sizes, though it comes after it
         components = {c.name: c for c in closet.components}

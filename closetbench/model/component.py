@@ -30,7 +30,7 @@ RESULTS = (
     result("OuterDepth", LENGTH, "Outer depth as built"),
     result("LeftAt", DISTANCE, "Left side's distance from the envelope's left as built"),
     result("FrontAt", DISTANCE, "The front's distance from the envelope's front as built"),
-    result("PartCount", INTEGER, "Number of parts"),
+    result("PartCount", INTEGER, "Number of parts to be cut from boards"),
     result("Weight", FLOAT, "Weight of all parts in kg"),
     result("Findings", TEXTS, "Doubts about it"),
 )
@@ -58,7 +58,7 @@ def show_results(obj: Any, component: Component, catalogue: Catalogue) -> None:
     put_results(obj, {
         "OuterWidth": box.x1 - box.x0, "OuterHeight": box.z1 - box.z0,
         "OuterDepth": box.y1 - box.y0, "LeftAt": box.x0, "FrontAt": box.y0,
-        "PartCount": len(component.bodies),
+        "PartCount": len(component.parts),
         "Weight": sum(part_weight(p, catalogue) for p in parts),
         "Findings": [f"{f.subject}: {f.message}" for f in component.findings],
     })

@@ -1,7 +1,7 @@
-"""What goes into or beside carcasses, in the document: drawers, doors, rods and the like.
+"""What goes into or beside carcasses, in the document: drawers, doors, fillers and the like.
 
-One class for each specification in ``core.contents.Contents``, called as that without its
-"Spec"; their properties follow from its fields.
+One class for each specification in ``core.closet.Spec`` but those of carcass and single
+panel, called as that without its "Spec"; their properties follow from its fields.
 """
 
 from __future__ import annotations
@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any, get_args, get_type_hints
 
-from closetbench.core.contents import HOSTING, Contents
+from closetbench.core.closet import Spec
+from closetbench.core.contents import HOSTING
+from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.model.base import class_of
 from closetbench.model.component import LINKS, RESULTS, ComponentProxy
 from closetbench.model.properties import (
@@ -48,7 +50,8 @@ def _class_for(spec: type[Any]) -> type[Content]:
 
 
 CONTENTS: dict[str, type[Content]] = {
-    content.__name__: content for content in map(_class_for, get_args(Contents))
+    content.__name__: content
+    for content in (_class_for(s) for s in get_args(Spec) if s not in (CarcassSpec, PanelSpec))
 }
 """The classes by their short names."""
 # a saved file names them as members of this module
@@ -61,7 +64,9 @@ def content_class(spec: Any) -> type[Content]:
 
 
 def turn(spec: type[Any]) -> int:
-    """When a content is built: what others stand in first."""
+    """When a content is built: what others stand in first, what stands in nothing last."""
+    if not _host_fields(spec):
+        return len(HOSTING) + 2
     return HOSTING.get(spec, len(HOSTING) + 1)
 
 

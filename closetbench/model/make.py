@@ -11,7 +11,6 @@ from typing import Any
 import FreeCAD
 
 from closetbench.core.closet import ClosetDesign, Spec, build_closet
-from closetbench.core.contents import Contents
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
@@ -51,7 +50,7 @@ def make_carcass(doc: Any, closet: Any, spec: CarcassSpec | None = None) -> Any:
     return carcass
 
 
-def make_content(doc: Any, closet: Any, spec: Contents) -> Any:
+def make_content(doc: Any, closet: Any, spec: Spec) -> Any:
     """What a specification says, in the carcass of the closet that it names."""
     kind = content_class(spec)
     content = create(doc, kind, kind.__name__)

@@ -47,6 +47,10 @@ BY_RULE = "by rule"
 """The choice of an enumeration that stands for None."""
 LINKED = ("name", "carcass")
 """Fields that a label or a link holds, so that they have no property of their own."""
+_ENTRY = re.compile(
+    r"^\s*(``\w+``(?:, ``\w+``)*): (.+?)(?=^\s*``\w+``[:,]|^\s*$|\Z)", re.MULTILINE | re.DOTALL
+)
+"""A docstring's entry: one field or more, and what is said about them."""
 _COUNT = Codec(lambda v: -1 if v is None else v, lambda v: None if v < 0 else v)
 _NUMBERS = ("fraction", "web", "weight", "mass", "load", "volume")
 """Words in the names of fields that are numbers and no lengths."""
@@ -84,8 +88,9 @@ def _blank(spec: type[Any]) -> SimpleNamespace:
 def field_texts(spec: type[Any]) -> dict[str, str]:
     """What the docstring says about each field, as a sentence without its full stop."""
     found = {}
-    for name, words in re.findall(r"^\s*``(\w+)``: (.*?)\.?$", spec.__doc__ or "", re.MULTILINE):
-        found[name] = words[0].upper() + words[1:]
+    for names, words in _ENTRY.findall(spec.__doc__ or ""):
+        text = " ".join(words.split()).removesuffix(".")
+        found |= dict.fromkeys(re.findall(r"\w+", names), text[0].upper() + text[1:])
     return found
 
 

@@ -2,25 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import fields, replace
+from dataclasses import MISSING, fields, replace
 from typing import get_args
 
 import pytest
 
 from closetbench.core.bench import BenchSpec
 from closetbench.core.bodies import LengthPart
-from closetbench.core.closet import ClosetDesign
-from closetbench.core.contents import Contents
+from closetbench.core.closet import ClosetDesign, Spec
 from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
+from closetbench.core.envelope import Clearances
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, Flank, ScrewPoint
 from closetbench.core.face_frame import FaceFrameSpec
+from closetbench.core.fillers import Cover, FillersSpec
 from closetbench.core.inside import Spot
 from closetbench.core.rods import RodsSpec
-from closetbench.core.specs import BaseKind, BaseSpec, BaySpec, CarcassSpec
+from closetbench.core.specs import BaseKind, BaseSpec, BaySpec, CarcassSpec, PanelSpec
 from closetbench.model.base import class_of, is_invalid
-from closetbench.model.bridge import carcasses_in, chain_of, closet_of, design_of
+from closetbench.model.bridge import carcasses_in, chain_of, closet_of, design_of, spec_of
 from closetbench.model.children import BODIES, claimed, delete_with, parts_of
 from closetbench.model.contents import CONTENTS
 from closetbench.model.make import closet_from_design, make_content, write_spec
@@ -83,14 +84,34 @@ def by_label(doc, label):
 
 
 def test_every_specification_has_its_class_and_texts():
-    assert {c.spec for c in CONTENTS.values()} == set(get_args(Contents))
+    assert {CarcassSpec, PanelSpec, *(c.spec for c in CONTENTS.values())} == set(get_args(Spec))
     for content in CONTENTS.values():
         texts = field_texts(content.spec)
-        assert set(texts) == {f.name for f in fields(content.spec)}, content
+        assert set(texts) | {"name"} == {f.name for f in fields(content.spec)}, content
         assert content.__doc__
         assert not [p for p in content.fields if "None" in p.text]
         names = [p.name for p in content.properties]
         assert len(names) == len(set(names))
+
+
+@pytest.mark.parametrize("name", CONTENTS)
+def test_every_specification_comes_back(doc, name):
+    closet = closet_from_design(doc, ClosetDesign("One", size=DESIGN.size, components=(LEFT,)))
+    spec = CONTENTS[name].spec
+    needed = {
+        f.name: {"str": "Left", "Spot": Spot("Left", 2)}.get(f.type.partition(" ")[0], 123.4)
+        for f in fields(spec) if f.default is MISSING and f.default_factory is MISSING
+    }
+    for field in fields(spec):
+        if field.name in needed and field.type.startswith("tuple"):
+            needed[field.name] = (100.0, 200.5)
+    given = spec(**needed | {"name": "New"})
+    made = make_content(doc, closet, given)
+    assert spec_of(made) == given
+    assert made in closet.Group
+    made.purgeTouched()
+    write_spec(made, given)
+    assert "Touched" not in made.State
 
 
 def test_a_full_closet_is_what_its_design_says(closet, doc, reopen):
@@ -117,6 +138,18 @@ def test_bars_and_pieces_are_solids_of_their_own(closet, doc):
     piece = next(o for o in doc.Objects if class_of(o) == "ExistingPiece")
     assert piece.Shape.Volume == pytest.approx(400.0 * 500.0 * 400.0, rel=1e-6)
     assert piece.Weight == 20.0
+
+
+def test_fillers_are_cut_to_the_gap(doc, two_carcasses):
+    design = replace(
+        two_carcasses, clearances=Clearances(right=28.0),
+        components=(*two_carcasses.components, FillersSpec("Fillers", right=Cover.STRIP)),
+    )
+    closet = closet_from_design(doc, design)
+    check(closet)
+    tapered = [p for p in closet_of(closet).parts if p.panel.tapers]
+    assert tapered
+    assert design_of(closet) == design
 
 
 def test_drawers_come_and_go_with_their_number(closet, doc):
