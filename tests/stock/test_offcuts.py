@@ -84,9 +84,9 @@ def test_cutting_takes_offcuts_out_and_brings_large_rests_in():
     plan = plan_sheets(parts, stock, QUICK)
     after = after_cutting(HAND, plan, "box room")
     assert [o.key for o in after] == ["ply 18 2", HAND[2].key, "ply 18 3", "ply 18 4"]
-    # Beside c and beside b on S2; the strips along the edges are too narrow to keep.
+    # Beside c to the edge and beside b; what is left along the edge is too narrow to keep.
     assert [(o.length, o.width, o.source) for o in after[2:]] == [
-        (826.8, 590.0, "box room, S2"), (126.8, 590.0, "box room, S2"),
+        (826.8, 616.8, "box room, S2"), (126.8, 590.0, "box room, S2"),
     ]  # fmt: skip
     with pytest.raises(LayoutError, match="not at hand"):
         after_cutting(after, plan, "box room")
