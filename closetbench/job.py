@@ -3,8 +3,9 @@
 The tables follow the dataclasses of core: [survey] holds the readings by the names of
 ``Survey``, [[carcass]] the fields of ``CarcassSpec`` with [carcass.base], [carcass.back],
 [[carcass.bay]], [carcass.rules] and [carcass.drill], each other table of ``COMPONENTS``
-those of its own specification with inner records as inner tables, [circumstances] those of ``Circumstances`` with [circumstances.wall], [[circumstances.rod]],
-[[circumstances.bench]] and [[circumstances.unit]].
+those of its own specification with inner records as inner tables, [circumstances] those of
+``Circumstances`` with [circumstances.wall], [[circumstances.rod]], [[circumstances.bench]]
+and [[circumstances.unit]].
 A number is a length in the job's unit; a text is a length in any spelling that
 ``core.lengths`` reads. Errors name the file, the table, the key, the value and the limit.
 """
