@@ -19,10 +19,10 @@ class CardsForm(Form):
     each card's columns. ``grow`` and ``drop`` are called for the buttons."""
 
     def __init__(
-        self, title: str, icon: str, add: str, lines: Callable[[int], list[Line]],
+        self, title: str, name: str, add: str, lines: Callable[[int], list[Line]],
         grow: Callable[[], None], drop: Callable[[int], None], heads: Sequence[str] = (),
     ) -> None:
-        super().__init__(title, icon)
+        super().__init__(title, "survey")
         self._lines, self._drop, self._heads = lines, drop, heads
         self._cards = QtWidgets.QWidget()
         self._stack = QtWidgets.QVBoxLayout(self._cards)
@@ -31,7 +31,7 @@ class CardsForm(Form):
         self.trouble = ErrorLabel(title)
         self.whole(self.trouble)
         button = QtWidgets.QPushButton(add)
-        button.setObjectName(f"add {icon}")
+        button.setObjectName(f"add {name}")
         button.setAutoDefault(False)
         button.clicked.connect(grow)
         self.whole(button)

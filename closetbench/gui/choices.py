@@ -29,10 +29,8 @@ def materials(catalogue: Catalogue, *first: tuple[Any, str]) -> Choices:
     return [*first, *((m.key, m.title) for m in boards)]
 
 
-def bands(catalogue: Catalogue) -> Choices:
+def bands(catalogue: Catalogue, own: bool = True) -> Choices:
     """What may go on an edge: the material's own band, none, or one of the catalogue's."""
     listed = sorted(catalogue.bands.values(), key=lambda b: b.title)
-    return [
-        (None, words("the material's own")), ("", words("none")),
-        *((b.key, b.title) for b in listed),
-    ]
+    first = [(None, words("the material's own"))] if own else []
+    return [*first, ("", words("none")), *((b.key, b.title) for b in listed)]

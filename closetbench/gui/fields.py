@@ -162,11 +162,15 @@ class LengthsField(TextField):
 class NumberField(TextField):
     """A plain number, between limits that are said when it is not."""
 
-    def __init__(self, name: str, prop: str, low: float, high: float, unit: str = "") -> None:
-        super().__init__(name)
-        self.prop, self.low, self.high, self.unit = prop, low, high, unit
+    def __init__(
+        self, name: str, prop: str, low: float, high: float, unit: str = "", blank: str = ""
+    ) -> None:
+        super().__init__(name, blank)
+        self.prop, self.low, self.high, self.unit, self.blank = prop, low, high, unit, blank
 
-    def read(self, text: str) -> float:
+    def read(self, text: str) -> float | None:
+        if not text and self.blank:
+            return None
         limit = f"must be a number from {self.low:g} to {self.high:g} {self.unit}".rstrip()
         try:
             number = float(text.removesuffix(self.unit).strip().replace(",", "."))
@@ -176,8 +180,8 @@ class NumberField(TextField):
             raise ClosetError("field", self.prop, text, limit)
         return number
 
-    def write(self, value: float) -> str:
-        return f"{value:g} {self.unit}".rstrip()
+    def write(self, value: float | None) -> str:
+        return "" if value is None else f"{value:g} {self.unit}".rstrip()
 
 
 class CountField(Field):

@@ -16,6 +16,8 @@ _BOARDS: dict[MaterialKind, Colour] = {
 }
 SURVEY: Colour = (0.45, 0.55, 0.63)
 EDGES: Colour = (0.25, 0.20, 0.16)
+PIECES: dict[str, Colour] = {"Bar": (0.78, 0.80, 0.82), "ExistingPiece": (0.55, 0.68, 0.72)}
+"""Colours of what is not cut from boards, by class."""
 SHEET: Colour = (0.95, 0.84, 0.66)
 UNKNOWN: Colour = (0.75, 0.75, 0.75)
 

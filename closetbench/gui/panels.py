@@ -8,6 +8,8 @@ from typing import Any
 from closetbench.gui.qt import translate
 from closetbench.gui.task import TaskPanel
 from closetbench.model.base import class_of
+from closetbench.model.children import BODIES
+from closetbench.model.contents import CONTENTS
 
 CONTEXT = "Closetbench"
 
@@ -23,18 +25,19 @@ _PANELS = {
 
 def panel_class(kind: str) -> type[TaskPanel]:
     """The panel of a class of objects; imported only now."""
-    module, name = _PANELS[kind]
+    module, name = _PANELS.get(kind, ("content_panel", "ContentPanel"))
     return getattr(importlib.import_module(f"closetbench.gui.{module}"), name)
 
 
 def edited_with(obj: Any) -> Any:
-    """The object whose panel edits ``obj``: for a part or a bay its carcass, else itself."""
+    """The object whose panel edits ``obj``: for a part its component, for a bay its carcass,
+    else itself."""
     kind = class_of(obj)
-    if kind == "ClosetPart":
+    if kind in BODIES:
         return obj.Component
     if kind == "Bay":
         return next((o for o in obj.InList if class_of(o) == "Carcass"), None)
-    return obj if kind in _PANELS else None
+    return obj if kind in _PANELS or kind in CONTENTS else None
 
 
 def open_for(obj: Any) -> bool:

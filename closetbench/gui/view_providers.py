@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import re
 from typing import Any
 
 from pivy import coin
@@ -12,16 +13,18 @@ from closetbench.gui import palette
 from closetbench.gui.qt import icon, icon_file
 from closetbench.model import bridge, children
 from closetbench.model.base import class_of
+from closetbench.model.contents import CONTENTS
 
 ICONS = {
     "Closet": "closet", "Survey": "survey", "Carcass": "carcass", "Bay": "bay",
     "GroovedPanel": "panel", "ClosetPart": "part", "CutLayout": "layout", "Bill": "bill",
+    "Bar": "bar", "ExistingPiece": "existing",
+    **{name: re.sub(r"(?<=.)(?=[A-Z])", "_", name).lower() for name in CONTENTS},
 }
-_PAINTED = ("Material",)
+_COMPONENTS = ("Carcass", *CONTENTS)
 _CLAIMANTS = ("Component", "Closet")
-_SHAPELESS = ("Carcass", "Bay", "Bill")
+_SHAPELESS = (*_COMPONENTS, "Bay", "Bill")
 _MODE = "Tree only"
-_PAPERS = ("CutLayout", "Bill")
 
 
 def attach(obj: Any) -> None:
@@ -83,7 +86,7 @@ class ViewProvider:
     def updateData(self, obj: Any, prop: str) -> None:  # noqa: N802
         """A board's colour follows its material. What shows an object under it is told:
         the tree asks for children again only when the object that claims them changes."""
-        if prop in _PAINTED and class_of(obj) in ("ClosetPart", "GroovedPanel"):
+        if prop == "Material" and class_of(obj) in ("ClosetPart", "GroovedPanel"):
             _paint(obj)
         if prop in _CLAIMANTS and not obj.Document.Restoring:
             above = getattr(obj, prop)
@@ -91,17 +94,17 @@ class ViewProvider:
                 above.PartCount = above.PartCount
 
     def onChanged(self, view: Any, prop: str) -> None:  # noqa: N802
-        """A carcass has no shape: hiding it hides its parts."""
+        """A component has no shape: hiding it hides its parts."""
         obj = view.Object
-        if prop == "Visibility" and class_of(obj) == "Carcass" and not obj.Document.Restoring:
+        if prop == "Visibility" and class_of(obj) in _COMPONENTS and not obj.Document.Restoring:
             for part in children.parts_of(obj):
                 part.ViewObject.Visibility = view.Visibility
 
     def onDelete(self, view: Any, names: Any) -> bool:  # noqa: N802
         """Take along what cannot be without the object."""
         obj = view.Object
-        if class_of(obj) in ("Closet", "Carcass"):
-            papers = [o.Name for o in children.claimed(obj) if class_of(o) in _PAPERS]
+        if class_of(obj) in ("Closet", *_COMPONENTS):
+            papers = [o.Name for o in children.claimed(obj) if class_of(o) in children.PLANS]
             children.delete_with(obj)
             for name in papers:
                 obj.Document.removeObject(name)
@@ -171,7 +174,7 @@ def _first_look(obj: Any) -> None:
         # what was loaded without a view has none of this yet
         view.DisplayMode = _MODE
         view.Visibility = True
-    elif kind in ("ClosetPart", "GroovedPanel"):
+    elif kind in (*children.BODIES, "GroovedPanel"):
         view.LineWidth = 1.0
         view.PointSize = 1.0
         view.LineColor = palette.EDGES
@@ -182,10 +185,15 @@ def _paint(obj: Any) -> None:
     view = obj.ViewObject
     if view is None or not hasattr(view, "ShapeColor"):
         return
+    if class_of(obj) in palette.PIECES:
+        view.ShapeColor = palette.PIECES[class_of(obj)]
+        return
     try:
-        carcass = getattr(obj, "Component", None)
-        catalogue = bridge.catalogue_of(bridge.closet_for(carcass or obj))
-        material = catalogue.materials.get(obj.Material)
+        closet = bridge.closet_for(obj)
+        material = bridge.catalogue_of(closet).materials.get(obj.Material)
+        if material is None and closet is not None:
+            # a board kept from an existing piece
+            material = bridge.boards_for(closet).materials.get(obj.Material)
     except ClosetError:
         material = None
     view.ShapeColor = palette.board_colour(material)

@@ -76,7 +76,7 @@ class Hands:
         self.gui.equal(line.text(), text, f"typed into {name}")
         if enter:
             self.key(line, self.Qt.Key_Return, "\r")
-        self.wait(280)
+        self.wait(190)
 
     def choose(self, name: str, text: str) -> None:
         """Choose an entry of a combo box by its text."""
@@ -84,19 +84,19 @@ class Hands:
         index = combo.findText(text)
         self.gui.check(index >= 0, f"{name} offers {text}")
         combo.setCurrentIndex(index)
-        self.wait(280)
+        self.wait(190)
 
     def count(self, name: str, value: int) -> None:
         """Set a spin box."""
         self.widget(name).setValue(value)
-        self.wait(280)
+        self.wait(190)
 
     def tick(self, name: str, ticked: bool = True) -> None:
         """Tick a box of the panel by its object name."""
         box = self.button(name)
         if box.isChecked() != ticked:
             box.click()
-        self.wait(280)
+        self.wait(190)
 
     def button(self, name: str):
         found = [
@@ -110,7 +110,7 @@ class Hands:
     def push(self, name: str) -> None:
         """Click a button of the panel by its object name."""
         self.button(name).click()
-        self.wait(280)
+        self.wait(190)
 
     def text(self, name: str) -> str:
         """What a field shows."""

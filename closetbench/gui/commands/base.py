@@ -56,11 +56,11 @@ class Command:
         """The command's name as the user reads it, which is also that of the undo step."""
         return translate(self.name, self.text).rstrip("….")
 
-    def ask_for(self, text: str) -> None:
-        """Say what has to be there first. ``text`` is in the context of the command."""
+    def ask_for(self, text: str, context: str = "") -> None:
+        """Say what has to be there first; ``context`` of the text, else that of the command."""
         from closetbench.gui.task import tell
 
-        tell(self.title, translate(self.name, text))
+        tell(self.title, translate(context or self.name, text))
 
 
 def document_or_new() -> tuple[Any, bool]:

@@ -16,22 +16,18 @@ class _Paper(Command):
             self.ask_for(
                 mark("Closetbench", "Select the closet that this is for.")
                 if there_are("Closet") else
-                mark("Closetbench", "There is no closet in this document: start one first.")
+                mark("Closetbench", "There is no closet in this document: start one first."),
+                "Closetbench",
             )
             return
         from closetbench.model.bridge import closet_of
 
         if not closet_of(closet).parts:
             self.ask_for(mark(
-                "Closetbench", "The closet has no parts yet: add a carcass or a panel first."))
+                "Closetbench", "The closet has no parts yet: add a carcass or a panel first."
+            ), "Closetbench")
             return
         self.open(closet)
-
-    def ask_for(self, text: str) -> None:
-        from closetbench.gui.qt import translate
-        from closetbench.gui.task import tell
-
-        tell(self.title, translate("Closetbench", text))
 
     def open(self, closet: Any) -> None:
         """Open the panel for a closet."""

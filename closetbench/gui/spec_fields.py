@@ -1,0 +1,140 @@
+"""Fields for any specification of the core, from the types of its own fields.
+
+What is said about a field is the specification's docstring, so that a rule is told once.
+"""
+
+from __future__ import annotations
+
+import types
+import typing
+from collections.abc import Iterator
+from dataclasses import fields, is_dataclass
+from enum import Enum
+from typing import Any
+
+from closetbench.core.joinery import JoineryRules
+from closetbench.core.materials import Catalogue
+from closetbench.gui import choices
+from closetbench.gui.fields import (
+    CheckField,
+    ChoiceField,
+    CountField,
+    Field,
+    LengthField,
+    LengthsField,
+    NumberField,
+    TextField,
+)
+from closetbench.gui.form import Form
+from closetbench.gui.qt import translate
+from closetbench.model.spec_table import field_texts
+
+CONTEXT = "Closetbench_Component"
+_PLAIN = {"weight": (0.0, 2000.0, "kg"), "fraction": (0.0, 1.0, ""), "web": (0.0, 1.0, "")}
+"""Fields that are numbers and no lengths, by a word in their name."""
+_ZERO_COUNTS = ("x", "x0", "x1", "lap")
+_ELSEWHERE = ("name", "carcass", "spot")
+
+
+def _tr(text: str) -> str:
+    return translate(CONTEXT, text)
+
+
+def form_of(spec: type[Any], title: str, icon: str, catalogue: Catalogue) -> Form:
+    """A form for all that a specification says but its name and its place; what it holds in
+    records of its own is set apart by heads."""
+    form = Form(title, icon)
+    _add(form, spec, "", catalogue)
+    return form
+
+
+def _add(form: Form, spec: type[Any], path: str, catalogue: Catalogue) -> None:
+    texts = field_texts(spec)
+    for name, hint in _hints(spec):
+        if not path and name in _ELSEWHERE:
+            continue
+        kind, optional = _bare(hint)
+        label = _tr(name.replace("_", " ").capitalize())
+        tip = _tr(texts[name]) if name in texts else ""
+        if kind is JoineryRules:
+            continue
+        if isinstance(kind, type) and is_dataclass(kind):
+            if not optional:
+                form.heads(label)
+                _add(form, kind, f"{path}{name}.", catalogue)
+            continue
+        field = _field(f"{path}{name}", name, kind, optional, catalogue)
+        if isinstance(field, CheckField):
+            field.box.setText(label)
+            form.check(field, tip)
+        elif field is not None:
+            form.row(label, field, tip=tip)
+
+
+def _hints(spec: type[Any]) -> Iterator[tuple[str, Any]]:
+    hints = typing.get_type_hints(spec)
+    for item in fields(spec):
+        yield item.name, hints[item.name]
+
+
+def _bare(hint: Any) -> tuple[Any, bool]:
+    """A type without None, and whether None was allowed."""
+    if not isinstance(hint, types.UnionType):
+        return hint, False
+    return next(h for h in typing.get_args(hint) if h is not types.NoneType), True
+
+
+def _field(
+    path: str, name: str, kind: Any, optional: bool, catalogue: Catalogue
+) -> Field | None:
+    """The field for a type; None for lists of records, which stay as they are."""
+    rule = _tr("by rule")
+    if kind is str:
+        return _of_text(path, name, optional, catalogue)
+    if isinstance(kind, type) and issubclass(kind, Enum):
+        first = [(None, rule)] if optional else []
+        return ChoiceField(path, first + choices.of_enum(kind))
+    if kind is bool:
+        if not optional:
+            return CheckField(path)
+        return ChoiceField(path, [(None, rule), (True, _tr("yes")), (False, _tr("no"))])
+    if kind is int:
+        return RuledCountField(path, rule) if optional else CountField(path, 0, 500)
+    if kind is float:
+        plain = next((limits for word, limits in _PLAIN.items() if word in name), None)
+        if plain is not None:
+            return NumberField(path, name, *plain, blank=rule if optional else "")
+        return LengthField(path, _spoken(name), rule if optional else "", signed=True)
+    if typing.get_origin(kind) is tuple and typing.get_args(kind)[0] is float:
+        return LengthsField(path, _spoken(name), rule)
+    return None
+
+
+def _of_text(path: str, name: str, optional: bool, catalogue: Catalogue) -> Field:
+    if name == "band":
+        return ChoiceField(path, choices.bands(catalogue, optional))
+    tables = {"slide": catalogue.slides, "hinge": catalogue.hinges, "rod": catalogue.bars}
+    if name in tables:
+        listed = sorted(tables[name].values(), key=lambda item: item.title)
+        return ChoiceField(path, [(item.key, item.title) for item in listed])
+    if "material" in name or name == "top":
+        first = [(None, _tr("by rule"))] if optional else []
+        return ChoiceField(path, choices.materials(catalogue, *first))
+    return TextField(path)
+
+
+def _spoken(name: str) -> str:
+    return name.replace("_", " ")
+
+
+class RuledCountField(CountField):
+    """A whole number, or left to the rule: -1 stands for that."""
+
+    def __init__(self, name: str, rule: str) -> None:
+        super().__init__(name, -1, 500, rule)
+
+    def value(self) -> int | None:  # type: ignore[override]
+        return None if super().value() < 0 else super().value()
+
+    def put(self, value: int | None) -> None:
+        super().put(-1 if value is None else value)

@@ -1,0 +1,89 @@
+"""Everything that goes into and beside carcasses, by its command and its panel."""
+
+import FreeCADGui
+
+from closetbench.model.children import parts_of
+from tests.gui.hands import Hands
+
+KINDS = (
+    "Drawers", "Doors", "Rods", "ShoeShelves", "Existing", "FaceFrame", "Bench", "CornerShelves",
+    "OverShelf",
+)
+
+
+def steps(gui):
+    hands = Hands(gui)
+    hands.run("Closetbench_Start")
+    hands.choose("by_readings", "has sizes that I give")
+    hands.type("width", "2600")
+    hands.ok()
+    hands.expect_message("add a carcass", lambda: hands.run("Closetbench_Drawers"))
+    hands.run("Closetbench_Carcass")
+    hands.type("width", "1000")
+    hands.type("height", "2100")
+    hands.ok()
+    hands.run("Closetbench_Carcass")
+    hands.type("width", "900")
+    hands.type("height", "2100")
+    hands.ok()
+    yield from every_kind(gui, hands)
+    yield from one_closely(gui, hands)
+
+
+def every_kind(gui, hands):
+    for kind in KINDS:
+        before = hands.state()
+        hands.run(f"Closetbench_{kind}")
+        if not gui.check(hands.panel is not None, f"{kind}: the panel is open"):
+            continue
+        (made,) = hands.ours(kind)
+        gui.check(parts_of(made), f"{kind}: it has parts")
+        gui.check(made.ViewObject.isVisible(), f"{kind}: it is not greyed out")
+        gui.shot(kind.lower())
+        hands.cancel()
+        hands.unchanged(before, f"Cancel of {kind}")
+        yield 50
+
+
+def one_closely(gui, hands):
+    second = hands.ours("Carcass")[1]
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(second)
+    hands.run("Closetbench_Drawers")
+    (drawers,) = hands.ours("Drawers")
+    gui.equal(drawers.Host, second, "drawers go into the selected carcass")
+    hands.type("name", "Linen")
+    hands.count("count", 4)
+    hands.type("spot.height", "50")
+    gui.check(hands.error("spot.height"), "four drawers in 50 mm are refused")
+    hands.type("spot.height", "700")
+    gui.equal(hands.error("spot.height"), "", "in 700 mm they are not")
+    hands.choose("front.kind", "full overlay")
+    gui.check(len([o for o in hands.ours("ClosetPart") if o.Component == drawers]) >= 20,
+              "each drawer has its parts")
+    hands.ok()
+    gui.equal(hands.doc.UndoNames[0], "Drawers", "undo step")
+    gui.equal(drawers.Label, "Linen", "name")
+    # who stands in a carcass keeps standing there when it gets another name
+    hands.open(second)
+    hands.type("name", "Tall")
+    gui.equal(hands.error("name"), "", "a carcass with contents can be renamed")
+    hands.ok()
+    gui.check("Linen" in hands.tree()[hands.ours("Closet")[0].Label], "drawers in the tree")
+    part = next(o for o in hands.ours("ClosetPart") if o.Component == drawers)
+    hands.open(part)
+    gui.equal(hands.panel.obj, drawers, "a part opens the panel of its component")
+    hands.cancel()
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(drawers)
+    FreeCADGui.runCommand("Std_Delete")
+    yield 300
+    gui.equal(hands.ours("Drawers"), [], "drawers after Delete")
+    FreeCADGui.runCommand("Std_Undo")
+    yield 300
+    hands.doc.recompute()
+    gui.equal(len(hands.ours("Drawers")), 1, "drawers after undo")
+    hands.run("Closetbench_BoxRoom")
+    gui.equal([o.Label for o in hands.doc.Objects if not o.isValid()], [], "invalid objects")
+    gui.shot("example")
+    gui.view_shot("view")
