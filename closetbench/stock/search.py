@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from random import Random
 
 from closetbench.stock.grid import Item, Kind
@@ -19,8 +19,9 @@ from closetbench.stock.trees import Forest, Node, Tree, keep
 
 WORK_PER_SECOND = 10_000_000
 """Steps of work in a second; set once on a small server of 2023, never measured anew."""
-CLOCK_FACTOR = 4.0
+CLOCK_FACTOR = 10.0
 """How much slower than reckoned a machine may be before the clock ends the search."""
+_CLOCK_FLOOR = 2.0  # seconds
 
 _LATENESS = 50
 _SLACK_WEIGHT = 0.03  # of the squared slacks against the area that found no place
@@ -60,7 +61,7 @@ class Clock:
         self.allowed = seconds * WORK_PER_SECOND
         self.spent = 0
         self._watch = watch
-        self._deadline = time.monotonic() + 1.0 + seconds * CLOCK_FACTOR
+        self._deadline = time.monotonic() + _CLOCK_FLOOR + seconds * CLOCK_FACTOR
         self._next = 0.0
 
     def tick(self, work: int) -> None:
@@ -94,6 +95,7 @@ class Search:
         self.least = least
         self.best: tuple[Tree, ...] | None = None
         self.cost = _ENDLESS
+        self._started = False
         self.areas = [item.area / self.forest.norm for item in items]
         self.slack_weight = _SLACK_WEIGHT / self.forest.norm**2
         self.orders = _orders(items)
@@ -113,7 +115,7 @@ class Search:
         The quick builds at the start come in any case, so that there is a set to give
         unless the stock does not suffice.
         """
-        if self.best is None:
+        if not self._started:
             self._start()
         try:
             while not self.proved:
@@ -122,7 +124,15 @@ class Search:
             return stop.end
         return SearchEnd.PROVED
 
+    def adopt(self, trees: Sequence[Tree], kind: int) -> None:
+        """Take sheets found elsewhere, all of one kind, if they cost less than the best."""
+        cost = len(trees) * self.kinds[kind].cost
+        if cost < self.cost - _EASE:
+            self.cost = cost
+            self.best = tuple(replace(tree, kind=kind) for tree in trees)
+
     def _start(self) -> None:
+        self._started = True
         for order in self.orders:
             for column, row in ((2.0, 2.0), (1.0, 3.0), (3.0, 1.0)):
                 self.forest.plant(())
@@ -244,10 +254,13 @@ class Search:
             self._keep_if_better()
 
     def _below_best(self) -> list[int]:
-        """Start from the best set less what makes it cheaper; the items without a place."""
+        """Start from the best set less what makes it cheaper; the items without a place.
+
+        Where kinds differ, every other start is a fresh one, for another mix of kinds.
+        """
         forest = self.forest
         left: list[int] = []
-        if self.best is None:
+        if self.best is None or (len(self.kinds) > 1 and self.random() < 0.5):
             forest.plant(())
             left = list(self.orders[0])
         else:

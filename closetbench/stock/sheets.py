@@ -31,6 +31,8 @@ _SHEET_PENALTY = 1e-6
 """Of the dearest sheet: between sets of equal cost, that of fewer sheets is better."""
 _FIRST_SHARE = 0.15
 """Of the search, before the bound is sharpened: most searches that meet it do so at once."""
+_ALONE_SHARE = 0.3
+"""Of the search, besides it, where there are several kinds of sheet: for each kind alone."""
 _PROGRAMS = 200
 """Linear programs for the bound, for each second of search."""
 
@@ -121,7 +123,7 @@ class _Group:
         )
         self.stock = [stock[i] for i in rank]
         dearest = max(costs) or 1.0
-        kinds, self.tight = (
+        self.kinds, self.tight = (
             [
                 Kind(
                     *sizes[i],
@@ -133,18 +135,18 @@ class _Group:
             for sizes in (self.grid.sizes, self.grid.tight)
         )
         self.bound = least_sheets(self.grid.items, self.tight)
-        self.search = Search(
-            self.grid.items,
-            kinds,
-            Limits(_FIRST[settings.first], settings.stages),
-            settings.seed,
-            least_cost(self.grid.items, self.tight, self.bound),
-        )
+        self.search = self._search(self.kinds, least_cost(self.grid.items, self.tight, self.bound))
+
+    def _search(self, kinds: Sequence[Kind], least: float) -> Search:
+        limits = Limits(_FIRST[self.settings.first], self.settings.stages)
+        return Search(self.grid.items, kinds, limits, self.settings.seed, least)
 
     def plan(self, watch: Callable[[float], bool]) -> SearchEnd:
         """Search; where it does not soon meet the quick bound, sharpen that and search on."""
         seconds = self.settings.seconds
         first = _FIRST_SHARE * seconds
+        if len(self.kinds) > 1:
+            self._each_alone(_ALONE_SHARE * seconds, watch)
         end = self.search.run(Clock(first, lambda done: watch(done * _FIRST_SHARE)))
         if end is SearchEnd.BUDGET and self.search.best is not None:
             self._sharpen(lambda: watch(_FIRST_SHARE))
@@ -164,6 +166,20 @@ class _Group:
             return SearchEnd.BUDGET
         clock = Clock(settings.tidy, watch)
         return tidy(self.search, self.grid, settings.weights, settings.seed, clock)
+
+    def _each_alone(self, seconds: float, watch: Callable[[float], bool]) -> None:
+        """Begin with the best that one kind of sheet can do, so that a mix is never worse."""
+        alone = [
+            index
+            for index, kind in enumerate(self.kinds)
+            if kind.quantity >= len(self.parts)
+            and all(_takes_any((kind.width, kind.height), [item]) for item in self.grid.items)
+        ]
+        for index in alone:
+            search = self._search([self.kinds[index]], 0.0)
+            search.least = self.bound * self.kinds[index].cost
+            search.run(Clock(seconds / len(alone), lambda done: watch(0.0)))
+            self.search.adopt(search.best or (), index)
 
     def _sharpen(self, going: Callable[[], bool]) -> None:
         items, kinds = self.grid.items, self.tight
