@@ -97,7 +97,8 @@ def produce(
     if per_sheet:
         makers["sheets"] = lambda: dxf.sheet_files(plan, parts, folder / "sheets", form)
     if per_part:
-        makers["parts"] = lambda: dxf.part_files(parts, folder / "parts", form)
+        made = (*parts, *closet.reused)
+        makers["parts"] = lambda: dxf.part_files(made, folder / "parts", form)
     for kind, make in makers.items():
         say(f"writing the {kind}")
         try:

@@ -82,6 +82,11 @@ class Closet:
         return tuple(p for c in self.components for p in c.parts)
 
     @property
+    def reused(self) -> tuple[Part, ...]:
+        """Every part to be cut from a panel kept from an existing piece."""
+        return tuple(p for c in self.components for p in c.reused)
+
+    @property
     def lengths(self) -> tuple[LengthPart, ...]:
         """Every piece to be cut from a bar."""
         return tuple(p for c in self.components for p in c.lengths)

@@ -40,7 +40,8 @@ class DxfPanel(TaskPanel):
         self.layout = layout_for(self.closet)
         self.plan = plan_of(self.layout) if self.layout is not None else None
         self.current = self.plan is not None and not self.layout.OutOfDate
-        self.parts = bridge.closet_of(self.closet).parts
+        built = bridge.closet_of(self.closet)
+        self.parts = (*built.parts, *built.reused)
         self.whole = CheckField("layout", _tr("All sheets in one drawing"))
         self.sheets = CheckField("sheets", _tr("A drawing for each sheet"))
         self.each = CheckField("parts", _tr("A drawing for each part"))

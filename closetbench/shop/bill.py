@@ -101,7 +101,7 @@ def closet_bill(
     """The bill of a whole closet."""
     return Bill(
         closet.design.name, closet.parts, catalogue, plan, closet.hardware, closet.findings, form,
-        bit, lengths=closet.lengths, reused=tuple(p for c in closet.components for p in c.reused),
+        bit, lengths=closet.lengths, reused=closet.reused,
         pieces=tuple(p for c in closet.components for p in c.pieces),
     )
 

@@ -35,7 +35,7 @@ def porch(gui, hands):
     hands.unchanged(before, "Cancel")
     (carcass,) = hands.ours("Carcass")
     hands.open(carcass)
-    gui.equal(hands.text("depth"), "1' 4\"", "depth")
+    gui.equal(hands.text("depth"), "1' 10 1/8\"", "depth")
     hands.type("width", "1/2")
     said = hands.error("width")
     gui.check("mm (" in said and '"' in said, f"limits are said in inches too: {said}")
