@@ -86,8 +86,8 @@ class GuiRun:
             wrong.insert(0, f"FreeCAD {ending} {when} the script's end")
         if wrong:
             lines = self.output.splitlines()
-            crash = next((i for i, line in enumerate(lines) if line.startswith("Fatal Python")), -30)
-            told = lines[crash:][:30]
+            crashes = [i for i, line in enumerate(lines) if line.startswith("Fatal Python")]
+            told = lines[crashes[0] if crashes else -30 :][:30]
             raise GuiError("\n".join([*wrong, f"-- output of FreeCAD {self.version}", *told]))
 
 
