@@ -7,15 +7,18 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
+from closetbench.core.circumstances import Circumstances
 from closetbench.core.errors import ClosetError
 from closetbench.core.lengths import LengthFormat
 from closetbench.gui import units
 from closetbench.gui.fields import ChoiceField, LengthField, TextField
 from closetbench.gui.files import PathField
-from closetbench.gui.form import FindingsList, Form
+from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import translate
+from closetbench.gui.spec_fields import form_of
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model import bridge
+from closetbench.model.plain import to_text
 from closetbench.resources import load_catalogue
 
 CONTEXT = "Closetbench_Closet"
@@ -44,6 +47,7 @@ class Settings:
     catalogue: str
     prints: tuple[str, str]
     measured: Mapping[str, float | None]
+    circumstances: Circumstances
 
 
 class ClosetPanel(SpecPanel):
@@ -53,7 +57,8 @@ class ClosetPanel(SpecPanel):
         obj = self.obj
         measured = {key: _number(text) for key, text in obj.Measured.items()}
         prints = (obj.LengthStyle, _plain(obj.LengthStep))
-        return Settings(obj.Label, obj.Catalogue, prints, measured)
+        return Settings(
+            obj.Label, obj.Catalogue, prints, measured, bridge.circumstances_of(obj))
 
     def verify(self, spec: Settings) -> None:
         if not spec.name:
@@ -73,6 +78,8 @@ class ClosetPanel(SpecPanel):
             obj.Catalogue = spec.catalogue
         if spec.prints != before.prints:
             obj.LengthStyle, obj.LengthStep = spec.prints
+        if spec.circumstances != before.circumstances:
+            obj.Circumstances = to_text(spec.circumstances)
         if spec.measured != before.measured:
             obj.Measured = {k: repr(v) for k, v in spec.measured.items() if v is not None}
 
@@ -91,7 +98,7 @@ class ClosetPanel(SpecPanel):
         boards = self._boards()
         if boards.fields:
             self.form.append(boards)
-        self.form.append(self._results())
+        self.form += [self._place(), self._results()]
         self.bind(*self.fields)
 
     def _boards(self) -> Form:
@@ -108,6 +115,17 @@ class ClosetPanel(SpecPanel):
             board = catalogue.material(key)
             field = LengthField(f"measured.{key}", "measured", _tr("not measured"))
             form.row(board.title, field, tip=_tr("Sold as {}").format(units.shown(board.nominal)))
+        return form
+
+    def _place(self) -> Form:
+        form = Form(_tr("The place and the people"), "survey")
+        note = form.note()
+        note.setText(_tr("What is not known is not checked, and the findings say so."))
+        inner = form_of(
+            Circumstances, "", "survey", bridge.catalogue_of(self.obj), "circumstances.",
+            _tr("not known"),
+        )
+        form.whole(Fold(_tr("Loads, wall, damp, children, light"), inner), inner)
         return form
 
     def _results(self) -> Form:

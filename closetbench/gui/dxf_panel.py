@@ -41,7 +41,8 @@ class DxfPanel(TaskPanel):
         self.plan = plan_of(self.layout) if self.layout is not None else None
         self.current = self.plan is not None and not self.layout.OutOfDate
         built = bridge.closet_of(self.closet)
-        self.parts = (*built.parts, *built.reused)
+        # what is cut from kept panels lies on no sheet that is bought
+        self.parts, self.all_parts = built.parts, (*built.parts, *built.reused)
         self.whole = CheckField("layout", _tr("All sheets in one drawing"))
         self.sheets = CheckField("sheets", _tr("A drawing for each sheet"))
         self.each = CheckField("parts", _tr("A drawing for each part"))
@@ -82,7 +83,7 @@ class DxfPanel(TaskPanel):
         if self.sheets.value() and self.plan is not None:
             names.append(_tr("sheets/, {} drawings").format(len(self.plan.sheets)))
         if self.each.value():
-            names.append(_tr("parts/, {} drawings").format(len(self.parts)))
+            names.append(_tr("parts/, {} drawings").format(len(self.all_parts)))
         self.files.setText(_tr("To be written: {}").format("; ".join(names)) if names else "")
 
     def _stem(self) -> str:
@@ -106,7 +107,7 @@ class DxfPanel(TaskPanel):
         if self.sheets.value():
             written += dxf.sheet_files(self.plan, self.parts, _made(folder / "sheets"), form)
         if self.each.value():
-            written += dxf.part_files(self.parts, _made(folder / "parts"), form)
+            written += dxf.part_files(self.all_parts, _made(folder / "parts"), form)
         report(_tr("{} drawings written to {}").format(len(written), folder))
 
 

@@ -15,7 +15,7 @@ from typing import Any
 from closetbench.core.errors import ClosetError
 from closetbench.core.lengths import read_length
 from closetbench.gui import units
-from closetbench.gui.qt import QtCore, QtWidgets, Signal
+from closetbench.gui.qt import QtCore, QtWidgets, Signal, translate
 
 
 class Field(QtCore.QObject):
@@ -275,3 +275,46 @@ class ChoiceField(Field):
         self.combo.setCurrentIndex(self._values.index(value))
         self.combo.blockSignals(False)
         self.combo.setToolTip(self.combo.currentText())
+
+
+class TicksField(Field):
+    """Some members of an enumeration: a box to tick for each.
+
+    ``none``: words of a box that says "none of them"; nothing ticked is then None.
+    """
+
+    def __init__(self, name: str, kind: type[Enum], none: str = "") -> None:
+        self.row = QtWidgets.QWidget()
+        super().__init__(name, self.row)
+        layout = QtWidgets.QHBoxLayout(self.row)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(4)
+        members: list[Enum | None] = [*kind, *([None] if none else [])]
+        self.boxes: dict[Enum | None, QtWidgets.QCheckBox] = {}
+        for member in members:
+            word = none if member is None else str(member.value)
+            box = QtWidgets.QCheckBox(translate("Closetbench_Choice", word))
+            box.setObjectName(f"{name} {word}")
+            box.clicked.connect(lambda _=False, member=member: self._clicked(member))
+            layout.addWidget(box)
+            self.boxes[member] = box
+        layout.addStretch(1)
+        self.row.setFocusProxy(self.boxes[members[0]])
+        self.row.setFocusPolicy(QtCore.Qt.StrongFocus)
+
+    def _clicked(self, member: Enum | None) -> None:
+        if self.boxes[member].isChecked():
+            for other, box in self.boxes.items():
+                if (other is None) != (member is None):
+                    box.setChecked(False)
+        self.edited.emit(self)
+
+    def value(self) -> tuple[Enum, ...] | None:
+        ticked = [member for member, box in self.boxes.items() if box.isChecked()]
+        if not ticked and None in self.boxes:
+            return None
+        return tuple(member for member in ticked if member is not None)
+
+    def put(self, value: tuple[Enum, ...] | None) -> None:
+        for member, box in self.boxes.items():
+            box.setChecked(value == () if member is None else member in (value or ()))

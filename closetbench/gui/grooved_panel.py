@@ -9,14 +9,14 @@ from closetbench.gui import choices, units
 from closetbench.gui.fields import (
     ChoiceField,
     CountField,
-    Field,
     LengthField,
     NumberField,
     TextField,
+    TicksField,
 )
 from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.panel_sketch import PanelSketch
-from closetbench.gui.qt import QtCore, QtWidgets, translate
+from closetbench.gui.qt import translate
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.gui.trial import verify_spec
 from closetbench.model import bridge
@@ -27,39 +27,6 @@ CONTEXT = "Closetbench_Panel"
 
 def _tr(text: str) -> str:
     return translate(CONTEXT, text)
-
-
-class RimsField(Field):
-    """Which of the four rims: a box to tick for each."""
-
-    def __init__(self, name: str) -> None:
-        self.row = QtWidgets.QWidget()
-        super().__init__(name, self.row)
-        layout = QtWidgets.QHBoxLayout(self.row)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(4)
-        self.boxes: dict[Rim, QtWidgets.QCheckBox] = {}
-        for rim in Rim:
-            box = QtWidgets.QCheckBox(_tr(rim.value))
-            box.setObjectName(f"{name} {rim.value}")
-            box.toggled.connect(self._changed)
-            layout.addWidget(box)
-            self.boxes[rim] = box
-        layout.addStretch(1)
-        self.row.setFocusProxy(self.boxes[Rim.FRONT])
-        self.row.setFocusPolicy(QtCore.Qt.StrongFocus)
-
-    def _changed(self) -> None:
-        self.edited.emit(self)
-
-    def value(self) -> tuple[Rim, ...]:
-        return tuple(rim for rim, box in self.boxes.items() if box.isChecked())
-
-    def put(self, value: tuple[Rim, ...]) -> None:
-        for rim, box in self.boxes.items():
-            box.blockSignals(True)
-            box.setChecked(rim in value)
-            box.blockSignals(False)
 
 
 class GroovedPanelPanel(SpecPanel):
@@ -90,7 +57,7 @@ class GroovedPanelPanel(SpecPanel):
         form.row(_tr("Width"), LengthField("width", "width"), tip=tip)
         self.grain = ChoiceField("grain", choices.of_enum(Grain))
         form.row(_tr("Grain along"), self.grain)
-        form.row(_tr("Bands at"), RimsField("bands"))
+        form.row(_tr("Bands at"), TicksField("bands", Rim))
         form.row(_tr("Edge band"), ChoiceField("band", choices.bands(self.catalogue)))
         return form
 
@@ -112,7 +79,7 @@ class GroovedPanelPanel(SpecPanel):
         form.heads(_tr("at front or start"), _tr("at rear or end"))
         form.row(_tr("Stopped"), self.lay[3], self.lay[4], tip=_tr(
             "How far the grooves stay away from the rims that they run between; 0 runs through."))
-        form.row(_tr("Rabbets at"), RimsField("rabbets"))
+        form.row(_tr("Rabbets at"), TicksField("rabbets", Rim))
         self.cut = [
             ChoiceField("face", choices.of_enum(Face)),
             ChoiceField(

@@ -24,15 +24,19 @@ from closetbench.gui.fields import (
     LengthsField,
     NumberField,
     TextField,
+    TicksField,
 )
 from closetbench.gui.form import Form
 from closetbench.gui.qt import translate
 from closetbench.model.spec_table import field_texts
 
 CONTEXT = "Closetbench_Component"
-_PLAIN = {"weight": (0.0, 2000.0, "kg"), "fraction": (0.0, 1.0, ""), "web": (0.0, 1.0, "")}
+_PLAIN = {
+    "weight": (0.0, 2000.0, "kg"), "fraction": (0.0, 1.0, ""), "web": (0.0, 1.0, ""),
+    "load": (0.0, 2000.0, "kg/m²"), "sag_over": (50.0, 2000.0, ""),
+}
 """Fields that are numbers and no lengths, by a word in their name."""
-_ZERO_COUNTS = ("x", "x0", "x1", "lap")
+_LABELS = {"x": "From the left", "x0": "Left end at", "x1": "Right end at"}
 _ELSEWHERE = ("name", "carcass", "spot")
 
 
@@ -40,35 +44,82 @@ def _tr(text: str) -> str:
     return translate(CONTEXT, text)
 
 
-def form_of(spec: type[Any], title: str, icon: str, catalogue: Catalogue) -> Form:
+def form_of(
+    spec: type[Any], title: str, icon: str, catalogue: Catalogue, path: str = "", none: str = ""
+) -> Form:
     """A form for all that a specification says but its name and its place; what it holds in
-    records of its own is set apart by heads."""
+    records of its own is set apart by heads. ``path``: where the specification lies in the
+    panel's; ``none``: how None reads."""
     form = Form(title, icon)
-    _add(form, spec, "", catalogue)
+    _Maker(form, catalogue, none or _tr("by rule")).add(spec, path)
     return form
 
 
-def _add(form: Form, spec: type[Any], path: str, catalogue: Catalogue) -> None:
-    texts = field_texts(spec)
-    for name, hint in _hints(spec):
-        if not path and name in _ELSEWHERE:
-            continue
-        kind, optional = _bare(hint)
-        label = _tr(name.replace("_", " ").capitalize())
-        tip = _tr(texts[name]) if name in texts else ""
-        if kind is JoineryRules:
-            continue
-        if isinstance(kind, type) and is_dataclass(kind):
+class _Maker:
+    def __init__(self, form: Form, catalogue: Catalogue, none: str) -> None:
+        self.form, self.catalogue, self.none = form, catalogue, none
+
+    def add(self, spec: type[Any], path: str) -> None:
+        """A row for each field of a specification."""
+        texts = field_texts(spec)
+        for name, hint in _hints(spec):
+            kind, optional = _bare(hint)
+            if name in _ELSEWHERE or kind is JoineryRules:
+                continue
+            label = _tr(_LABELS.get(name, name.replace("_", " ").capitalize()))
+            tip = _tr(texts[name]) if name in texts else ""
+            if isinstance(kind, type) and is_dataclass(kind):
+                if not optional:
+                    self.form.heads(label)
+                    self.add(kind, f"{path}{name}.")
+                continue
+            field = self.field(f"{path}{name}", name, kind, optional)
+            if isinstance(field, CheckField):
+                field.box.setText(label)
+                self.form.check(field, tip)
+            elif field is not None:
+                self.form.row(label, field, tip=tip)
+
+    def field(self, path: str, name: str, kind: Any, optional: bool) -> Field | None:
+        """The field for a type; None for lists of records, which stay as they are."""
+        none = self.none
+        if kind is str:
+            return self.of_text(path, name, optional)
+        if isinstance(kind, type) and issubclass(kind, Enum):
+            first = [(None, none)] if optional else []
+            return ChoiceField(path, first + choices.of_enum(kind))
+        if kind is bool:
             if not optional:
-                form.heads(label)
-                _add(form, kind, f"{path}{name}.", catalogue)
-            continue
-        field = _field(f"{path}{name}", name, kind, optional, catalogue)
-        if isinstance(field, CheckField):
-            field.box.setText(label)
-            form.check(field, tip)
-        elif field is not None:
-            form.row(label, field, tip=tip)
+                return CheckField(path)
+            return ChoiceField(path, [(None, none), (True, _tr("yes")), (False, _tr("no"))])
+        if kind is int:
+            return RuledCountField(path, none) if optional else CountField(path, 0, 500)
+        if kind is float:
+            plain = next((limits for word, limits in _PLAIN.items() if word in name), None)
+            if plain is not None:
+                return NumberField(path, _spoken(name), *plain, blank=none if optional else "")
+            return LengthField(path, _spoken(name), none if optional else "", signed=True)
+        if typing.get_origin(kind) is tuple:
+            inner = typing.get_args(kind)[0]
+            if inner is float:
+                return LengthsField(path, _spoken(name), none)
+            if isinstance(inner, type) and issubclass(inner, Enum):
+                return TicksField(path, inner, _tr("none") if optional else "")
+        return None
+
+    def of_text(self, path: str, name: str, optional: bool) -> Field:
+        """The field for a text, most of which are keys of the catalogue."""
+        catalogue = self.catalogue
+        if name == "band":
+            return ChoiceField(path, choices.bands(catalogue, optional))
+        tables = {"slide": catalogue.slides, "hinge": catalogue.hinges, "rod": catalogue.bars}
+        if name in tables:
+            listed = sorted(tables[name].values(), key=lambda item: item.title)
+            return ChoiceField(path, [(item.key, item.title) for item in listed])
+        if "material" in name or name == "top":
+            first = [(None, self.none)] if optional else []
+            return ChoiceField(path, choices.materials(catalogue, *first))
+        return TextField(path)
 
 
 def _hints(spec: type[Any]) -> Iterator[tuple[str, Any]]:
@@ -82,45 +133,6 @@ def _bare(hint: Any) -> tuple[Any, bool]:
     if not isinstance(hint, types.UnionType):
         return hint, False
     return next(h for h in typing.get_args(hint) if h is not types.NoneType), True
-
-
-def _field(
-    path: str, name: str, kind: Any, optional: bool, catalogue: Catalogue
-) -> Field | None:
-    """The field for a type; None for lists of records, which stay as they are."""
-    rule = _tr("by rule")
-    if kind is str:
-        return _of_text(path, name, optional, catalogue)
-    if isinstance(kind, type) and issubclass(kind, Enum):
-        first = [(None, rule)] if optional else []
-        return ChoiceField(path, first + choices.of_enum(kind))
-    if kind is bool:
-        if not optional:
-            return CheckField(path)
-        return ChoiceField(path, [(None, rule), (True, _tr("yes")), (False, _tr("no"))])
-    if kind is int:
-        return RuledCountField(path, rule) if optional else CountField(path, 0, 500)
-    if kind is float:
-        plain = next((limits for word, limits in _PLAIN.items() if word in name), None)
-        if plain is not None:
-            return NumberField(path, name, *plain, blank=rule if optional else "")
-        return LengthField(path, _spoken(name), rule if optional else "", signed=True)
-    if typing.get_origin(kind) is tuple and typing.get_args(kind)[0] is float:
-        return LengthsField(path, _spoken(name), rule)
-    return None
-
-
-def _of_text(path: str, name: str, optional: bool, catalogue: Catalogue) -> Field:
-    if name == "band":
-        return ChoiceField(path, choices.bands(catalogue, optional))
-    tables = {"slide": catalogue.slides, "hinge": catalogue.hinges, "rod": catalogue.bars}
-    if name in tables:
-        listed = sorted(tables[name].values(), key=lambda item: item.title)
-        return ChoiceField(path, [(item.key, item.title) for item in listed])
-    if "material" in name or name == "top":
-        first = [(None, _tr("by rule"))] if optional else []
-        return ChoiceField(path, choices.materials(catalogue, *first))
-    return TextField(path)
 
 
 def _spoken(name: str) -> str:
