@@ -17,6 +17,9 @@ from closetbench.core.lengths import read_length
 from closetbench.gui import units
 from closetbench.gui.qt import QtCore, QtWidgets, Signal, translate
 
+ONE_LINE = 20
+"""Letters that boxes to tick may have beside each other in a form's width."""
+
 
 class Field(QtCore.QObject):
     """An editor with a name (the widget's object name) and a value.
@@ -286,19 +289,20 @@ class TicksField(Field):
     def __init__(self, name: str, kind: type[Enum], none: str = "") -> None:
         self.row = QtWidgets.QWidget()
         super().__init__(name, self.row)
-        layout = QtWidgets.QHBoxLayout(self.row)
+        layout = QtWidgets.QGridLayout(self.row)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(4)
         members: list[Enum | None] = [*kind, *([None] if none else [])]
+        words = [none if member is None else str(member.value) for member in members]
+        columns = len(words) if sum(map(len, words)) <= ONE_LINE else 2
         self.boxes: dict[Enum | None, QtWidgets.QCheckBox] = {}
-        for member in members:
-            word = none if member is None else str(member.value)
+        for index, (member, word) in enumerate(zip(members, words, strict=True)):
             box = QtWidgets.QCheckBox(translate("Closetbench_Choice", word))
             box.setObjectName(f"{name} {word}")
             box.clicked.connect(lambda _=False, member=member: self._clicked(member))
-            layout.addWidget(box)
+            layout.addWidget(box, *divmod(index, columns))
             self.boxes[member] = box
-        layout.addStretch(1)
+        layout.setColumnStretch(columns, 1)
         self.row.setFocusProxy(self.boxes[members[0]])
         self.row.setFocusPolicy(QtCore.Qt.StrongFocus)
 

@@ -103,13 +103,21 @@ class TaskPanel(QtCore.QObject):
         if hasattr(dialog, "setDocumentName"):
             dialog.setDocumentName(self.doc.Name)
         self.settle()
+        for fold in (f for form in self.form for f in form.findChildren(Fold)):
+            fold.head.toggled.connect(self._widen_soon)
         self.refresh()
         self._widen()
         # FreeCAD puts the focus elsewhere once it has shown the panel
         QtCore.QTimer.singleShot(0, self._focus_first)
 
+    def _widen_soon(self) -> None:
+        # what a fold shows has its size only once the event is over
+        QtCore.QTimer.singleShot(0, self._widen)
+
     def _widen(self) -> None:
         """Make FreeCAD's dock as wide as the forms need; they would be cut off else."""
+        if not self.is_open:
+            return
         dock = self.form[0].parentWidget()
         while dock is not None and not isinstance(dock, QtWidgets.QDockWidget):
             dock = dock.parentWidget()
