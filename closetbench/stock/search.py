@@ -29,7 +29,8 @@ _WHOLE_SHEETS = 0.3  # how often one or two whole sheets are ruined, not some no
 _MOST_NODES = 12
 _CLIMB = 0.4  # how often the ruin takes the panel around what it was to take
 _ONE_WAY = 0.25  # how often parts are held to one way of lying at random
-_PATIENCE = 3000  # steps on one choice of sheets, where there is a choice
+_PATIENCE = 1000  # steps without a new least value before the search starts afresh
+_FRESH = 0.5  # how often it does so from empty sheets
 _EASE = 1e-9
 _ENDLESS = float("inf")
 
@@ -219,8 +220,9 @@ class Search:
         left = self._below_best()
         value = sum([self.areas[i] for i in left]) - self.slack_weight * forest.squares
         history = [value] * _LATENESS
-        step = 0
-        while left and (len(self.kinds) == 1 or step < _PATIENCE):
+        least = value
+        step = since = 0
+        while left and since < _PATIENCE:
             work = forest.work
             forest.begin()
             out = left[:]
@@ -247,8 +249,12 @@ class Search:
                 forest.undo()
             else:
                 left, value = found, reached
+                if value < least - _EASE:
+                    least = value
+                    since = 0
             history[slot] = value
             step += 1
+            since += 1
             clock.tick(forest.work - work + 100)
         if not left:
             self._keep_if_better()
@@ -256,19 +262,22 @@ class Search:
     def _below_best(self) -> list[int]:
         """Start from the best set less what makes it cheaper; the items without a place.
 
-        Where kinds differ, every other start is a fresh one, for another mix of kinds.
+        Every other start is a fresh one, in another order and with another mix of kinds.
         """
         forest = self.forest
+        random = self.random
         left: list[int] = []
-        if self.best is None or (len(self.kinds) > 1 and self.random() < 0.5):
+        column = row = 2.0
+        if self.best is None or random() < _FRESH:
             forest.plant(())
-            left = list(self.orders[0])
+            left = list(self.orders[int(random() * len(self.orders))])
+            column, row = 4.0 * random(), 4.0 * random()
         else:
             forest.plant(self.best)
             while forest.roots and forest.cost >= self.cost - _EASE:
                 forest.drop(self._to_give_up(), left)
-        left.sort(key=self.ranks[0].__getitem__)
-        return self.place(left, 2.0, 2.0, 0.0, self.cost, _ENDLESS) or []
+            left.sort(key=self.ranks[0].__getitem__)
+        return self.place(left, column, row, 0.0, self.cost, _ENDLESS) or []
 
     def _to_give_up(self) -> Node:
         """The emptiest sheet; where kinds differ, one by chance, dear and empty ones likelier."""

@@ -33,6 +33,8 @@ _FIRST_SHARE = 0.15
 """Of the search, before the bound is sharpened: most searches that meet it do so at once."""
 _ALONE_SHARE = 0.3
 """Of the search, besides it, where there are several kinds of sheet: for each kind alone."""
+_TIDY_PARTS = 30
+"""Parts that take the whole of the seconds for tidying; fewer take their share of it."""
 _PROGRAMS = 200
 """Linear programs for the bound, for each second of search."""
 
@@ -164,7 +166,8 @@ class _Group:
         settings = self.settings
         if settings.tidy == 0.0:
             return SearchEnd.BUDGET
-        clock = Clock(settings.tidy, watch)
+        share = min(1.0, len(self.parts) / _TIDY_PARTS)
+        clock = Clock(settings.tidy * share, watch)
         return tidy(self.search, self.grid, settings.weights, settings.seed, clock)
 
     def _each_alone(self, seconds: float, watch: Callable[[float], bool]) -> None:
