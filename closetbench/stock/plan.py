@@ -22,7 +22,11 @@ class GrainOnSheet(Enum):
 
 
 class FirstCut(Enum):
-    """The direction of the cuts that the shop makes first on a whole sheet."""
+    """The direction of the cuts that the shop makes first on a whole sheet.
+
+    A sheet that needs no cut of that direction goes straight on to the other, which is
+    its second stage all the same.
+    """
 
     RIP = "rip"
     """Along the sheet's length."""
