@@ -118,11 +118,12 @@ def elevation_page(
     _paint(page, camera, painted(parts, _FRONT))
     floor = camera((0.0, 0.0, box.z0))[1]
     page.line(((left - 0.5, floor), (left + span * scale + 0.3, floor)), INK, 1.4)
-    for bay in bays:
+    shown = [b for b in bays if not any(_holds(o.space, b.space) for o in bays if o is not b)]
+    for bay in shown:
         _bay(page, camera, bay, parts, form, floor)
     x0, x1, y1 = left, left + span * scale, floor + rise * scale
     whole = floor - _BAYS - max(
-        [0.32, *(0.2 + w for b in bays if (w := text_width(form.text(_wide(b)), 7.5))
+        [0.32, *(0.2 + w for b in shown if (w := text_width(form.text(_wide(b)), 7.5))
                  > _wide(b) * scale - 0.2)])
     page.dimension((x0, whole), (x1, whole), form.text(span), 8.5)
     page.dimension((x0 - 0.4, floor), (x0 - 0.4, y1), form.text(rise), 8.5)
@@ -206,6 +207,12 @@ def _slanted(page: Page, start: Point, end: Point, words: str, upright: bool) ->
 
 def _wide(bay: Bay) -> float:
     return bay.space.x1 - bay.space.x0
+
+
+def _holds(outer: Box, inner: Box) -> bool:
+    """Whether a bay lies in another, as one under a bench in a bay does: both widths would
+    be written on one line."""
+    return outer.x0 < inner.x0 + 1e-6 and inner.x1 < outer.x1 + 1e-6 and outer.overlaps(inner)
 
 
 def _bay(

@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 
+from closetbench.core.bench import BenchSpec
 from closetbench.core.closet import Closet, ClosetDesign, build_closet
 from closetbench.core.component import Component
 from closetbench.core.drawers import DrawersSpec
@@ -260,3 +261,15 @@ def test_pulled_apart_every_body_is_there_once_and_as_it_was() -> None:
         a, b = one.box(), other.box()
         assert (a.x1 - a.x0, a.y1 - a.y0, a.z1 - a.z0) == pytest.approx(
             (b.x1 - b.x0, b.y1 - b.y0, b.z1 - b.z0))
+
+
+def test_a_bay_under_a_bench_in_a_bay_is_not_written_over_it() -> None:
+    design = ClosetDesign("The closet", size=(1300.0, 600.0, 2000.0), components=(
+        CarcassSpec("A", "mdf18", bays=(BaySpec(700.0), BaySpec())), BenchSpec("B", Spot("A", 1)),
+    ))
+    closet = build_closet(design, load_catalogue())
+    bays = [b for c in closet.components for b in c.bays]
+    found = words(view.elevation_page(closet.bodies, bays, "x"))
+    assert len(bays) == 3
+    assert "700 mm" in found
+    assert MILLIMETRES.text(bays[2].space.x1 - bays[2].space.x0) not in found
