@@ -63,13 +63,8 @@ class Built:
     at: FreeCAD.Placement
 
 
-def begin_pass(doc: Any) -> None:
-    """A recompute starts: nothing looked up before it counts."""
-    _passes[doc.Name] = {}
-
-
 def end_pass(doc: Any) -> None:
-    """A recompute is over."""
+    """A recompute starts or is over: what was looked up in the last one counts no more."""
     _passes.pop(doc.Name, None)
 
 
@@ -168,10 +163,11 @@ def _needed(closet: Any, obj: Any) -> list[Spec]:
     ]
 
 
-def built_of(closet: Any) -> Built:
-    """What a closet comes to, worked out once in a recompute."""
-    known = _passes.get(closet.Document.Name, {})
-    if closet.Name not in known:
+def built_of(closet: Any, afresh: bool = False) -> Built:
+    """What a closet comes to, looked up once in a recompute; ``afresh``: now."""
+    doc = closet.Document
+    known = _passes.setdefault(doc.Name, {}) if doc.Recomputing else {}
+    if afresh or closet.Name not in known:
         whole = closet_of(closet)
         bodies = {c.name: {b.name: b for b in c.bodies} for c in whole.components}
         known[closet.Name] = Built(

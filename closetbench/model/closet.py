@@ -57,7 +57,7 @@ class Closet(Scripted):
 
         if bridge.survey_for(obj) is None:
             return
-        built = bridge.built_of(obj)
+        built = bridge.built_of(obj, afresh=True)
         closet = built.closet
         panels = (p for c in closet.components for p in (*c.parts, *c.reused))
         put(obj, "PartCount", len(closet.parts))

@@ -7,7 +7,7 @@ panel, called as that without its "Spec"; their properties follow from its field
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any, get_args, get_type_hints
+from typing import Any, get_args
 
 from closetbench.core.closet import Spec
 from closetbench.core.contents import HOSTING
@@ -20,6 +20,7 @@ from closetbench.model.properties import (
     field_of,
     read_fields,
     record_of,
+    type_hints,
     write_fields,
 )
 from closetbench.model.spec_table import spec_table
@@ -110,11 +111,11 @@ def write_content(obj: Any, spec: Any, hosts: Iterable[Any]) -> None:
 
 
 def _may_stand_free(spec: type[Any]) -> bool:
-    return type(None) in get_args(get_type_hints(spec).get("spot"))
+    return type(None) in get_args(type_hints(spec).get("spot"))
 
 
 def _host_fields(spec: type[Any]) -> list[str]:
     """The fields that hold the name of what a component stands in or in front of."""
-    hints = get_type_hints(spec)
+    hints = type_hints(spec)
     found = ["carcass"] if "carcass" in hints else []
     return found + (["spot.carcass"] if "spot" in hints else [])

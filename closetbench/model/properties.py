@@ -10,6 +10,7 @@ import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from enum import Enum
+from functools import cache
 from typing import Any, TypeVar
 
 from closetbench.core.errors import ClosetError
@@ -33,6 +34,12 @@ _QUANTITIES = (LENGTH, DISTANCE)
 _READ_ONLY, _HIDDEN, _OUTPUT = 1, 4, 8
 OWN_BAND = "auto"
 """The value of a band property that takes the material's own band."""
+
+
+@cache
+def type_hints(kind: type[Any]) -> dict[str, Any]:
+    """The types of a dataclass's fields, worked out once: Python takes its time for that."""
+    return typing.get_type_hints(kind)
 
 
 def camel(name: str) -> str:
@@ -190,7 +197,7 @@ def write_fields(obj: Any, props: Iterable[Prop], record: Any) -> None:
 def record_of(kind: type[_Record], values: Mapping[str, Any]) -> _Record:
     """A dataclass from its fields, dotted names reaching into the records within it."""
     own = {key: value for key, value in values.items() if "." not in key}
-    for name, hint in typing.get_type_hints(kind).items():
+    for name, hint in type_hints(kind).items():
         inner = {
             key.partition(".")[2]: value
             for key, value in values.items() if key.startswith(f"{name}.")

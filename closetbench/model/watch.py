@@ -47,11 +47,12 @@ class _Observer:
         _heal(doc)
 
     def slotBeforeRecomputeDocument(self, doc: Any) -> None:  # noqa: N802
+        # 1.1 does not tell Python of this moment: what follows must not hang on it
         if doc.Name in _documents:
             from closetbench.model import bridge
 
             _heal(doc)
-            bridge.begin_pass(doc)
+            bridge.end_pass(doc)
 
     def slotRecomputedDocument(self, doc: Any) -> None:  # noqa: N802
         """The moment for children: still inside the user's transaction, outside execute."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import FreeCAD
 import pytest
 
 from closetbench.core.specs import BaySpec, CarcassSpec
@@ -106,6 +107,35 @@ def test_shelves_from_three_to_five_and_back(closet, doc, reopen):
     again.Document.undo()
     check(again)
     assert names(again.Document) == after
+
+
+def test_the_property_editors_own_transaction_takes_the_children_along(closet, doc):
+    bay = carcasses_in(closet)[0].BayList[0]
+    before, undos = names(doc), doc.UndoCount
+    # what the property editor does: a transaction of the application, not of the document
+    FreeCAD.setActiveTransaction("Edit FixedShelves")
+    bay.FixedShelves = 5
+    doc.recompute()
+    FreeCAD.closeActiveTransaction()
+    assert doc.UndoCount == undos + 1
+    check(closet)
+    doc.undo()
+    assert (bay.FixedShelves, names(doc)) == (3, before)
+    check(closet)
+
+
+def test_it_works_where_undo_is_off(two_carcasses):
+    doc = FreeCAD.newDocument("Headless", hidden=True)
+    try:
+        made = closet_from_design(doc, two_carcasses)
+        carcasses_in(made)[0].BayCount = 2
+        doc.recompute()
+        check(made)
+        carcasses_in(made)[0].BayCount = 1
+        doc.recompute()
+        check(made)
+    finally:
+        FreeCAD.closeDocument(doc.Name)
 
 
 def test_bays_come_and_go_with_their_number(closet, doc):
