@@ -22,7 +22,8 @@ from closetbench.gui.qt import QtCore, QtWidgets, run_modal, translate
 CONTEXT = "Closetbench"
 MARGINS = 56
 """px that FreeCAD's dock, its boxes and the scroll bar take beside a form."""
-WIDEST = 560
+NARROWEST, WIDEST = 390, 560
+"""px that the dock is made at least and at most, so that values and words are not cut off."""
 PREVIEW_DELAY = 150
 """ms from the last change to the preview: typing goes on without waiting for shapes."""
 
@@ -126,8 +127,9 @@ class TaskPanel(QtCore.QObject):
         if dock is None or dock.isFloating() or dock.parentWidget() is not window:
             return
         needed = MARGINS + max(form.minimumSizeHint().width() for form in self.form)
-        if dock.width() < min(needed, WIDEST):
-            window.resizeDocks([dock], [min(needed, WIDEST)], QtCore.Qt.Horizontal)
+        width = min(max(needed, NARROWEST), WIDEST)
+        if dock.width() < width:
+            window.resizeDocks([dock], [width], QtCore.Qt.Horizontal)
 
     def _focus_first(self) -> None:
         if self.is_open and self.fields:

@@ -31,6 +31,14 @@ class Hands:
         FreeCADGui.runCommand(command)
         self.wait(300)
 
+    def small_closet(self) -> None:
+        """A closet of one carcass, in a document of its own."""
+        self.run("Closetbench_Start")
+        self.choose("by_readings", "follows from readings in the room")
+        self.ok()
+        self.run("Closetbench_Carcass")
+        self.ok()
+
     def click(self, text: str) -> None:
         """Click the button of a toolbar of ours."""
         from closetbench.gui import workbench

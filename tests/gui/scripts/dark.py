@@ -20,7 +20,7 @@ def steps(gui):
         yield
         return
     hands = Hands(gui)
-    hands.run("Closetbench_BoxRoom")
+    hands.small_closet()
     hands.open(hands.ours("Survey")[0])
     hands.type("survey.width_front_mid", "wide")
     label = gui.find(gui.QtWidgets.QLabel, "error survey.width_front_mid", hands.panel.form[0])
