@@ -132,8 +132,8 @@ def jobs_table(options: argparse.Namespace) -> bool:
     shown = _settings(options, tidy=options.tidy)
     print(f"\nInvented jobs: {shown.seconds:g} s a group, then {shown.tidy:g} s more")
     print("job     parts  bound  ours  proved  first plan s  CPU s    cuts  offcut m²  "
-          "then cuts  offcut m²  rectpack  CPU s")  # fmt: skip
-    total = [0.0] * 12
+          "then ours  cuts  offcut m²  rectpack  CPU s")  # fmt: skip
+    total = [0.0] * 13
     worse = False
     for path in paths:
         listed = read_part_list(path)
@@ -162,13 +162,15 @@ def jobs_table(options: argparse.Namespace) -> bool:
             first_plan[0] if first_plan else spent,
             spent,
             *_sawing(plan),
+            len(tidied.sheets),
             *_sawing(tidied),
             packed or 0,
             packing,
         ]
         print(
             f"{path.stem}  {row[0]:5}  {bound:5}  {row[2]:4}  {proved}/{len(plan.bound):<4}  "
-            f"{row[4]:12.2f}  {spent:5.1f}  {row[6]:6}  {row[7]:9.2f}  {row[8]:9}  {row[9]:9.2f}  "
+            f"{row[4]:12.2f}  {spent:5.1f}  {row[6]:6}  {row[7]:9.2f}  {row[8]:9}  {row[9]:4}  "
+            f"{row[10]:9.2f}  "
             f"{packed if packed is not None else '-':>8}  {packing:5.1f}",
             flush=True,
         )
@@ -176,8 +178,8 @@ def jobs_table(options: argparse.Namespace) -> bool:
         total = [a + b for a, b in zip(total, row, strict=True)]
     print(
         f"all     {total[0]:5.0f}  {total[1]:5.0f}  {total[2]:4.0f}  {total[3]:6.0f}  {'':12}  "
-        f"{total[5]:5.0f}  {total[6]:6.0f}  {total[7]:9.2f}  {total[8]:9.0f}  {total[9]:9.2f}  "
-        f"{total[10]:8.0f}  {total[11]:5.0f}"
+        f"{total[5]:5.0f}  {total[6]:6.0f}  {total[7]:9.2f}  {total[8]:9.0f}  {total[9]:4.0f}  "
+        f"{total[10]:9.2f}  {total[11]:8.0f}  {total[12]:5.0f}"
     )
     return worse
 

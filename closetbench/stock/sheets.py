@@ -69,6 +69,8 @@ def plan_sheets(
         )
         ended[material] = group.plan(partial(told.search, group))
         ends = (ended[material], group.tidy(partial(told.tidy, group)))
+        if group.search.proved:
+            ended[material] = SearchEnd.PROVED
         told.repeatable &= SearchEnd.CLOCK not in ends and SearchEnd.CANCELLED not in ends
         told.finished += 1
         bound[material] = group.bound

@@ -27,7 +27,8 @@ def tidy(search: Search, grid: Grid, weights: CutWeights, seed: int, clock: Cloc
     """Better the search's best set of sheets by ruin and recreate until the clock ends it.
 
     Every state holds all items on the same sheets; the value made least is the weighted
-    sum of cuts and metres sawn less the weighted largest offcut.
+    sum of cuts and metres sawn less the weighted largest offcut. A sheet that is emptied
+    on the way is given back.
     """
     if search.best is None or not any((weights.cuts, weights.length, weights.offcut)):
         return SearchEnd.BUDGET
@@ -37,6 +38,7 @@ def tidy(search: Search, grid: Grid, weights: CutWeights, seed: int, clock: Cloc
             work.step(clock)
     except Stop as stop:
         search.best = work.result()
+        search.cost = sum(search.kinds[tree.kind].cost for tree in search.best)
         return stop.end
 
 
