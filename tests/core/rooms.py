@@ -127,7 +127,7 @@ def crooked_rooms(draw: st.DrawFn) -> TrueRoom:
     """Rooms with flat walls, out of plumb, level and square by up to 25 mm in every direction."""
     out = st.floats(-25.0, 25.0, allow_nan=False).map(lambda v: round(v, 3))
     width, depth = float(draw(st.integers(900, 3000))), float(draw(st.integers(350, 1200)))
-    height = draw(st.integers(2300, 2800))  # whatever its slopes, above the highest level
+    height = draw(st.integers(2350, 2800))  # whatever its slopes, above the highest level
     left, right, back = draw(out), draw(out), draw(out)
     rear_left = (draw(out), depth + draw(out))
     rear_right = (width + draw(out), depth + draw(out))
