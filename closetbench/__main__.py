@@ -71,7 +71,8 @@ def _job(document: Path, out: Path) -> int:
     from closetbench.shop.atomic import write_text_atomically
 
     import_freecad()
-    from closetbench.job import Job, job_text
+    from closetbench.job import Job
+    from closetbench.job_text import job_text
     from closetbench.model.files import read_model
 
     found = read_model(document)

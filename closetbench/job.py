@@ -13,7 +13,6 @@ A number is a length in the job's unit; a text is a length in any spelling that
 from __future__ import annotations
 
 import difflib
-import json
 import tomllib
 import types
 import typing
@@ -270,7 +269,7 @@ class _Reader:
     def record(self, cls: type[Any], data: Mapping[str, Any], table: str) -> Any:
         """An instance of a dataclass from a table; missing keys take the class's defaults."""
         hints = typing.get_type_hints(cls)
-        names = {_key(f): f for f in fields(cls)}
+        names = {key_of(f): f for f in fields(cls)}
         subject = f"{self.origin} [{table}]"
         _refuse_unknown(subject, data, names)
         values = {}
@@ -329,85 +328,7 @@ class _Reader:
         return value
 
 
-def job_text(job: Job) -> str:
-    """The job as TOML in millimetres; what equals its default is left out.
-
-    ``parse_job`` reads it back to the same design.
-    """
-    design = job.design
-    head: dict[str, Any] = {
-        "name": design.name, "print": job.lengths.style, "step": str(job.lengths.resolution),
-    }
-    if job.catalogue_file is not None:
-        head["catalogue"] = str(job.catalogue_file)
-    if design.depth_limit is not None:
-        head["depth_limit"] = design.depth_limit
-    if design.objective is not Objective.WIDTH:
-        head["objective"] = design.objective
-    lines = _lines("job", head)
-    if job.measured:
-        lines += _lines("measured", dict(job.measured))
-    if design.size is not None:
-        lines += _lines("size", dict(zip(("width", "depth", "height"), design.size, strict=True)))
-    if design.survey is not None:
-        lines += _lines("survey", _changed(design.survey))
-    cutting = _changed(job.cutting)
-    cutting |= {k: v for k, v in (("trim", job.trim), ("bit", job.bit)) if v is not None}
-    for name, table in (
-        ("clearances", _changed(design.clearances)),
-        ("circumstances", _changed(design.circumstances)), ("cutting", cutting),
-    ):
-        if table:
-            lines += _lines(name, table)
-    for spec in design.components:
-        name = next(name for name, cls in COMPONENTS.items() if isinstance(spec, cls))
-        lines += _lines(name, _changed(spec), many=True)
-    return "\n".join(lines).lstrip() + "\n"
-
-
-def _key(item: Field[Any]) -> str:
+def key_of(item: Field[Any]) -> str:
     """What a field is called in a file: tables that may come several times by one of them."""
     several = str(item.type).startswith("tuple[")
     return TABLE_NAMES.get(item.name, item.name) if several else item.name
-
-
-def _changed(record: Any) -> dict[str, Any]:
-    """The fields of a dataclass that differ from their defaults."""
-    found: dict[str, Any] = {}
-    for item in fields(record):
-        value = getattr(record, item.name)
-        factory = item.default_factory
-        default = item.default if factory is MISSING else factory()
-        if value != default:
-            found[_key(item)] = value
-    return found
-
-
-def _lines(name: str, table: Mapping[str, Any], many: bool = False) -> list[str]:
-    """A table and the tables within it as lines of TOML."""
-    lines = ["", f"[[{name}]]" if many else f"[{name}]"]
-    inner: list[str] = []
-    for key, value in table.items():
-        if is_dataclass(value):
-            inner += _lines(f"{name}.{key}", _changed(value))
-        elif isinstance(value, tuple) and value and is_dataclass(value[0]):
-            for item in value:
-                inner += _lines(f"{name}.{key}", _changed(item), many=True)
-        else:
-            lines.append(f"{key} = {_literal(value)}")
-    return lines + inner
-
-
-def _literal(value: Any) -> str:
-    if value is None:
-        return f'"{NOTHING}"'
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, Enum):
-        return _literal(value.value)
-    if isinstance(value, tuple):
-        return "[" + ", ".join(_literal(v) for v in value) + "]"
-    if isinstance(value, str):
-        # TOML's basic strings escape as JSON's do, but for DEL
-        return json.dumps(value, ensure_ascii=False).replace("\x7f", "\\u007f")
-    return repr(value)

@@ -12,7 +12,8 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.joinery import Joint
 from closetbench.core.panel import Rim
 from closetbench.core.specs import BackKind, BaseKind, CarcassSpec, PanelSpec, TopKind
-from closetbench.job import JobError, job_text, parse_job, read_job
+from closetbench.job import JobError, parse_job, read_job
+from closetbench.job_text import job_text
 from closetbench.resources import RESOURCES
 from closetbench.stock.plan import FirstCut
 

@@ -14,7 +14,8 @@ from closetbench.core.loads import ShelfUse
 from closetbench.core.people import ChildAge, Light
 from closetbench.core.rods_strength import Rod, RodKind
 from closetbench.core.walls import Wall, WallKind
-from closetbench.job import JobError, job_text, parse_job
+from closetbench.job import JobError, parse_job
+from closetbench.job_text import job_text
 
 HEAD = """
 [job]

@@ -9,7 +9,8 @@ import pytest
 from closetbench.core.closet import build_closet
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import Flank
-from closetbench.job import COMPONENTS, Job, JobError, job_text, parse_job, read_job
+from closetbench.job import COMPONENTS, Job, JobError, parse_job, read_job
+from closetbench.job_text import job_text
 from closetbench.resources import RESOURCES
 from tests.core.furnished import furnished
 

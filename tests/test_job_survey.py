@@ -13,7 +13,8 @@ from closetbench.core.fillers import Cover, FillersSpec, Levelling
 from closetbench.core.parts import Role
 from closetbench.core.room import build_room
 from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, TapeClass
-from closetbench.job import JobError, job_text, parse_job, read_job
+from closetbench.job import JobError, parse_job, read_job
+from closetbench.job_text import job_text
 from closetbench.resources import RESOURCES
 from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import CutSettings
