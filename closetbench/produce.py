@@ -17,6 +17,7 @@ from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.figures import Figures
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
+from closetbench.shop.cutting_order import write_cutting_order
 from closetbench.shop.report import report_lines, write_report
 from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import Plan, StockSheet
@@ -87,6 +88,10 @@ def produce(
         "cut layout": lambda: (dxf.layout_dxf(plan, parts, folder / "layout.dxf", form),),
         "report": lambda: (write_report(
             folder / "report.txt", closet, plan, catalogue, form
+        ),),
+        "cutting": lambda: (write_cutting_order(
+            folder / "cutting.txt", plan, cut_parts(parts, catalogue),
+            stock_for(job, catalogue, closet), job.cutting, catalogue, form,
         ),),
         "bill": lambda: (bill.write_bill(
             folder / "bill.csv", closet, plan, catalogue, form, job.bit

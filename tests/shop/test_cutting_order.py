@@ -1,0 +1,58 @@
+"""The cutting order: what is cut where, in the order sawn, and what a little less would save."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from closetbench.core.lengths import MILLIMETRES, LengthFormat
+from closetbench.resources import load_catalogue
+from closetbench.shop.cutting_order import cutting_order_lines, write_cutting_order
+from closetbench.stock.plan import CutPart, CutSettings, StockSheet
+from closetbench.stock.sheets import plan_sheets
+
+SETTINGS = CutSettings(kerf=3.2, seconds=0.02, tidy=0.0)
+STOCK = (StockSheet("ply18", "ply18", 2440.0, 1220.0, 0.0, None, 60.0),)
+
+
+def order(depth: float, count: int, form: LengthFormat = MILLIMETRES) -> list[str]:
+    parts = [CutPart(f"A: side {i}", 2300.0, depth, "ply18") for i in range(count)]
+    plan = plan_sheets(parts, STOCK, SETTINGS)
+    return cutting_order_lines(plan, parts, STOCK, SETTINGS, load_catalogue(), form)
+
+
+def test_every_part_comes_off_once_and_cuts_are_numbered_in_order():
+    lines = order(400.0, 5)
+    text = "\n".join(lines)
+    assert all(len(re.findall(rf"A: side {i}\b", text)) == 1 for i in range(5))
+    for sheet in re.split(r"\n(?=S\d)", text)[1:]:
+        numbers = [int(n) for n in re.findall(r"^ +(\d+) +(?:rip|crosscut)", sheet, re.MULTILINE)]
+        assert numbers == list(range(1, len(numbers) + 1))
+        assert sheet.index("at the store") < sheet.index("at home")
+    assert "the saw's own manual" in lines[0]
+
+
+def test_fences_are_in_the_users_unit():
+    inches = order(406.4, 2, LengthFormat("in-frac", Fraction(1, 16)))
+    assert any('fence 16"' in line for line in inches)
+
+
+def test_a_depth_that_the_kerf_spoils_is_pointed_at_only_where_it_costs_a_sheet():
+    """Kerf arithmetic: 3 x 406 + 2 x 3.2 > 1220 >= 3 x 404 + 2 x 3.2."""
+    wide = order(406.0, 6)
+    advice = wide[wide.index("strip widths"):]
+    assert any("404.5 mm or less it gives 3" in line for line in advice)
+    assert "strip widths" not in order(406.0, 2)
+    assert "strip widths" not in order(404.0, 6)
+
+
+def test_it_is_written_whole(tmp_path):
+    parts = [CutPart("A: side", 2300.0, 400.0, "ply18")]
+    plan = plan_sheets(parts, STOCK, SETTINGS)
+    path = write_cutting_order(
+        tmp_path / "cutting.txt", plan, parts, STOCK, SETTINGS, load_catalogue(), MILLIMETRES
+    )
+    text = path.read_text(encoding="utf-8")
+    assert text.endswith("\n")
+    assert "A: side" in text
+    assert [p.name for p in tmp_path.iterdir()] == ["cutting.txt"]
