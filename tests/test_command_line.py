@@ -44,8 +44,8 @@ def test_an_example_becomes_all_its_documents(tmp_path):
     done = run("build", str(job), "--out", str(tmp_path), "--sheets", "--parts")
     assert done.returncode == 0, done.stderr
     folder = tmp_path / "porch-closet"
-    for name in ("closet.FCStd", "layout.dxf", "bill.csv", "report.txt", "cutting.txt", "view.png", "front.png",
-                 "sheets.png"):
+    for name in ("closet.FCStd", "layout.dxf", "bill.csv", "report.txt", "cutting.txt",
+                 "view.png", "front.png", "sheets.png"):
         assert (folder / name).stat().st_size > 500, name
         assert str(folder / name) in done.stdout
     assert len(list((folder / "parts").glob("*.dxf"))) > 10
