@@ -85,7 +85,8 @@ _USUAL = {"in": "in-frac", "ft": "ft-in"}
 @dataclass(frozen=True)
 class Job:
     """A whole job. ``measured``: thickness by material as measured, mm; ``bit``: the
-    router bit at hand; ``trim`` overrides the catalogue's; ``seconds`` per material."""
+    router bit at hand; ``trim`` overrides the catalogue's; ``seconds`` per material;
+    ``offcuts_file``: the offcuts at hand, used where they save a sheet."""
 
     design: ClosetDesign
     lengths: LengthFormat = field(default_factory=lambda: LengthFormat("mm", Fraction(1)))
@@ -94,6 +95,7 @@ class Job:
     bit: float | None = None
     measured: tuple[tuple[str, float], ...] = ()
     catalogue_file: Path | None = None
+    offcuts_file: Path | None = None
 
     def catalogue(self) -> Catalogue:
         """The catalogue with the user's file and the measured thicknesses over it."""
@@ -166,7 +168,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         reader.choice("job", head, "objective", Objective.WIDTH),
     )
     cutting = dict(_table(data, "cutting", origin))
-    extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit") if k in cutting}
+    extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit", "offcuts") if k in cutting}
     catalogue = head.get("catalogue")
     return Job(
         design,
@@ -179,6 +181,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
             for key, value in _table(data, "measured", origin).items()
         ),
         None if catalogue is None else folder / str(catalogue),
+        folder / reader.text("cutting", extra, "offcuts", "") if "offcuts" in extra else None,
     )
 
 

@@ -36,6 +36,8 @@ def job_text(job: Job) -> str:
         lines += _lines("survey", _changed(design.survey))
     cutting = _changed(job.cutting)
     cutting |= {k: v for k, v in (("trim", job.trim), ("bit", job.bit)) if v is not None}
+    if job.offcuts_file is not None:
+        cutting["offcuts"] = str(job.offcuts_file)
     for name, table in (
         ("clearances", _changed(design.clearances)),
         ("circumstances", _changed(design.circumstances)), ("cutting", cutting),

@@ -20,6 +20,13 @@ from closetbench.job import Job
 from closetbench.shop.cutting_order import write_cutting_order
 from closetbench.shop.report import report_lines, write_report
 from closetbench.stock.from_parts import cut_parts, stock_sheets
+from closetbench.stock.offcuts import (
+    Offcut,
+    after_cutting,
+    offcuts_as_stock,
+    read_offcuts,
+    write_offcuts,
+)
 from closetbench.stock.plan import Plan, StockSheet
 from closetbench.stock.sheets import plan_sheets
 from closetbench.stock.verify import require_valid
@@ -40,8 +47,19 @@ class Result:
 
 
 def stock_for(job: Job, catalogue: Catalogue, closet: Closet) -> tuple[StockSheet, ...]:
-    """The sheets that the job may be cut from."""
-    return stock_sheets(catalogue, (p.panel.material for p in closet.parts), trim=job.trim)
+    """The offcuts and sheets that the job may be cut from."""
+    offcuts = offcuts_as_stock(_offcuts(job), job.design.name)
+    materials = [p.panel.material for p in closet.parts]
+    return stock_sheets(catalogue, materials, offcuts, trim=job.trim)
+
+
+def _offcuts(job: Job) -> tuple[Offcut, ...]:
+    return read_offcuts(job.offcuts_file) if job.offcuts_file else ()
+
+
+def _write_offcuts(path: Path, offcuts: tuple[Offcut, ...]) -> tuple[Path, ...]:
+    write_offcuts(path, offcuts)
+    return (path,)
 
 
 def plan_job(job: Job, catalogue: Catalogue, closet: Closet, say: Say) -> Plan:
@@ -99,6 +117,10 @@ def produce(
         "pictures": lambda: picture.write_pictures(folder, closet, plan, catalogue, form),
         "model": lambda: (_model(job, catalogue, folder / "closet.FCStd"),),
     }
+    if job.offcuts_file:
+        left = after_cutting(_offcuts(job), plan, job.design.name)
+        # beside the other papers: the sheets are not cut yet, so the user's file stays
+        makers["offcuts"] = lambda: _write_offcuts(folder / "offcuts-after.toml", left)
     if per_sheet:
         makers["sheets"] = lambda: dxf.sheet_files(plan, parts, folder / "sheets", form)
     if per_part:

@@ -12,8 +12,10 @@ import pytest
 from closetbench.__main__ import main
 from closetbench.core.errors import LayoutError
 from closetbench.job import parse_job, read_job
+from closetbench.job_text import job_text
 from closetbench.produce import produce, summary
 from closetbench.resources import RESOURCES
+from closetbench.stock.offcuts import read_offcuts
 
 ROOT = Path(__file__).resolve().parent.parent
 JOB = """
@@ -98,3 +100,22 @@ def test_a_missing_library_costs_its_document_only(tmp_path, monkeypatch):
     assert "NOT WRITTEN" in summary(result)
     assert not (tmp_path / "out" / "layout.dxf").exists()
     assert (tmp_path / "out" / "bill.csv").stat().st_size > 500
+
+
+def test_an_offcut_that_saves_a_sheet_is_used_and_what_is_left_is_listed(tmp_path):
+    """The offcut is taken, is not bought, and does not stand in what is left."""
+    (tmp_path / "hand.toml").write_text(
+        '[[offcut]]\nkey = "mdf18 7"\nmaterial = "mdf18"\nlength = 2435.0\nwidth = 1215.0\n'
+        '[[offcut]]\nkey = "ply6 1"\nmaterial = "ply6"\nlength = 900.0\nwidth = 300.0\n',
+        encoding="utf-8",
+    )
+    text = JOB + '[cutting]\noffcuts = "hand.toml"\n'
+    job = parse_job(text, "shelf.toml", tmp_path)
+    assert parse_job(job_text(job), "shelf.toml", tmp_path) == job
+    result = produce(job, tmp_path / "out", lambda _: None)
+    assert "mdf18 7" in {s.sheet.key for s in result.plan.sheets}
+    left = {o.key for o in read_offcuts(tmp_path / "out" / "offcuts-after.toml")}
+    assert "ply6 1" in left
+    assert "mdf18 7" not in left
+    assert "at hand: mdf18 7" in (tmp_path / "out" / "bill.csv").read_text(encoding="utf-8")
+    assert {o.key for o in read_offcuts(tmp_path / "hand.toml")} == {"mdf18 7", "ply6 1"}
