@@ -25,6 +25,7 @@ class Field(QtCore.QObject):
     """An editor with a name (the widget's object name) and a value.
 
     ``edited``: the user has completed a change. ``entered``: the editor has the focus.
+    ``locked``: the value follows from elsewhere and cannot be edited here.
     """
 
     edited = Signal(object)
@@ -34,6 +35,7 @@ class Field(QtCore.QObject):
         super().__init__(widget)
         self.name = name
         self.widget = widget
+        self.locked = False
         widget.setObjectName(name)
         widget.installEventFilter(self)
 
@@ -49,6 +51,12 @@ class Field(QtCore.QObject):
     def put(self, value: Any) -> None:
         """Show a value; the field counts as untouched again."""
         raise NotImplementedError
+
+    def lock(self, why: str) -> None:
+        """Keep the value from being edited, and say why."""
+        self.locked = True
+        self.widget.setEnabled(False)
+        self.widget.setToolTip(why)
 
     def commit(self) -> bool:
         """Take what was typed and not yet taken; whether there was such a change."""

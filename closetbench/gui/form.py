@@ -110,7 +110,7 @@ class Form(QtWidgets.QWidget):
 
     def enable(self, field: Field, enabled: bool) -> None:
         """Let a field and its label be used, or grey them out."""
-        field.widget.setEnabled(enabled)
+        field.widget.setEnabled(enabled and not field.locked)
         if field.name in self._labels:
             self._labels[field.name].setEnabled(enabled)
 

@@ -171,7 +171,7 @@ class LayoutPanel(SpecPanel):
     def _rest(self, resting: bool) -> None:
         """Leave only the button to stop while the search runs."""
         for field in self.fields:
-            field.widget.setEnabled(not resting)
+            field.widget.setEnabled(not (resting or field.locked))
         if self._buttons is not None:
             self._buttons.setEnabled(not resting)
 

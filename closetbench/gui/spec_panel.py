@@ -14,7 +14,10 @@ from typing import Any
 from closetbench.core.errors import ClosetError
 from closetbench.gui import units
 from closetbench.gui.fields import Field
+from closetbench.gui.qt import translate
 from closetbench.gui.task import TaskPanel
+
+CONTEXT = "Closetbench"
 
 
 def get_path(spec: Any, path: str) -> Any:
@@ -49,6 +52,18 @@ def put_paths(spec: Any, changes: Mapping[str, Any]) -> Any:
     return replace(spec, **own)
 
 
+def formulas(obj: Any) -> dict[str, str]:
+    """The formulas that a user has put on properties, by the specification's field."""
+    found: dict[str, str] = {}
+    bays = [(f"bays.{i}.", bay) for i, bay in enumerate(getattr(obj, "BayList", ()))]
+    for prefix, one in (("", obj), *bays):
+        by_property = {path.lstrip("."): text for path, text in one.ExpressionEngine}
+        for prop in one.Proxy.properties:
+            if prop.field and prop.name in by_property:
+                found[prefix + prop.field] = by_property[prop.name]
+    return found
+
+
 class SpecPanel(TaskPanel):
     """Binds fields by name: a field's name is the path in the specification."""
 
@@ -78,10 +93,15 @@ class SpecPanel(TaskPanel):
 
     def bind(self, *fields: Field) -> None:
         """Show the specification's values in the fields and follow their changes."""
-        spec = self.spec()
+        spec, driven = self.spec(), formulas(self.obj)
         for field in fields:
-            field.put(get_path(spec, self.path(field)))
+            path = self.path(field)
+            field.put(get_path(spec, path))
             field.edited.connect(self.take)
+            formula = next(
+                (text for name, text in driven.items() if f".{path}".endswith(f".{name}")), "")
+            if formula:
+                field.lock(translate(CONTEXT, "Follows the formula {}").format(formula))
 
     def take(self, field: Field) -> None:
         """A field was edited: try the specification with it."""

@@ -7,6 +7,8 @@ from pathlib import Path
 import FreeCAD
 import FreeCADGui
 
+NOT_VALUES = ("Shape", "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_ShapeCache")
+"""Properties that read differently at every look, or that FreeCAD keeps for itself."""
 WORKBENCH = "ClosetbenchWorkbench"
 
 
@@ -56,6 +58,31 @@ class Hands:
         """What a double click on the object in the tree does."""
         obj.ViewObject.Proxy.doubleClicked(obj.ViewObject)
         self.wait(300)
+
+    def double_click(self, label: str) -> None:
+        """Double-click an item of the model tree with the mouse."""
+        for tree in self.gui.window.findChildren(self.gui.QtWidgets.QTreeWidget):
+            flags = self.Qt.MatchExactly | self.Qt.MatchRecursive
+            for item in tree.findItems(label, flags, 0):
+                tree.scrollToItem(item)
+                self.wait(100)
+                at = tree.visualItemRect(item).center()
+                self._mouse(tree.viewport(), at)
+                return
+        self.gui.fail(f"no {label} in the tree")
+
+    def _mouse(self, widget, at) -> None:
+        core, left, none = self.gui.QtCore, self.Qt.LeftButton, self.Qt.NoButton
+        kinds = core.QEvent
+        for kind, buttons in (
+            (kinds.MouseButtonPress, left), (kinds.MouseButtonRelease, none),
+            (kinds.MouseButtonDblClick, left), (kinds.MouseButtonRelease, none),
+        ):
+            where = core.QPointF(at), core.QPointF(widget.mapToGlobal(at))
+            event = self.gui.QtGui.QMouseEvent(
+                kind, *where, left, buttons, self.Qt.NoModifier)
+            core.QCoreApplication.sendEvent(widget, event)
+        self.wait(400)
 
     # -- the task panel
 
@@ -208,7 +235,7 @@ class Hands:
             "values": [
                 [o.Name, p, str(o.getPropertyByName(p))]
                 for o in doc.Objects for p in o.PropertiesList
-                if p not in ("Shape", "Proxy", "ExpressionEngine", "ShapeMaterial")
+                if p not in NOT_VALUES
             ],
         }
 

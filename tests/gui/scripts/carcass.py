@@ -17,6 +17,7 @@ def steps(gui):
     yield from second_carcass(gui, hands)
     yield from deleting(gui, hands)
     yield from reopening(gui, hands)
+    yield from by_mouse(gui, hands)
 
 
 def starting(gui, hands):
@@ -267,3 +268,26 @@ def reopening(gui, hands):
     hands.ok()
     gui.close(hands.ours("Carcass")[0].OuterWidth.Value, 880, "width after reopening")
     yield
+
+
+def by_mouse(gui, hands):
+    (closet,) = hands.ours("Closet")
+    before = hands.state()
+    hands.double_click(closet.Label)
+    gui.check(hands.panel is not None and hands.panel.obj == closet, "the closet's panel opens")
+    carcass = hands.ours("Carcass")[0]
+    hands.expect_message("Another task", lambda: hands.open(carcass))
+    hands.cancel()
+    hands.unchanged(before, "Cancel after a double click")
+    hands.double_click(closet.Label)
+    hands.type("name", "Upstairs")
+    hands.ok()
+    gui.equal(closet.Label, "Upstairs", "name")
+    gui.equal(len(hands.doc.UndoNames), len(before["undo"]) + 1, "undo steps")
+    # a document that is closed takes its panel along
+    hands.open(carcass)
+    hands.type("width", "870")
+    FreeCAD.closeDocument(hands.doc.Name)
+    yield 400
+    gui.equal(hands.panel, None, "panel after the document is closed")
+    gui.check(not FreeCADGui.Control.activeDialog(), "no dialog after that")

@@ -80,6 +80,8 @@ def panel(gui, hands):
     hands.doc.recompute()
     before = hands.state()
     hands.open(made)
+    gui.check(not hands.widget("width").isEnabled(), "a field that follows a formula is locked")
+    gui.check("formula 250" in hands.widget("width").toolTip(), "and says which")
     hands.type("length", "1800")
     hands.ok()
     gui.check(made.ExpressionEngine, "a formula stays where its field was not touched")
