@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import re
+import subprocess
 import sys
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
@@ -113,7 +114,7 @@ def test_licence_is_whole(root):
 
 def test_start_up_imports_nothing_at_the_top(root):
     starters = sorted(root.glob("Init*.py"))
-    assert root / "InitGui.py" in starters
+    assert starters == [root / "Init.py", root / "InitGui.py"]
     for path in starters:
         tree = ast.parse(path.read_text(encoding="utf-8"))
         deferred = {
@@ -124,6 +125,25 @@ def test_start_up_imports_nothing_at_the_top(root):
         }
         imports = [n for n in ast.walk(tree) if isinstance(n, ast.Import | ast.ImportFrom)]
         assert [node.lineno for node in imports if node not in deferred] == []
+
+
+@pytest.mark.freecad
+def test_init_watches_documents_and_loads_no_more_of_us(root):
+    """In a fresh interpreter, as FreeCAD does it: executed without __file__."""
+    code = (
+        "import sys; sys.path.insert(0, sys.argv[1]); from closetbench.host import import_freecad;"
+        "import_freecad(); exec(open(sys.argv[1] + '/Init.py', encoding='utf-8').read());"
+        "from closetbench.model import watch; assert watch._installed;"
+        "print(sorted(m for m in sys.modules if m.startswith('closetbench.')))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code, str(root)], capture_output=True, text=True, timeout=120,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    loaded = set(ast.literal_eval(done.stdout.strip().splitlines()[-1]))
+    asked = {"closetbench.host", "closetbench.core", "closetbench.core.errors"}
+    assert loaded - asked == {"closetbench.model", "closetbench.model.watch"}
 
 
 def test_no_paths_of_one_machine(root):

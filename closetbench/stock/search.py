@@ -21,7 +21,7 @@ WORK_PER_SECOND = 10_000_000
 """Steps of work in a second; set once on a small server of 2023, never measured anew."""
 CLOCK_FACTOR = 10.0
 """How much slower than reckoned a machine may be before the clock ends the search."""
-_CLOCK_FLOOR = 2.0  # seconds
+_CLOCK_FLOOR = 10.0  # seconds: a machine busy with other work must not spoil a small search
 
 _LATENESS = 50
 _SLACK_WEIGHT = 0.03  # of the squared slacks against the area that found no place

@@ -1,0 +1,14 @@
+"""FreeCAD executes this file at start-up, with and without windows: it only registers.
+
+Documents are watched from the start, so that a closet saved where the add-on was missing
+comes back to life as soon as it is opened, whichever workbench is active.
+"""
+
+
+def _start():
+    from closetbench.model import watch
+
+    watch.install()
+
+
+_start()
