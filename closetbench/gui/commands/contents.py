@@ -29,6 +29,10 @@ _KINDS = (
     ("OverShelf", mark("Closetbench_OverShelf", "Shelf over the top…"),
      mark("Closetbench_OverShelf", "A shelf over the carcasses, from wall to wall"),
      "over_shelf"),
+    ("Fillers", mark("Closetbench_Fillers", "Fillers…"),
+     mark("Closetbench_Fillers",
+          "Fillers, scribes and mouldings that close the gaps to walls, ceiling and floor"),
+     "fillers"),
 )
 
 

@@ -1,13 +1,18 @@
 """Everything that goes into and beside carcasses, by its command and its panel."""
 
+from pathlib import Path
+
 import FreeCADGui
 
+from closetbench.gui.qt import icon_file
+from closetbench.gui.view_providers import ICONS
 from closetbench.model.children import parts_of
+from closetbench.model.contents import CONTENTS
 from tests.gui.hands import Hands
 
 KINDS = (
     "Drawers", "Doors", "Rods", "ShoeShelves", "Existing", "FaceFrame", "Bench", "CornerShelves",
-    "OverShelf",
+    "OverShelf", "Fillers",
 )
 
 
@@ -16,7 +21,11 @@ def steps(gui):
     hands.run("Closetbench_Start")
     hands.choose("by_readings", "has sizes that I give")
     hands.type("width", "2600")
+    hands.choose("by_readings", "follows from readings in the room")
     hands.ok()
+    gui.equal(set(KINDS), set(CONTENTS), "every content has its command")
+    for kind in (*KINDS, "Bar", "ExistingPiece"):
+        gui.check(ICONS[kind] and Path(icon_file(ICONS[kind])).is_file(), f"icon of {kind}")
     hands.expect_message("add a carcass", lambda: hands.run("Closetbench_Drawers"))
     hands.run("Closetbench_Carcass")
     hands.type("width", "1000")
