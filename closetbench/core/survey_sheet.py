@@ -75,6 +75,19 @@ LEVEL_FIRST = (
 )
 
 
+_ABOVE_FLOOR, _BELOW_CEILING = 0.05, 0.9
+"""Where the low and the high level go in a closet of rough sizes, by its height."""
+
+
+def rough_survey(width: float, depth: float, height: float) -> Survey:
+    """The readings that a closet of these sizes, mm, would have were it true: enough to draw
+    the sheet for one that nobody has measured yet."""
+    return Survey(
+        *[width] * 6, *[height] * 4, *[depth] * 2,
+        levels=(_ABOVE_FLOOR * height, height / 2, _BELOW_CEILING * height),
+    )
+
+
 def property_name(key: str) -> str:
     """``width_front_low`` as ``WidthFrontLow``, the name of its property in FreeCAD."""
     return "".join(word.capitalize() for word in key.split("_"))

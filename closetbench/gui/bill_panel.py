@@ -8,12 +8,12 @@ from pathlib import Path
 
 from closetbench.core.errors import ClosetError
 from closetbench.gui import units
+from closetbench.gui.dangers import DangerNote, report_written
 from closetbench.gui.dxf_panel import layout_for
 from closetbench.gui.fields import LengthField, NumberField
 from closetbench.gui.files import PathField, file_stem, home_folder
 from closetbench.gui.form import Form, enlarging_button
 from closetbench.gui.qt import QtWidgets, translate
-from closetbench.gui.report import report
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model.bill import bill_of
 from closetbench.model.properties import put
@@ -54,6 +54,7 @@ class BillPanel(SpecPanel):
         if self.obj.Layout is None:
             self.obj.Layout = layout_for(self.obj.Closet)
         form = Form(_tr("Bill"), "bill")
+        form.whole(DangerNote(self.obj.Closet))
         form.row(_tr("Router bit"), LengthField("bit", "router bit", _tr("not said")), tip=_tr(
             "Diameter of the bit at hand: the bill then gives the passes for each groove."))
         form.row(_tr("Band waste"), NumberField("waste", "waste", 0, 100, "%"), tip=_tr(
@@ -115,7 +116,7 @@ class BillPanel(SpecPanel):
         path = str(self.file.value()).strip()
         if path:
             written = save_bill(Path(path), bill_of(self.obj))
-            report(_tr("Written: {}").format(written))
+            report_written(_tr("Written: {}").format(written), self.obj.Closet)
 
 
 def _sections(rows: Sequence[Sequence[object]]) -> list[tuple[str, list[list[str]]]]:

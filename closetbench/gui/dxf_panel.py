@@ -6,11 +6,11 @@ from pathlib import Path
 from typing import Any
 
 from closetbench.core.errors import ClosetError, DocumentError
+from closetbench.gui.dangers import DangerNote, report_written
 from closetbench.gui.fields import CheckField, Field
 from closetbench.gui.files import PathField, file_stem, home_folder
 from closetbench.gui.form import Form
 from closetbench.gui.qt import translate
-from closetbench.gui.report import report
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 from closetbench.model.base import class_of
@@ -37,6 +37,7 @@ class DxfPanel(TaskPanel):
 
     def build(self) -> None:
         form = Form(_tr("Drawings"), "dxf")
+        form.whole(DangerNote(self.closet))
         self.layout = layout_for(self.closet)
         self.plan = plan_of(self.layout) if self.layout is not None else None
         self.current = self.plan is not None and not self.layout.OutOfDate
@@ -108,7 +109,7 @@ class DxfPanel(TaskPanel):
             written += dxf.sheet_files(self.plan, self.parts, _made(folder / "sheets"), form)
         if self.each.value():
             written += dxf.part_files(self.all_parts, _made(folder / "parts"), form)
-        report(_tr("{} drawings written to {}").format(len(written), folder))
+        report_written(_tr("{} drawings written to {}").format(len(written), folder), self.closet)
 
 
 def _made(folder: Path) -> Path:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 
-from closetbench.core.findings import Finding, Severity
+from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.gui import palette
 from closetbench.gui.fields import Field
 from closetbench.gui.qt import QtCore, QtWidgets, translate
@@ -187,8 +187,6 @@ class Fold(QtWidgets.QWidget):
 class FindingsList(QtWidgets.QLabel):
     """Findings, the weightiest first, each with its figures and where the rule comes from."""
 
-    _ORDER = (Severity.DANGER, Severity.WARNING, Severity.NOT_CHECKED, Severity.NOTE)
-
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("findings")
@@ -199,7 +197,7 @@ class FindingsList(QtWidgets.QLabel):
 
     def show_findings(self, findings: Iterable[Finding]) -> None:
         """Put these in the place of what was shown."""
-        rows = sorted(findings, key=lambda f: self._ORDER.index(f.severity))
+        rows = by_severity(findings)
         self.setVisible(bool(rows))
         self.setText("".join(self._paragraph(f) for f in rows))
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from closetbench.core.errors import ClosetError
 from closetbench.gui import choices, units
+from closetbench.gui.dangers import DangerNote
 from closetbench.gui.fields import ChoiceField, CountField, LengthField, NumberField
 from closetbench.gui.form import Fold, Form, enlarging_button
 from closetbench.gui.qt import QtWidgets, let_events_in, translate
@@ -79,6 +80,7 @@ class LayoutPanel(SpecPanel):
 
     def _saw(self) -> Form:
         form = Form(_tr("Saw and sheets"), "layout")
+        form.whole(DangerNote(self.obj.Closet))
         form.row(_tr("Kerf"), LengthField("settings.kerf", "kerf"), tip=_tr(
             "Width of the cut that the blade makes."))
         form.row(_tr("Trim"), LengthField("trim", "trim", _tr("as the catalogue says")), tip=_tr(

@@ -14,7 +14,7 @@ _QT = FreeCAD.Qt.QT_TRANSLATE_NOOP
 _CLOSET = _QT("Workbench", "Closet")
 _SHOP = _QT("Workbench", "Closet shop papers")
 
-MODULES = ("closet", "components", "contents", "papers")
+MODULES = ("closet", "components", "contents", "papers", "checks")
 """Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
 
 
@@ -23,7 +23,8 @@ def toolbars() -> dict[str, list[str]]:
     return {
         _CLOSET: [
             "Closetbench_Start", "Closetbench_Survey", "Closetbench_Carcass", "Closetbench_Bay",
-            "Closetbench_Contents", "Closetbench_Panel",
+            "Closetbench_Contents", "Closetbench_Panel", "Closetbench_Checks",
+            "Closetbench_SurveySheet",
         ],
         _SHOP: [
             "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_Examples",

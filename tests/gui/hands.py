@@ -174,6 +174,10 @@ class Hands:
     def cancel(self) -> None:
         self._press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
 
+    def close(self) -> None:
+        """Close a panel that only shows something."""
+        self._press(self.gui.QtWidgets.QDialogButtonBox.Close)
+
     def _press(self, which) -> None:
         self.panel.press(which)
         self.wait(300)
