@@ -333,6 +333,13 @@ def _remedy(piece: Piece, way: Entrance, figures: Figures) -> str:
     return "; or ".join(ideas) or "make it smaller"
 
 
+def is_carried(component: Component) -> bool:
+    """Whether a component has to come in: not what lies in front of the closet, nor what is
+    thin and cut where it goes."""
+    return component.box.y1 > 0 and not all(
+        b.role in _CUT_IN_PLACE for b in component.bodies)
+
+
 def access_findings(
     components: Iterable[Component], room: Room | None, envelope: Envelope,
     figures: Figures | None = None,
@@ -353,8 +360,8 @@ def access_findings(
     found, ways = [], []
     for component in components:
         bodies = component.bodies
-        if component.box.y1 <= 0 or all(b.role in _CUT_IN_PLACE for b in bodies):
-            continue  # lies in front of the closet, or is thin and cut where it goes
+        if not is_carried(component):
+            continue
         whole = ask(Piece(component.name, component.box, len(bodies) > 1))
         ways.append(whole)
         if whole.passes:

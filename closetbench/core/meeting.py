@@ -179,13 +179,8 @@ def _pull_findings(
     swept = pull.swept()
     name = _name(component, pull)
     leaves = {(id(c), b) for c, s in swings for b in s.bodies}
-    blocked = [
-        b.full_name for c, b in bodies
-        if (c is not component or b.name not in pull.bodies) and (id(c), b.name) not in leaves
-        and any(shares_with_box(b, box) for box in swept)
-        and not any(shares_with_box(b, box) for box in pull.boxes)
-    ]
-    blocked += [n for n, box in walls if any(box.overlaps(s) for s in swept)]
+    still = [(c, b) for c, b in bodies if (id(c), b.name) not in leaves]
+    blocked = [n for n, _ in in_the_way(component, pull, still, walls)]
     if blocked:
         yield Finding(
             Severity.WARNING, name, "pull-blocked",
@@ -214,6 +209,22 @@ def _pull_findings(
                 f"comes out only after {leaf} is opened to {min(angle, 90.0):g}° or more",
                 parts=(leaf,),
             )
+
+
+def in_the_way(
+    component: Component, pull: Pull, bodies: Iterable[tuple[Component, Body]],
+    walls: Iterable[tuple[str, Box]],
+) -> list[tuple[str, Box]]:
+    """What a drawer or pull-out of a component runs into, with the box around it; doors and
+    lids are to be left out of ``bodies``, since they open."""
+    swept = pull.swept()
+    found = [
+        (b.full_name, b.box()) for c, b in bodies
+        if (c is not component or b.name not in pull.bodies)
+        and any(shares_with_box(b, box) for box in swept)
+        and not any(shares_with_box(b, box) for box in pull.boxes)
+    ]
+    return found + [(n, box) for n, box in walls if any(box.overlaps(s) for s in swept)]
 
 
 def _zone_findings(
