@@ -11,7 +11,7 @@ from closetbench.core.component import Component
 from closetbench.core.convex import Solid, Vector, block, corners, volume
 from closetbench.core.findings import Finding
 from closetbench.core.meeting import free_angle, in_the_way, room_blocks
-from closetbench.core.moves import Move, Pull, Swing, Turn
+from closetbench.core.moves import Pull, Swing, Turn
 from closetbench.core.panel import Box
 
 FAN = 10.0

@@ -22,7 +22,7 @@ def test_a_free_drawer_sweeps_its_boxes_and_travel(box_room):
     found = {s.name: s for s in sweeps(box_room)}
     drawer = found["Boots pull-out: drawer"]
     move = next(m for c in box_room.components if c.name == "Boots pull-out" for m in c.moves)
-    assert drawer.reach == move.travel and not drawer.hits and not drawer.turns
+    assert (drawer.reach, drawer.hits, drawer.turns) == (move.travel, (), False)
     for solid, box in zip(drawer.solids, move.boxes, strict=True):
         wide, high = box.x1 - box.x0, box.z1 - box.z0
         assert volume(solid) == pytest.approx(wide * high * (box.y1 - box.y0 + move.travel))
@@ -33,7 +33,8 @@ def test_a_drawer_behind_the_return_hits_it(box_room):
     narrow = replace(box_room, room=replace(box_room.room, opening=opening))
     drawer = next(s for s in sweeps(narrow) if s.name == "Boots pull-out: drawer")
     assert drawer.blockers == ("the left return",)
-    assert drawer.hits and all(volume(h) > 0 for h in drawer.hits)
+    assert drawer.hits
+    assert all(volume(h) > 0 for h in drawer.hits)
     assert not drawer.findings  # those were made before the opening was
 
 
