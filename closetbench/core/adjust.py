@@ -62,13 +62,22 @@ class Solution:
         (0, 0) where the observations cannot tell its size within a standard deviation of
         ``SHOWN``.
         """
-        c = column / self._sd
-        c = c - self._u @ (self._u.T @ c)
+        c = self._beyond(column)
         norm = float(np.sqrt(c @ c))
         if norm < 1 / SHOWN:
             return 0.0, 0.0
         w = float(c @ self._e) / norm
         return w, w / norm
+
+    def shows(self, column: Array) -> bool:
+        """Whether the observations tell the size of such an effect at all."""
+        c = self._beyond(column)
+        return float(np.sqrt(c @ c)) >= 1 / SHOWN
+
+    def _beyond(self, column: Array) -> Array:
+        """What of an effect the unknowns cannot take up, in standard deviations."""
+        c = column / self._sd
+        return c - self._u @ (self._u.T @ c)
 
     def alike(self, i: int) -> Array:
         """Correlation of every observation's w-statistic with that of observation ``i``."""

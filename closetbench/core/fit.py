@@ -13,7 +13,7 @@ no datum is left open.
 from __future__ import annotations
 
 import math
-from collections.abc import Container, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -56,7 +56,8 @@ class Assumption:
 class Fit:
     """The outcome. ``coefficients[on]`` and ``covariance`` (all coefficients in that order)
     as numpy arrays; ``shapes``: what bends the room; ``rivals``: groups of readings of which one
-    must be wrong, but they cannot say which, and so count for little."""
+    must be wrong, but they cannot say which, and so count for little; ``unseen``: shapes that no
+    reading would show; ``active`` and ``soft``: the unknowns and all that was assumed."""
 
     observations: tuple[Observation, ...]
     used: tuple[bool, ...]
@@ -72,6 +73,9 @@ class Fit:
     shapes: tuple[Shown, ...]
     assumed: tuple[Assumption, ...]
     rivals: tuple[tuple[int, ...], ...] = ()
+    unseen: tuple[str, ...] = ()
+    active: tuple[str, ...] = field(default=(), repr=False)
+    soft: tuple[Assumption, ...] = field(default=(), repr=False)
     model: Model | None = field(default=None, repr=False, compare=False)
 
 
@@ -256,19 +260,29 @@ def _worst(solution: Solution, kept: Sequence[int]) -> tuple[int, float]:
 
 
 def _best_shape(
-    model: Model, solution: Solution, rows: Array, kept: Sequence[int], taken: Container[Shape]
+    model: Model, solution: Solution, rows: Array, kept: Sequence[int], taken: Iterable[Shape]
 ) -> tuple[Shape | None, float, float]:
     best: tuple[Shape | None, float, float] = (None, 0.0, 0.0)
-    for shape in SHAPES:
-        if shape in taken:
-            continue
-        column = np.zeros(len(solution.w))
-        for key in shape.terms:
-            column[:len(kept)] += rows[kept, model.index[key]]
-        w, size = solution.effect(column)
-        if abs(w) > best[1]:
+    for shape in _others(taken):
+        w, size = solution.effect(_effect(model, solution, rows, kept, shape))
+        # widths alone show the bow of both walls, and of either as well: the first is meant
+        if abs(w) > 1.001 * best[1]:
             best = shape, abs(w), size
     return best
+
+
+def _others(taken: Iterable[Shape]) -> list[Shape]:
+    active = {k for shape in taken for k in shape.terms}
+    return [s for s in SHAPES if active.isdisjoint(s.terms)]
+
+
+def _effect(
+    model: Model, solution: Solution, rows: Array, kept: Sequence[int], shape: Shape
+) -> Array:
+    column = np.zeros(len(solution.w))
+    for key in shape.terms:
+        column[:len(kept)] += rows[kept, model.index[key]]
+    return column
 
 
 def _rivals(solution: Solution, kept: Sequence[int], reading: int) -> tuple[int, ...]:
@@ -305,24 +319,10 @@ def _result(
             Shown(s.name, float(sum(x[model.index[k]] for k in s.terms)), names)
             for s, names in shown.items()
         ),
-        tuple(o for o in soft if o.words), rivals, model,
+        tuple(o for o in soft if o.words), rivals,
+        tuple(
+            s.name for s in _others(shown)
+            if not solution.shows(_effect(model, solution, rows, kept, s))
+        ),
+        tuple(active), tuple(soft), model,
     )
-
-
-def gain(result: Fit, candidates: Sequence[Observation]) -> Observation | None:
-    """The reading not yet taken that would make the room most certain."""
-    model = result.model
-    if model is None or not candidates:
-        return None
-    trial = Model(model.at, candidates)
-    x = np.linalg.lstsq(
-        trial.by_term[:SURFACES].reshape(-1, len(trial.terms)),
-        (result.coefficients - trial.base[:SURFACES]).reshape(-1), rcond=None,
-    )[0]
-    _, rows = trial.predict(x)
-    q = np.linalg.pinv(model.by_term[:SURFACES].reshape(-1, len(model.terms)))
-    cofactor = q @ result.covariance @ q.T
-    reach = rows @ cofactor
-    score = np.einsum("ij,ij->i", reach, reach) / (
-        trial.sds**2 + np.einsum("ij,ij->i", reach, rows))
-    return candidates[int(np.argmax(score))]

@@ -8,7 +8,8 @@ rough: the surfaces are nearly flat there.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from enum import IntEnum
 
 from closetbench.core.survey import (
@@ -112,15 +113,24 @@ def observations(survey: Survey) -> tuple[Observation, ...]:
 
 
 def recommended(survey: Survey) -> tuple[Reading, ...]:
-    """The readings that make a room fully measured: with these any single blunder shows.
+    """The readings that make a room fully measured: with these any single blunder shows, and
+    so does any bow or twist that ``room_model`` knows.
 
     The values are rough ones. What the survey has already is left out.
     """
     at = places(survey)
+    # whole millimetres are easier to find on the wall
+    at = replace(at, width=round(at.width), depth=round(at.depth), height=round(at.height))
+    wanted = [*_checks(at), *_bows(at), *_of_opening(survey, at)]
+    return tuple(r for r in wanted if not any(_same_place(r, e) for e in survey.extras))
+
+
+def _checks(at: Places) -> list[Reading]:
+    """What checks the usual readings."""
     flat, steep = math.hypot(at.width, at.depth), math.hypot(at.width, at.height)
     corner = min(60.0, at.width / 4)
     kind = ReadingKind
-    wanted = [
+    return [
         Reading(kind.DEPTH, at.depth, x=corner, z=at.high,
                 label="depth near the left wall, high"),
         Reading(kind.DEPTH, at.depth, x=at.width - corner, z=at.high,
@@ -142,7 +152,48 @@ def recommended(survey: Survey) -> tuple[Reading, ...]:
         Reading(kind.RISE, 0.0, x=0.0, y=0.0, x2=at.width, y2=at.depth,
                 label="rise of the floor from front left to back right"),
     ]
-    return tuple(r for r in wanted if not any(_same_place(r, e) for e in survey.extras))
+
+
+def _bows(at: Places) -> list[Reading]:
+    """What shows a bow half way along or half way up, each twice."""
+    kind, half = ReadingKind, round(at.width / 2)
+    return [
+        Reading(kind.LEAN, 0.0, y=0.0, z=at.low, z2=at.mid, side=Side.LEFT,
+                label="lean of the left wall at the front, half way up"),
+        Reading(kind.LEAN, 0.0, y=0.0, z=at.low, z2=at.mid, side=Side.RIGHT,
+                label="lean of the right wall at the front, half way up"),
+        Reading(kind.LEAN, 0.0, x=0.0, z=at.low, z2=at.mid, side=Side.BACK,
+                label="lean of the back wall at the left, half way up"),
+        Reading(kind.LEAN, 0.0, x=at.width, z=at.low, z2=at.mid, side=Side.BACK,
+                label="lean of the back wall at the right, half way up"),
+        Reading(kind.DEPTH, at.depth, x=half, z=at.low, label="depth in the middle, low"),
+        Reading(kind.DEPTH, at.depth, x=half, z=at.high, label="depth in the middle, high"),
+        Reading(kind.HEIGHT, at.height, x=half, y=0.0, label="height at the front, in the middle"),
+        Reading(kind.HEIGHT, at.height, x=half, y=at.depth,
+                label="height at the back, in the middle"),
+        Reading(kind.RISE, 0.0, x=0.0, y=0.0, x2=half, y2=0.0,
+                label="rise of the floor from left to the middle at the front"),
+        Reading(kind.RISE, 0.0, x=0.0, y=at.depth, x2=half, y2=at.depth,
+                label="rise of the floor from left to the middle at the back"),
+    ]
+
+
+def _of_opening(survey: Survey, at: Places) -> list[Reading]:
+    """What checks the readings of an opening, which else only check each other."""
+    s, kind, found = survey, ReadingKind, []
+    if s.opening_width is not None and s.return_left is not None:
+        high = round(0.9 * min(s.opening_height or at.height, at.height))
+        found += [
+            Reading(kind.OPENING_WIDTH, s.opening_width, z=high,
+                    label="width of the opening, high"),
+            Reading(kind.RETURN, s.return_left, z=high, side=Side.LEFT,
+                    label="return at the left of the opening, high"),
+        ]
+    if s.opening_height is not None:
+        left = 0.0 if s.return_left is None else round(s.return_left)
+        found.append(Reading(kind.OPENING_HEIGHT, s.opening_height, x=left,
+                             label="height of the opening at the left jamb"))
+    return found
 
 
 def _same_place(a: Reading, b: Reading, within: float = 150.0) -> bool:
@@ -241,8 +292,20 @@ def _extra(survey: Survey, at: Places, number: int, r: Reading) -> Observation:
         assert r.side is not None
         across = x if r.side is Side.BACK else at.depth if r.y is None else r.y
         return _lean(survey, key, name, r.value, r.side, across, z, r.z2 or 0.0)
+    if r.kind in _OF_OPENING:
+        return _tape(survey, key, name, r.value, *_OF_OPENING[r.kind](r, x, z))
     a, b = (x, r.y or 0.0), (r.x2 or 0.0, r.y2 or 0.0)
     return _rise(survey, key, name, r.value, ((*a, On.FLOOR), (*b, On.FLOOR)), math.dist(a, b))
+
+
+_OF_OPENING: dict[ReadingKind, Callable[[Reading, float, float], tuple[Spot, Spot]]] = {
+    ReadingKind.OPENING_WIDTH: lambda r, x, z: ((On.JAMB_LEFT, 0.0, z), (On.JAMB_RIGHT, 0.0, z)),
+    ReadingKind.RETURN: lambda r, x, z: (
+        ((On.LEFT, 0.0, z), (On.JAMB_LEFT, 0.0, z)) if r.side is Side.LEFT
+        else ((On.JAMB_RIGHT, 0.0, z), (On.RIGHT, 0.0, z))),
+    ReadingKind.OPENING_HEIGHT: lambda r, x, z: ((x, 0.0, On.FLOOR), (x, 0.0, On.LINTEL)),
+    ReadingKind.LINTEL: lambda r, x, z: ((x, 0.0, On.LINTEL), (x, 0.0, On.CEILING)),
+}
 
 
 def _tape(

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.readings import On, candidates, observations, places
+from closetbench.core.readings import Observation, On, candidates, observations, places
 from closetbench.core.surfaces import TERMS, Surface, basis
 from closetbench.core.survey import READING_NAMES, Obstacle, Survey
 
@@ -187,9 +187,10 @@ def _opening(survey: Survey, surfaces: Sequence[Surface]) -> Opening | None:
 def _findings(
     survey: Survey, result: Fit, readings: Sequence[AdjustedReading], figures: Figures
 ) -> list[Finding]:
-    from closetbench.core.fit import gain
+    from closetbench.core.next_reading import UNCHECKED, checking, gain, settling
 
     found = []
+    others = candidates(survey)
     for one in readings:
         if not one.used:
             found.append(Finding(
@@ -201,11 +202,9 @@ def _findings(
                 f"{figures.small(one.adjusted)} expected, give or take "
                 f"{figures.small(2 * one.sd_adjusted)}",
             ))
-    best = None
-    if result.rivals or result.assumed:
-        best = gain(result, candidates(survey))
-    following = f"; take the {best.name} as well" if best else ""
+    best = gain(result, others) if result.rivals or result.assumed else None
     for group in result.rivals:
+        following = _as_well(settling(result, group, others) or best)
         rivals = [readings[i] for i in group]
         found.append(Finding(
             Severity.WARNING, "survey", "readings-rival",
@@ -224,7 +223,11 @@ def _findings(
     for shape in result.shapes:
         other = ""
         if shape.instead:
-            other = f", or a reading is wrong: {_list(f'the {n}' for n in shape.instead)}"
+            doubts = [i for i, r in enumerate(readings) if r.name in shape.instead]
+            other = (
+                f", or a reading is wrong: {_list(f'the {n}' for n in shape.instead)}"
+                + _as_well(settling(result, (shape.name, *doubts), others))
+            )
         found.append(Finding(
             Severity.NOTE, "survey", "wall-bent",
             f"the readings show a {shape.name}{other}", BAARDA, figures.small(shape.size),
@@ -235,6 +238,29 @@ def _findings(
             "every plumb and level reading is 0, and 0 counts as read: take them with a level, "
             "or a wall that leans will not show",
         ))
+    named = {n for shape in result.shapes for n in shape.instead}
+    alone = [
+        i for i, r in enumerate(readings)
+        if r.used and r.redundancy < UNCHECKED and r.name not in named
+    ]
+    if alone:
+        # each by the reading that checks it, named once
+        checks = dict.fromkeys(
+            check.name for i in alone if (check := checking(result, i, others)) is not None
+        )
+        found.append(Finding(
+            Severity.NOT_CHECKED, "survey", "reading-alone",
+            "nothing checks a reading, so that a wrong one would not show: "
+            f"{_list(f'the {readings[i].name}' for i in alone)}"
+            + (f"; take the {_list(checks)} as well" if checks else ""), BAARDA,
+        ))
+    if result.unseen:
+        found.append(Finding(
+            Severity.NOT_CHECKED, "survey", "bows-not-read",
+            "taken to be straight, since no reading would show it: no "
+            f"{_list(result.unseen)}; hold a straightedge to them, or take the readings half way "
+            "that the survey sheet asks for",
+        ))
     for taken in result.assumed:
         found.append(Finding(
             Severity.NOT_CHECKED, "survey", "not-measured",
@@ -242,6 +268,10 @@ def _findings(
             + (f"; measure the {best.name} next" if best else ""),
         ))
     return found
+
+
+def _as_well(reading: Observation | None) -> str:
+    return f"; take the {reading.name} as well" if reading else ""
 
 
 def _list(texts: Iterable[str]) -> str:

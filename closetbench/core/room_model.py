@@ -175,6 +175,8 @@ def _terms(at: Places) -> list[Term]:
 
 SHAPES = (
     Shape("bow of the side walls", ("left bow", "right bow")),
+    Shape("bow of the left wall", ("left bow",)),
+    Shape("bow of the right wall", ("right bow",)),
     Shape("twist of the left wall", ("left twist",)),
     Shape("twist of the right wall", ("right twist",)),
     Shape("twist of the back wall", ("back twist",)),

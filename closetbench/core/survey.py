@@ -97,6 +97,8 @@ class ReadingKind(Enum):
     corner to the ceiling corner at ``side``. ``LEAN``: plumb offset of the wall at ``side``
     between z and z2, at y (side walls) or x (rear wall), positive where it leans into the
     closet on its way up. ``RISE``: level offset of the floor from (x, y) to (x2, y2).
+    ``OPENING_WIDTH``: jamb to jamb at z. ``OPENING_HEIGHT``: floor to lintel at x, ``LINTEL``
+    from there to the ceiling inside. ``RETURN``: from the side wall at ``side`` to the jamb at z.
     Where y may be left out, that is the rear wall or its corner.
     """
 
@@ -107,6 +109,10 @@ class ReadingKind(Enum):
     ELEVATION_DIAGONAL = "diagonal in elevation"
     LEAN = "lean"
     RISE = "rise"
+    OPENING_WIDTH = "width of the opening"
+    OPENING_HEIGHT = "height of the opening"
+    LINTEL = "height over the opening"
+    RETURN = "return beside the opening"
 
 
 _NEEDED = {
@@ -117,6 +123,10 @@ _NEEDED = {
     ReadingKind.ELEVATION_DIAGONAL: ("side",),
     ReadingKind.LEAN: ("side", "z", "z2"),
     ReadingKind.RISE: ("x", "y", "x2", "y2"),
+    ReadingKind.OPENING_WIDTH: ("z",),
+    ReadingKind.OPENING_HEIGHT: ("x",),
+    ReadingKind.LINTEL: ("x",),
+    ReadingKind.RETURN: ("side", "z"),
 }
 
 
@@ -147,6 +157,7 @@ class Reading:
         what = self.kind.value
         if self.side is not None:
             what += f" of the {self.side.value} wall" if self.kind is ReadingKind.LEAN else (
+                f", {self.side.value}" if self.kind is ReadingKind.RETURN else
                 f" to the {self.side.value}")
         places = [f"{k} {v:g}" for k in ("x", "y", "z", "x2", "y2", "z2")
                   if (v := getattr(self, k)) is not None]
@@ -161,8 +172,8 @@ class Reading:
                 "survey", f"place of the {self.name}", "missing",
                 f"must say where it was read: {', '.join(missing)}",
             )
-        diagonal = (ReadingKind.PLAN_DIAGONAL, ReadingKind.ELEVATION_DIAGONAL)
-        if self.kind in diagonal and self.side is Side.BACK:
+        ends = (ReadingKind.PLAN_DIAGONAL, ReadingKind.ELEVATION_DIAGONAL, ReadingKind.RETURN)
+        if self.kind in ends and self.side is Side.BACK:
             raise SurveyError("survey", self.name, "back", "must end at the left or at the right")
         _check_value(self.name, self.value, self.kind in (ReadingKind.LEAN, ReadingKind.RISE))
 

@@ -102,20 +102,20 @@ def survey_sheet(
     the readings that let any wrong one be found.
     """
     at = places(survey)
-    items = list(_usual(survey, at)) + list(_opening(survey, at))
-    extras = survey.extras + (recommended(survey) if full else ())
-    for i, reading in enumerate(extras, 1):
-        taken = reading.value if i <= len(survey.extras) else None
-        items.append(_extra(i, reading, at, taken))
-    blanks = tuple(
-        replace(b, number=n, value=None if blank else b.value) for n, b in enumerate(items, 1)
-    )
     opening = None
     if survey.opening_width is not None:
         x0 = survey.return_left
         if x0 is None:
             x0 = (at.width - survey.opening_width) / 2
         opening = (x0, x0 + survey.opening_width, survey.opening_height or at.height)
+    items = list(_usual(survey, at)) + list(_opening(survey, at))
+    extras = survey.extras + (recommended(survey) if full else ())
+    for i, reading in enumerate(extras, 1):
+        taken = reading.value if i <= len(survey.extras) else None
+        items.append(_extra(i, reading, at, taken, opening))
+    blanks = tuple(
+        replace(b, number=n, value=None if blank else b.value) for n, b in enumerate(items, 1)
+    )
     return SurveySheet(
         title, at.width, at.depth, at.height, survey.levels, opening, blanks
     )
@@ -174,7 +174,24 @@ def _opening(survey: Survey, at: Places) -> Iterator[Blank]:
         yield Blank(0, words, name, property_name(name), *lines[name], getattr(survey, name))
 
 
-def _extra(number: int, r: Reading, at: Places, taken: float | None) -> Blank:
+def _of_opening(
+    r: Reading, at: Places, opening: tuple[float, float, float]
+) -> tuple[Point, Point]:
+    x0, x1, head = opening
+    x, z = r.x or 0.0, r.z or 0.0
+    if r.kind is ReadingKind.OPENING_WIDTH:
+        return (x0, z), (x1, z)
+    if r.kind is ReadingKind.RETURN:
+        return ((0.0, z), (x0, z)) if r.side is Side.LEFT else ((x1, z), (at.width, z))
+    if r.kind is ReadingKind.OPENING_HEIGHT:
+        return (x, 0.0), (x, head)
+    return (x, head), (x, at.height)
+
+
+def _extra(
+    number: int, r: Reading, at: Places, taken: float | None,
+    opening: tuple[float, float, float] | None,
+) -> Blank:
     kind = ReadingKind
     x = r.x if r.x is not None else at.width if r.side is Side.RIGHT else 0.0
     y = at.depth if r.y is None else r.y
@@ -194,14 +211,17 @@ def _extra(number: int, r: Reading, at: Places, taken: float | None) -> Blank:
     elif r.kind is kind.PLAN_DIAGONAL:
         view, line = View.PLAN, ((at.width - to, 0.0), (to, at.depth))
     elif r.kind is kind.LEAN:
-        how = "+ into the closet on its way up"
+        how = "+ inward"
         if r.side is Side.BACK:
             view, line = View.SIDE, ((at.depth, z), (at.depth, r.z2 or 0.0))
         else:
             view, line = level, ((to, z), (to, r.z2 or 0.0))
-    else:
+    elif r.kind is kind.RISE:
         how = "+ where it rises"
         view, line = View.PLAN, ((x, y), (r.x2 or 0.0, r.y2 or 0.0))
+    else:
+        view, line = View.FRONT, _of_opening(r, at, opening or (0.1 * at.width, 0.9 * at.width,
+                                                               0.85 * at.height))
     return Blank(
         0, r.name, f"extra {number}: {_places(r)}", f"Extra{number}", view, *line, taken, how
     )

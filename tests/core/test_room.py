@@ -15,10 +15,18 @@ from closetbench.core.errors import SurveyError
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import LengthFormat
-from closetbench.core.readings import On
+from closetbench.core.readings import On, recommended
 from closetbench.core.room import Room, build_room
 from closetbench.core.surfaces import Surface
-from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, Survey, TapeClass
+from closetbench.core.survey import (
+    READING_NAMES,
+    Obstacle,
+    Reading,
+    ReadingKind,
+    Side,
+    Survey,
+    TapeClass,
+)
 from tests.core.measured import plain_survey
 from tests.core.rooms import TrueRoom, crooked_rooms
 
@@ -57,8 +65,9 @@ def test_racked_plan_is_drawn_from_depths_and_diagonals() -> None:
 
 
 def doubts(room: Room) -> list[Finding]:
-    """The findings, but for the one that a room quite plumb and level always has."""
-    return [f for f in room.findings if f.rule != "not-plumbed"]
+    """The findings, but for those that a plain survey, quite plumb and level, always has."""
+    usual = ("not-plumbed", "bows-not-read", "reading-alone")
+    return [f for f in room.findings if f.rule not in usual]
 
 
 def rules(room: Room) -> list[str]:
@@ -220,8 +229,48 @@ def test_a_shape_and_a_reading_that_explain_the_same_are_both_named() -> None:
     finding = only(build_room(replace(TrueRoom().survey(), lean_back_left=14.0)), "wall-bent")
     assert finding.message == (
         "the readings show a twist of the back wall, or a reading is wrong: the lean of the back "
-        "wall at the left and the lean of the back wall at the right"
+        "wall at the left and the lean of the back wall at the right; take the depth "
+        "in the middle, high as well"
     )
+
+
+SINGLE = TrueRoom(
+    rear_left=(4.0, 640.0), rear_right=(1909.0, 634.0), left=(5.0, 5.0), right=(22 / 7, 22 / 7),
+    bulge=(5 / 3, 5 / 3), back=(3.0, 3.0), floor=(0.0, 5.0, -2.0, 3.0),
+).survey()
+
+
+@pytest.mark.parametrize("key", READING_NAMES)
+def test_a_plain_survey_names_a_wrong_reading_or_what_to_take_next(key: str) -> None:
+    # 23 readings cannot all check each other: what they narrow down to a group, and what
+    # nothing checks, is said with the reading to take next
+    wrong = replace(SINGLE, **{key: getattr(SINGLE, key) + 15.0})  # type: ignore[arg-type]
+    found = [f for f in build_room(wrong).findings if READING_NAMES[key] in f.message]
+    assert found
+    first = found[0]
+    assert first.rule in ("reading-wrong", "readings-rival", "wall-bent", "reading-alone")
+    if first.rule != "reading-wrong":
+        assert re.search(r"; take the .+ as well", first.message)
+
+
+def test_the_reading_to_take_next_settles_which_is_wrong() -> None:
+    wrong = replace(SINGLE, rise_back=SINGLE.rise_back + 12.0)
+    rival = only(build_room(wrong), "readings-rival").message
+    (name,) = re.findall("; take the (.+) as well", rival)
+    (following,) = (r for r in recommended(SINGLE) if r.name == name)
+    following = replace(following, value=3.0)  # from front left to back right
+    room = build_room(replace(wrong, extras=(following,)))
+    assert [r.key for r in room.readings if not r.used] == ["rise_back"]
+
+
+def test_what_no_reading_checks_or_shows_is_said() -> None:
+    plain = build_room(SINGLE)
+    assert only(plain, "reading-alone").message.startswith(
+        "nothing checks a reading, so that a wrong one would not show: the depth along the left"
+    )
+    assert "bow of the ceiling from left to right" in only(plain, "bows-not-read").message
+    full = plain_survey(1900.0, 600.0, 2400.0, opening=True)
+    assert not {"reading-alone", "bows-not-read"} & {f.rule for f in build_room(full).findings}
 
 
 def test_readings_that_differ_no_more_than_the_tape_are_left_alone() -> None:
@@ -287,8 +336,9 @@ def test_returns_alone_give_the_opening_and_no_lintel_leaves_it_open_to_the_ceil
 
 
 def test_opening_and_returns_check_the_width() -> None:
-    room = build_room(opened(return_right=260.0))
-    assert only(room, "readings-rival").message.count("return at the") == 2
+    rival = only(build_room(opened(return_right=260.0)), "readings-rival").message
+    assert "the return at the left of the opening and the return at the right" in rival
+    assert "; take the return at the left of the opening, high as well" in rival
 
 
 def test_room_keeps_what_stands_in_it() -> None:
