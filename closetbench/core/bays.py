@@ -10,7 +10,7 @@ from itertools import pairwise
 from closetbench.core.component import fastener_count, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.frame import NAIL, PIN, SCREW, SHORT_SCREW, Frame, Vertical
+from closetbench.core.frame import NAIL, PIN, PINS, SCREW, SHORT_SCREW, Frame, Vertical
 from closetbench.core.joinery import Joint
 from closetbench.core.panel import Face, Groove, HoleRow, Notch, Panel, Rim
 from closetbench.core.parts import LYING, LYING_DEEP, HardwareNeed, Part, Place, Role
@@ -303,7 +303,7 @@ def _rows(
             runs.append([z])
     return [
         HoleRow(
-            "shelf pins", face, run[0] - vertical.z0, y, drill.diameter, depth, len(run),
+            PINS, face, run[0] - vertical.z0, y, drill.diameter, depth, len(run),
             drill.pitch,
         )
         for run in runs for y in _row_depths(frame)

@@ -9,6 +9,7 @@ from closetbench.core.access import Access, access_findings
 from closetbench.core.anchoring import FreeUnit
 from closetbench.core.bench_strength import Bench
 from closetbench.core.bodies import Body, LengthPart
+from closetbench.core.borings import blocked_finding, drill
 from closetbench.core.carcass import build_carcass
 from closetbench.core.checks import run_checks
 from closetbench.core.circumstances import Circumstances
@@ -23,6 +24,7 @@ from closetbench.core.fillers import FillersSpec, Levelling, build_fillers
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
+from closetbench.core.joinery import JoineryRules
 from closetbench.core.kept import take_out_reused, with_kept
 from closetbench.core.levelling import scribe_base
 from closetbench.core.materials import Catalogue
@@ -190,7 +192,22 @@ def _components(
             component = build_inside(spec, site, catalogue)
         built[spec.name] = component
         site = site.with_(component)
+    _bore(built, design.components, figures or Figures())
     return take_out_reused([built[spec.name] for spec in design.components], pieces)
+
+
+def _bore(built: dict[str, Component], specs: Iterable[Spec], figures: Figures) -> None:
+    """Drill what components want in others; what cannot be drilled is a finding of the one
+    that wants it."""
+    rules = {s.name: s.rules for s in specs if isinstance(s, CarcassSpec)}
+    for name, component in list(built.items()):
+        for host in dict.fromkeys(b.host for b in component.borings):
+            wanted = [b for b in component.borings if b.host == host]
+            parts, blocked = drill(
+                built[host].parts, wanted, rules.get(host, JoineryRules()))
+            built[host] = replace(built[host], parts=parts)
+            built[name] = replace(built[name], findings=(
+                *built[name].findings, *(blocked_finding(name, b, figures) for b in blocked)))
 
 
 def _close_gaps(

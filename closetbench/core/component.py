@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from closetbench.core.anchoring import FreeUnit
 from closetbench.core.bench_strength import Bench
 from closetbench.core.bodies import Body, LengthPart, Piece
+from closetbench.core.borings import Boring
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding
 from closetbench.core.materials import Catalogue
@@ -45,7 +46,8 @@ class Component:
     space that must stay free. ``board``: material of what bounds its bays, and ``laps``
     its thickness below and above them, where no shelf, top or bottom of a carcass does.
     ``frames``: name of the carcass that it stands in front of as its face frame;
-    ``checked``: what the checks of strength and stability are to look at.
+    ``borings``: holes that it wants in other components; ``checked``: what the
+    checks of strength and stability are to look at.
     """
 
     name: str
@@ -63,6 +65,7 @@ class Component:
     laps: tuple[float, float] = (0.0, 0.0)
     frames: str = ""
     checked: tuple[Rod | Bench | FreeUnit, ...] = ()
+    borings: tuple[Boring, ...] = ()
 
     @property
     def bodies(self) -> tuple[Body, ...]:

@@ -10,10 +10,16 @@ from closetbench.core.bodies import Body
 from closetbench.core.component import Component
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Box
-from closetbench.core.parts import Part, Place
+from closetbench.core.parts import Part, Place, Role
 
 LEAST_CONFLICT = 1.0
 """Common volume below this is rounding, mm³."""
+_FRONTS = (Role.FRONT, Role.DOOR)
+_BOUNDS = (
+    Role.SIDE, Role.DIVIDER, Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.STILE, Role.RAIL,
+    Role.MULLION, Role.BENCH_FRAME, Role.BENCH_TOP,
+)
+"""What an inset front is fitted into."""
 
 
 def common_volume(first: Body, second: Body) -> float:
@@ -109,6 +115,15 @@ def _high(box: Box) -> tuple[float, float, float]:
     return box.x1, box.y1, box.z1
 
 
+def _tapered_in(first: Body, second: Body) -> bool:
+    """Whether one is a front that is tapered to the other as measured: drawn square, the two
+    would overlap."""
+    return any(
+        isinstance(p, Part) and p.panel.tapers and p.role in _FRONTS and q.role in _BOUNDS
+        for p, q in ((first, second), (second, first))
+    )
+
+
 def conflict_findings(components: Sequence[Component]) -> list[Finding]:
     """A warning for each two bodies of different components that take the same space."""
     found = []
@@ -119,6 +134,8 @@ def conflict_findings(components: Sequence[Component]) -> list[Finding]:
             if not p.box().overlaps(second.box):
                 continue
             for q in second.bodies:
+                if _tapered_in(p, q):
+                    continue
                 volume = common_volume(p, q)
                 if volume > LEAST_CONFLICT:
                     found.append(Finding(

@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
+from closetbench.core.borings import Boring
 from closetbench.core.component import Component, bands_for, box_around, require
 from closetbench.core.errors import ClosetError
-from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.fronts import FrontKind, FrontSpec, check_gap, lapped
+from closetbench.core.fronts import FrontKind, FrontSpec, check_gap, lapped, out_of_square
 from closetbench.core.hinges import HingeClass
 from closetbench.core.inside import Opening, Spot
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue
 from closetbench.core.moves import Swing, Turn
-from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim
+from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim, Run
 from closetbench.core.parts import FACING_UPRIGHT, HardwareNeed, Part, Place, Role
+from closetbench.core.skew import Fitted, fit_front
 
 PULL_ABOVE_FLOOR = 1000.0
 """Height of a pull where the leaf reaches there, mm: common practice, no published source."""
@@ -25,6 +27,7 @@ PULL_FROM_END = 60.0
 LEAST_LEAF = 100.0
 """The narrowest and lowest leaf, mm: common practice, no published source."""
 PLAIN = JoineryRules()
+PLATES = "hinge plate"
 
 
 class Hinged(Enum):
@@ -91,87 +94,125 @@ def build_doors(spec: DoorsSpec, opening: Opening, catalogue: Catalogue) -> Comp
                                    else (spec.hinged,))
     ]
     rear = opening.box.y0 + (board.thickness if front.kind is FrontKind.INSET else 0.0)
-    parts, moves, count = [], [], 0
+    parts, moves, borings, count = [], [], [], 0
     for x, hinged in edges:
         name = "door" if spec.leaves == 1 else f"{hinged.value} door"
-        panel, count = _leaf(spec, opening, hinge, catalogue, (width, z1 - z0), hinged, z0)
+        fitted = fit_front(front.lean, front.gap, opening.box, (x, x + width, z0, z1))
+        panel, cups = _leaf(spec, opening, hinge, catalogue, fitted, hinged)
         check_panel(panel, f"{spec.name}: {name}", PLAIN)
+        count += len(cups)
+        if not opening.framed:
+            borings += _plates(opening, hinge, hinged, rear, [fitted.z0 + at for at in cups])
         part = Part(name, spec.name, Role.DOOR, panel,
-                    Place((x + width, rear, z0), *FACING_UPRIGHT))
+                    Place((fitted.x1, rear, fitted.z0), *FACING_UPRIGHT))
         parts.append(part)
         moves.append(Swing(name, frozenset({name}), part.box(), Turn(hinged.value), hinge.opens))
-    needs = [HardwareNeed(hinge.item, count * spec.leaves, "doors")]
+    needs = [HardwareNeed(hinge.item, count, "doors")]
     if front.pulls:
         needs.append(HardwareNeed("pull", spec.leaves, "doors"))
     return Component(
         spec.name, tuple(parts), box_around(parts), tuple(needs),
-        _findings(spec, hinge, (width, z1 - z0), opening.figures), moves=tuple(moves),
+        _findings(spec, hinge, (width, z1 - z0), opening), moves=tuple(moves),
+        borings=tuple(borings),
     )
+
+
+def _plates(
+    opening: Opening, hinge: HingeClass, hinged: Hinged, rear: float, heights: Sequence[float]
+) -> list[Boring]:
+    """The holes for the plates in the side that the hinges hold on to, at the cups' heights;
+    ``rear``: of the leaf."""
+    left = hinged is Hinged.LEFT
+    x, into = (opening.box.x0, (-1.0, 0.0, 0.0)) if left else (opening.box.x1, (1.0, 0.0, 0.0))
+    return [
+        Boring(
+            PLATES, opening.host, (x, rear + hinge.plate_front, z - hinge.plate_pitch / 2),
+            (0.0, 0.0, hinge.plate_pitch), into, 2, hinge.plate_hole, hinge.plate_depth,
+        )
+        for z in heights
+    ]
 
 
 def _leaf(
     spec: DoorsSpec, opening: Opening, hinge: HingeClass, catalogue: Catalogue,
-    size: tuple[float, float], hinged: Hinged, z0: float,
-) -> tuple[Panel, int]:
-    """A leaf, grain upright, and the hinges on it."""
-    front, (width, height) = spec.front, size
+    size: Fitted, hinged: Hinged,
+) -> tuple[Panel, tuple[float, ...]]:
+    """A leaf, grain upright, and the heights of its cups above its lower end."""
+    front, left = spec.front, hinged is Hinged.LEFT
+    width, height, z0 = size.x1 - size.x0, size.z1 - size.z0, size.z0
     board = catalogue.material(front.board(opening), subject=spec.name)
     rims = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
     bare = Panel(
         height, width, board.thickness, board.key, Grain.LENGTH if board.grained else Grain.NONE,
         bands=bands_for(catalogue, board.key, front.band, rims, spec.name),
-        visible=frozenset(rims),
+        visible=frozenset(rims), tapers=size.upright(),
     )
     weight = bare.volume * board.density * 1e-9
     count = hinge.count(height, weight, opening.subject)
     if spec.hinges is not None:
         count = spec.hinges
-    at = hinge.positions(height, count, opening.subject)
+    row = None if opening.framed else opening.rows[0 if left else 1]
+    fits = row is not None and abs(row[1] - hinge.plate_pitch) < 1e-6
+    at = hinge.positions(height, count, opening.subject, row[0] - z0 if row and fits else None)
     edge = hinge.cup_edge if spec.cup_edge is None else require(
         opening.subject, "edge distance of the cups", spec.cup_edge, 1.0, 20.0)
     across = edge + hinge.cup / 2
-    # the leaf's frame lies with its width running to the left
-    y = width - across if hinged is Hinged.LEFT else across
-    holes = [HoleRow(
-        "hinge cup", Face.LOWER, at[0], y, hinge.cup, hinge.cup_depth, count, at[1] - at[0],
-    )]
+    in_left, in_right = size.inside_left, size.inside_right
+
+    def y_at(z: float, from_edge: float, at_left: bool) -> float:
+        """From the right of the leaf's rectangle, where its width starts."""
+        return width - in_left(z) - from_edge if at_left else in_right(z) + from_edge
+
+    ys = [y_at(z, across, left) for z in at]
+    cup = HoleRow(
+        "hinge cup", Face.LOWER, at[0], ys[0], hinge.cup, hinge.cup_depth, count, at[1] - at[0])
+    holes = [cup]
+    if max(ys) - min(ys) > 1e-6:
+        # the cups follow an edge that leans
+        holes = [replace(cup, x=z, y=y, count=1) for z, y in zip(at, ys, strict=True)]
     if front.pulls:
         if front.pulls != 1:
             raise ClosetError(opening.subject, "pulls", front.pulls, "must be 0 or 1 on a door")
         pull = _pull_height(spec, opening, height, z0)
-        free = spec.pull_edge if hinged is Hinged.LEFT else width - spec.pull_edge
+        free = y_at(pull, spec.pull_edge, not left)
         require(opening.subject, "distance of the pull from the free edge", spec.pull_edge,
                 front.pull_hole, width - across - hinge.cup / 2 - front.pull_hole)
-        holes.append(HoleRow(
-            "pull", Face.UPPER, pull, free, front.pull_hole, board.thickness,
-        ))
-    return Panel(
-        bare.length, bare.width, bare.thickness, bare.material, bare.grain, (), tuple(holes), (),
-        bare.bands, bare.visible,
-    ), count
+        holes += front.pull_holes(
+            Face.UPPER, [(pull, free)], board.thickness, Run.LENGTH, opening.subject)
+    return replace(bare, holes=tuple(holes)), at
 
 
 def _pull_height(spec: DoorsSpec, opening: Opening, height: float, z0: float) -> float:
     """Of the pull's middle above the lower end of the leaf."""
-    most = max(height - PULL_FROM_END, PULL_FROM_END)
+    least = PULL_FROM_END + spec.front.pull_spacing / 2
+    most = max(height - least, least)
     if spec.pull_height is None:
-        return min(max(PULL_ABOVE_FLOOR - z0, PULL_FROM_END), most)
+        return min(max(PULL_ABOVE_FLOOR - z0, least), most)
     return require(
-        opening.subject, "height of the pull", spec.pull_height, z0 + PULL_FROM_END, z0 + most,
+        opening.subject, "height of the pull", spec.pull_height, z0 + least, z0 + most,
         "above the floor, to lie on the door",
     ) - z0
 
 
 def _findings(
-    spec: DoorsSpec, hinge: HingeClass, size: tuple[float, float], form: Figures
+    spec: DoorsSpec, hinge: HingeClass, size: tuple[float, float], opening: Opening
 ) -> tuple[Finding, ...]:
-    width, height = size
+    (width, height), form = size, opening.figures
     found = [Finding(
         Severity.NOTE, spec.name, "hinge-sheet",
         f"the boring for the {hinge.title} is common practice: compare it with the sheet of the "
         "hinge in hand, and bore a trial piece first", hinge.source,
         f"{hinge.cup:g} mm, {hinge.cup_depth:g} mm deep",
     )]
+    if opening.framed:
+        found.append(Finding(
+            Severity.NOTE, spec.name, "plates-on-frame",
+            "its hinges hold on to the face frame: take plates for frames, or pack the sides out "
+            "flush with it; their holes are not drilled", hinge.source,
+        ))
+    if spec.front.lean.any:
+        found.append(out_of_square(
+            spec.name, "set the hinges so that their axis is plumb, or the door swings by itself"))
     if width > hinge.widest:
         found.append(Finding(
             Severity.WARNING, spec.name, "wide-door",

@@ -13,13 +13,14 @@ from enum import Enum
 from closetbench.core.component import Component, box_around, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.fronts import FrontKind, FrontSpec, front_part, front_spans
+from closetbench.core.fronts import FrontKind, FrontSpec, front_part, front_spans, out_of_square
 from closetbench.core.inside import Opening, Spot
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue, Material
 from closetbench.core.moves import Pull
 from closetbench.core.panel import Face, Grain, Groove, HoleRow, Panel, Rim, Run
 from closetbench.core.parts import FACING, LYING_DEEP, HardwareNeed, Part, Place, Role
+from closetbench.core.skew import plumb
 from closetbench.core.slides import LEAST_BOX, SlideClass
 
 BOX_SCREW = "screw_4x40"
@@ -125,6 +126,7 @@ def _box_size(
     catalogue: Catalogue, span: tuple[float, float], name: str,
 ) -> BoxSize:
     subject = f"{opening.subject}, {name}"
+    opening, span = plumb(spec.front.lean, spec.front.gap, opening, span)
     width = slide.outer_width(opening.width, board.thickness, subject)
     y = opening.box.y0 + spec.front.inset_by(opening, catalogue)
     free = opening.box.y1 - y
@@ -310,6 +312,8 @@ def _findings(
             f"and {form.small(right)} at the right, flush with the frame's edges",
             "common practice, no published source",
         ))
+    if spec.front.lean.any:
+        found.append(out_of_square(spec.name, "shim the slides plumb and parallel"))
     if "memory" in slide.source:
         found.append(Finding(
             Severity.WARNING, spec.name, "slide-sheet",

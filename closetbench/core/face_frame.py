@@ -24,15 +24,21 @@ from closetbench.core.findings import Finding, Severity
 from closetbench.core.inside import Site
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue, Material
-from closetbench.core.panel import Face, Grain, Groove, Panel, Rim
+from closetbench.core.panel import Face, Grain, Groove, Panel, Pocket, Rim, RimHole
 from closetbench.core.parts import FACING, FACING_UPRIGHT, HardwareNeed, Part, Place, Role
 
 POCKET_SCREW = "pocket_screw_4x32"
 DOWEL = "dowel_8x40"
 NAIL = "nail_18x40"
 NAIL_SPACING = 200.0
-PER_JOINT = 2
-"""Pocket screws or dowels in a joint: common practice, no published source."""
+DOWEL_ACROSS, DOWEL_LENGTH, DOWEL_PLAY = 8.0, 40.0, 2.0
+"""mm; the play is what both holes of a dowel are longer together than it is, for the glue:
+common practice, no published source."""
+LEAST_BEHIND = 4.0
+"""What stays of a member behind a dowel's hole across it, mm: common practice."""
+TWO_FASTENERS = 32.0
+"""A joint narrower than this has one pocket screw or dowel, else two, mm: common practice, no
+published source."""
 NARROWEST = 20.0
 
 
@@ -109,6 +115,8 @@ class _Member:
     z1: float
     laps: tuple[float, float] = (0.0, 0.0)
     cuts: list[Groove] = field(default_factory=list)
+    rim_holes: list[RimHole] = field(default_factory=list)
+    pockets: list[Pocket] = field(default_factory=list)
 
     @property
     def upright(self) -> bool:
@@ -123,17 +131,20 @@ def build_face_frame(spec: FaceFrameSpec, site: Site, catalogue: Catalogue) -> C
     members = _members(spec, carcass, envelope)
     if spec.joint is FrameJoint.HALF_LAP:
         _half_laps(spec, members, board)
+    else:
+        _butts(spec, members, board)
     parts = tuple(
         _part(spec, m, board, carcass.box.y0, catalogue) for m in members
     )
-    joints = 2 * sum(m.role is not Role.STILE for m in members)
     needs = [HardwareNeed(
         NAIL, sum(fastener_count(p.panel.length, NAIL_SPACING) for p in parts),
         "face frame to the carcass",
     )]
     if spec.joint is not FrameJoint.HALF_LAP:
         key = POCKET_SCREW if spec.joint is FrameJoint.POCKET else DOWEL
-        needs.append(HardwareNeed(key, PER_JOINT * joints, "joints of the face frame"))
+        count = sum(len(m.pockets) for m in members)
+        count += sum(len(m.rim_holes) for m in members) // 2
+        needs.append(HardwareNeed(key, count, "joints of the face frame"))
     return Component(
         spec.name, parts, box_around(parts), tuple(needs),
         _findings(spec, parts, board, site), frames=carcass.name,
@@ -209,6 +220,52 @@ def _members(spec: FaceFrameSpec, carcass: Component, envelope: Envelope) -> lis
     return found
 
 
+def fastener_places(width: float) -> tuple[float, ...]:
+    """Where the pocket screws or dowels of a joint ``width`` mm wide sit, from one end of it."""
+    return (width / 4, 3 * width / 4) if width >= TWO_FASTENERS else (width / 2,)
+
+
+def _butts(spec: FaceFrameSpec, members: list[_Member], board: Material) -> None:
+    """Pockets in the rear of rails and mullions, or holes for dowels in them and in what they
+    butt against. A rail's ends meet uprights, a mullion's the bottom and the top rail."""
+    rails = {m.name: m for m in members if m.name in ("bottom rail", "top rail")}
+    for m in (m for m in members if m.role is not Role.STILE):
+        if m.upright:
+            ends = [(Rim.START, rails["bottom rail"]), (Rim.END, rails["top rail"])]
+        else:
+            ends = [
+                (rim, next(u for u in members if u.upright and abs(
+                    (u.x0 if rim is Rim.END else u.x1) - x) < 1e-6))
+                for rim, x in ((Rim.START, m.x0), (Rim.END, m.x1))
+            ]
+        across = m.x1 - m.x0 if m.upright else m.z1 - m.z0
+        for rim, meets in ends:
+            for at in fastener_places(across):
+                if spec.joint is FrameJoint.POCKET:
+                    m.pockets.append(Pocket(meets.name, Face.LOWER, rim, at))
+                else:
+                    _dowel(m, rim, meets, at, board)
+
+
+def _dowel(m: _Member, rim: Rim, meets: _Member, at: float, board: Material) -> None:
+    """The two holes of a dowel, in a member's end and in the edge that it meets."""
+    wide = meets.x1 - meets.x0 if meets.upright else meets.z1 - meets.z0
+    total = DOWEL_LENGTH + DOWEL_PLAY
+    # a hole from either edge must have room in a mullion
+    most = wide / 2 - LEAST_BEHIND / 2 if meets.role is Role.MULLION else wide - LEAST_BEHIND
+    cross = min(total / 2, most)
+    level = board.thickness / 2
+    m.rim_holes.append(RimHole("dowels", rim, at, level, DOWEL_ACROSS, total - cross))
+    if m.upright:
+        # a mullion's width runs to the left, a rail's length to the right
+        along = m.x1 - at - meets.x0
+        edge = Rim.REAR if rim is Rim.START else Rim.FRONT
+    else:
+        along = m.z0 + at - meets.z0
+        edge = Rim.FRONT if rim is Rim.START else Rim.REAR
+    meets.rim_holes.append(RimHole("dowels", edge, along, level, DOWEL_ACROSS, cross))
+
+
 def _half_laps(spec: FaceFrameSpec, members: list[_Member], board: Material) -> None:
     """Lengthen rails and mullions by what they lap over, and cut what they lap over.
 
@@ -280,7 +337,7 @@ def _part(
         length, width, board.thickness, board.key,
         Grain.LENGTH if board.grained else Grain.NONE, tuple(member.cuts),
         bands=bands_for(catalogue, board.key, spec.band, rims, spec.name),
-        visible=frozenset(rims),
+        visible=frozenset(rims), rim_holes=tuple(member.rim_holes), pockets=tuple(member.pockets),
     )
     part = Part(member.name, spec.name, member.role, panel, place)
     check_panel(panel, part.full_name, spec.rules)

@@ -21,6 +21,8 @@ REAR_PLAY = 0.5
 SCREW = "screw_4x50"
 NAIL = "nail_20x50"
 PIN = "shelf_pin_5"
+PINS = "shelf pins"
+"""What the rows of holes are called."""
 SHORT_SCREW = "screw_4x30"
 BACK_SCREW = "screw_35x16"
 

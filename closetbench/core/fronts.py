@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
 
-from closetbench.core.component import bands_for
+from closetbench.core.component import bands_for, require
 from closetbench.core.errors import ClosetError
+from closetbench.core.findings import Finding, Severity
 from closetbench.core.inside import Lap, Opening
 from closetbench.core.materials import Catalogue
-from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim
+from closetbench.core.panel import Face, Grain, HoleRow, Panel, Rim, Run
 from closetbench.core.parts import FACING, Part, Place, Role
+from closetbench.core.skew import Lean, fit_front
 
 LEAST_FRONT = 40.0
 """The lowest front, mm: common practice, no published source."""
@@ -38,6 +41,11 @@ class FrontSpec:
     ``pull_hole``: diameter of the hole for a pull.
     ``band``: key of their edge band, None for the material's own, "" for none.
     ``lap``: how far an overlay front laps over what bounds its opening, None by its kind.
+    ``pull_spacing``: from hole to hole of a pull with two, 0 for a knob with one.
+    ``lean_left``: how far the left edge of an inset front's opening leans to the right, upwards.
+    ``lean_right``: how far its right edge leans to the right, upwards.
+    ``rise_below``: how far its lower edge rises to the right.
+    ``rise_above``: how far its upper edge rises to the right.
     """
 
     kind: FrontKind = FrontKind.INSET
@@ -47,6 +55,38 @@ class FrontSpec:
     pull_hole: float = 5.0
     band: str | None = None
     lap: float | None = None
+    pull_spacing: float = 0.0
+    lean_left: float = 0.0
+    lean_right: float = 0.0
+    rise_below: float = 0.0
+    rise_above: float = 0.0
+
+    @property
+    def lean(self) -> Lean:
+        """How the opening of inset fronts is out of square."""
+        return Lean(self.lean_left, self.lean_right, self.rise_below, self.rise_above)
+
+    def pull_holes(
+        self, face: Face, at: Iterable[tuple[float, float]], depth: float, run: Run, subject: str
+    ) -> tuple[HoleRow, ...]:
+        """The holes for pulls whose middles are given, evenly along the length where they are
+        several; a pull's two holes lie along ``run``."""
+        middles, apart = list(at), self.pull_spacing
+        if len(middles) > 1 and not apart:
+            (x, y), (x2, _) = middles[:2]
+            return (HoleRow(
+                "pull", face, x, y, self.pull_hole, depth, len(middles), x2 - x, Run.LENGTH),)
+        if apart:
+            require(subject, "distance of a pull's holes", apart, 20.0, 600.0)
+        back = apart / 2 if apart else 0.0
+        dx, dy = (back, 0.0) if run is Run.LENGTH else (0.0, back)
+        return tuple(
+            HoleRow(
+                "pull", face, x - dx, y - dy, self.pull_hole, depth, 2 if apart else 1,
+                apart or 32.0, run,
+            )
+            for x, y in middles
+        )
 
     def board(self, opening: Opening) -> str:
         """Key of the fronts' material."""
@@ -80,6 +120,13 @@ def check_gap(spec: FrontSpec, subject: str) -> None:
             subject, "gap around the fronts", f"{spec.gap:g} mm",
             "must be 1 to 10 mm, or a front rubs on its neighbour",
         )
+    if spec.lean.any:
+        if spec.kind is not FrontKind.INSET:
+            raise ClosetError(
+                subject, "lean of the opening", spec.kind.value,
+                "must be 0 unless fronts are inset: an overlay hides it",
+            )
+        spec.lean.check(subject)
 
 
 def _lap(spec: FrontSpec, lap: Lap, subject: str) -> float:
@@ -144,19 +191,29 @@ def front_part(
     key = spec.board(opening)
     board = catalogue.material(key, subject=component)
     x0, x1, _, _ = lapped(spec, opening)
+    fitted = fit_front(spec.lean, spec.gap, opening.box, (x0, x1, *span))
     rims = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
-    width, height = x1 - x0, span[1] - span[0]
+    width, height = fitted.x1 - fitted.x0, fitted.z1 - fitted.z0
     holes: tuple[HoleRow, ...] = ()
     if spec.pulls:
         pitch = width / spec.pulls
-        holes = (HoleRow(
-            "pull", Face.UPPER, pitch / 2, height / 2, spec.pull_hole, board.thickness,
-            spec.pulls, pitch,
-        ),)
+        middles = [(pitch * (i + 0.5), height / 2) for i in range(spec.pulls)]
+        holes = spec.pull_holes(Face.UPPER, middles, board.thickness, Run.LENGTH, component)
     panel = Panel(
         width, height, board.thickness, key,
         Grain.LENGTH if board.grained else Grain.NONE, (), holes, (),
         bands_for(catalogue, key, spec.band, rims, component), frozenset(rims),
+        fitted.facing(),
     )
     rear = opening.box.y0 + (board.thickness if spec.kind is FrontKind.INSET else 0.0)
-    return Part(name, component, Role.FRONT, panel, Place((x0, rear, span[0]), *FACING))
+    return Part(name, component, Role.FRONT, panel, Place((fitted.x0, rear, fitted.z0), *FACING))
+
+
+def out_of_square(name: str, then: str) -> Finding:
+    """The note that fronts are tapered to their opening; ``then``: what else to do."""
+    return Finding(
+        Severity.NOTE, name, "tapered-fronts",
+        "its fronts are tapered to an opening that is out of square, each its own way: mark them "
+        f"as they are cut, measure both diagonals once more before that, and {then}",
+        "common practice, no published source",
+    )

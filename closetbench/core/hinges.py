@@ -18,6 +18,10 @@ class HingeClass:
     ``least_thickness``/``most_thickness`` of a door; ``most_lap``: how far the door may lap
     over the side; ``opens``: degrees. ``heights`` and ``weights``: the highest and heaviest
     leaf on two hinges, on three, and so on; ``widest`` leaf. ``item``: key of the hardware.
+    Plates are screwed to two holes ``plate_pitch`` apart about the height of the cup's middle,
+    ``plate_front`` from the front edge of the side, of an inset door from the rear of the door:
+    ``plate_hole`` across and ``plate_depth`` deep (37 mm on a pitch of 32: common practice, no
+    published source).
     """
 
     key: str
@@ -35,12 +39,18 @@ class HingeClass:
     widest: float
     item: str
     source: str
+    plate_front: float = 37.0
+    plate_pitch: float = 32.0
+    plate_hole: float = 5.0
+    plate_depth: float = 10.0
 
     def __post_init__(self) -> None:
         for name, low, high in (
             ("cup", 10.0, 60.0), ("cup_depth", 5.0, 30.0), ("cup_edge", 1.0, 20.0),
             ("ends", 20.0, 300.0), ("least_thickness", 5.0, 50.0),
             ("most_thickness", 5.0, 60.0), ("most_lap", 0.0, 60.0), ("widest", 100.0, 1500.0),
+            ("plate_front", 10.0, 100.0), ("plate_pitch", 10.0, 100.0),
+            ("plate_hole", 1.0, 15.0), ("plate_depth", 3.0, 40.0),
         ):
             cf.check_within(self.key, name, getattr(self, name), low, high, "mm")
         cf.check_within(self.key, "opens", self.opens, 60.0, 180.0, "degrees")
@@ -74,8 +84,15 @@ class HingeClass:
             for value, steps in ((height, self.heights), (weight, self.weights))
         )
 
-    def positions(self, height: float, count: int, subject: str) -> tuple[float, ...]:
-        """Middles of ``count`` cups above the lower end of a leaf, evenly spread."""
+    def positions(
+        self, height: float, count: int, subject: str, row: float | None = None
+    ) -> tuple[float, ...]:
+        """Middles of ``count`` cups above the lower end of a leaf, evenly spread.
+
+        ``row``: height above the lower end of a hole for shelf pins in the side, if there is
+        a row of them at the plates' pitch. Cups then move by up to half the pitch, so that the
+        plates sit on holes of the row.
+        """
         span = height - 2 * self.ends
         if count < 2 or span / (count - 1) < self.cup + 10.0:
             raise ClosetError(
@@ -83,7 +100,12 @@ class HingeClass:
                 f"must be 2 or more and leave {self.cup + 10:g} mm from one cup to the next in a "
                 f"door {height:.1f} mm high",
             )
-        return tuple(self.ends + i * span / (count - 1) for i in range(count))
+        even = (self.ends + i * span / (count - 1) for i in range(count))
+        if row is None:
+            return tuple(even)
+        pitch = self.plate_pitch
+        first = row + pitch / 2
+        return tuple(first + pitch * round((z - first) / pitch) for z in even)
 
 
 def _steps(value: object, subject: str, name: str) -> tuple[float, ...]:
@@ -96,7 +118,7 @@ HINGE_FIELDS: Mapping[str, cf.FieldReader] = {
     **dict.fromkeys(("title", "item", "source"), cf.read_text),
     **dict.fromkeys(
         ("cup", "cup_depth", "cup_edge", "ends", "least_thickness", "most_thickness", "most_lap",
-         "widest"), cf.read_mm,
+         "widest", "plate_front", "plate_pitch", "plate_hole", "plate_depth"), cf.read_mm,
     ),
     "opens": cf.read_number,
     **dict.fromkeys(("heights", "weights"), _steps),

@@ -9,6 +9,7 @@ from closetbench.core.component import Component, require
 from closetbench.core.envelope import Envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import Figures
+from closetbench.core.frame import PINS
 from closetbench.core.panel import Box
 from closetbench.core.parts import Part, Role
 
@@ -52,6 +53,10 @@ class Lap:
         return (self.thickness - gap) / 2
 
 
+PinRow = tuple[float, float]
+"""Height of a hole for shelf pins, and the pitch of its row, mm."""
+
+
 @dataclass(frozen=True)
 class Opening:
     """A clear opening: its box (y0 at the front edges of the carcass or its face frame), and
@@ -59,6 +64,8 @@ class Opening:
 
     ``subject`` names it in messages. ``material``: key of the carcass's board. ``packing``:
     how far a face frame stands in at the left and right of the carcass's own opening.
+    ``host``: what it is in; ``framed``: whether it is seen through a face frame. ``rows``: of
+    the rows for shelf pins at the left and the right the height of a hole and the pitch.
     ``figures`` prints those of findings.
     """
 
@@ -70,6 +77,9 @@ class Opening:
     below: Lap
     above: Lap
     packing: tuple[float, float] = (0.0, 0.0)
+    host: str = ""
+    framed: bool = False
+    rows: tuple[PinRow | None, PinRow | None] = (None, None)
     figures: Figures = field(default_factory=Figures)
 
     @property
@@ -132,7 +142,21 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
         Lap(rights[spot.bay] - bay.x1, spot.bay < last),
         Lap(under if start == 0 else 0.0, start > 0 or spot.compartment > 1),
         Lap(over if z1 > high - 1e-6 else 0.0, z1 < high - 1e-6 or spot.compartment < count),
+        host=carcass.name, rows=(_pin_row(carcass, bay.x0, 1), _pin_row(carcass, bay.x1, -1)),
     )
+
+
+def _pin_row(carcass: Component, x: float, toward: int) -> PinRow | None:
+    """A hole and the pitch of the rows in the upright that bounds a bay at ``x``, whichever
+    side they serve; ``toward`` the bay: 1 to the right, -1 to the left."""
+    for part in carcass.parts:
+        box = part.box()
+        if part.role not in _VERTICAL or abs((box.x1 if toward > 0 else box.x0) - x) > 1e-6:
+            continue
+        for row in part.panel.holes:
+            if row.name == PINS:
+                return part.place.point(row.x, row.y, 0.0)[2], row.pitch
+    return None
 
 
 @dataclass(frozen=True)
@@ -197,7 +221,7 @@ def through_frame(opening: Opening, frame: Component, carcass: Box) -> Opening:
             )
     return replace(
         opening, box=clear, left=left[1], right=right[1], below=below[1], above=above[1],
-        packing=(max(0.0, clear.x0 - box.x0), max(0.0, box.x1 - clear.x1)),
+        packing=(max(0.0, clear.x0 - box.x0), max(0.0, box.x1 - clear.x1)), framed=True,
     )
 
 

@@ -11,11 +11,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 
 from closetbench.core.errors import ClosetError
-from closetbench.core.panel import Box, Face, Groove, HoleRow, Notch, Panel, Rim, Run
+from closetbench.core.panel import Box, Face, Groove, HoleRow, Notch, Panel, Rim, RimHole, Run
+
+RIM_SKIN = 2.0
+"""What must stay around a hole in a rim, mm: common practice, no published source."""
+POCKET_ROOM = 8.0
+"""From a pocket's middle to the corner of its board at least, mm: common practice, no
+published source."""
 
 
 class Joint(Enum):
@@ -146,22 +152,36 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
     for row in panel.holes:
         _check_holes(panel, row, boxes, subject, rules)
     _check_holes_apart(panel, subject, rules)
+    for i, hole in enumerate(panel.rim_holes):
+        _check_rim_hole(panel, hole, panel.rim_holes[:i], subject)
+    for pocket in panel.pockets:
+        run = panel.width if pocket.rim.is_end else panel.length
+        if not POCKET_ROOM <= pocket.at <= run - POCKET_ROOM:
+            raise ClosetError(
+                f"{subject}, pocket for {pocket.name}", "position", f"{pocket.at:g} mm",
+                f"must be {POCKET_ROOM:g} to {run - POCKET_ROOM:g} mm along the "
+                f"{pocket.rim.value}",
+            )
     return panel
 
 
+def check_hole_row(panel: Panel, row: HoleRow, subject: str, rules: JoineryRules) -> None:
+    """Raise ``ClosetError`` where a row of holes cannot be added to a panel that is sound."""
+    _check_holes(panel, row, [(g, panel.groove_box(g)) for g in panel.grooves], subject, rules)
+    _check_holes_apart(replace(panel, holes=(*panel.holes, row)), subject, rules)
+
+
 def _check_tapers(panel: Panel, subject: str) -> None:
-    if panel.grooves or panel.holes or panel.notches:
+    if panel.grooves or panel.notches or panel.rim_holes or panel.pockets:
         raise ClosetError(
-            subject, "machining", "given", "must be left out of a panel that is tapered"
+            subject, "grooves and notches", "given", "must be left out of a panel that is tapered"
         )
     rims = [t.rim for t in panel.tapers]
     for taper in panel.tapers:
         across = panel.length if taper.rim.is_end else panel.width
         label = f"taper of the {taper.rim.value}"
-        if rims.count(taper.rim) > 1 or panel.band_thickness(taper.rim):
-            raise ClosetError(
-                subject, label, "not alone", "must be the only one there, without an edge band"
-            )
+        if rims.count(taper.rim) > 1:
+            raise ClosetError(subject, label, "not alone", "must be the only one there")
         if not (max(taper.first, taper.last) < across and taper.allowance >= 0):
             raise ClosetError(
                 subject, label, f"{taper.first:g} to {taper.last:g} mm",
@@ -270,6 +290,10 @@ def _check_holes(
                 label, "position", f"{x:g}, {y:g} mm",
                 f"must leave the hole inside the panel, {panel.length:g} x {panel.width:g} mm",
             )
+        if panel.tapers and _reach(panel.outline(), (x, y)) < r - 1e-6:
+            raise ClosetError(
+                label, "position", f"{x:g}, {y:g} mm", "must leave the hole inside the taper"
+            )
         hole = Box(x - r, y - r, 0.0, x + r, y + r, panel.thickness)
         blocked = [panel.notch_box(n) for n in panel.notches if _meet(hole, panel.notch_box(n))]
         if blocked:
@@ -283,6 +307,50 @@ def _check_holes(
                     label, "position", f"{x:g}, {y:g} mm",
                     f"must keep clear of the groove for {groove.name}",
                 )
+
+
+def _reach(ring: Sequence[tuple[float, float]], at: tuple[float, float]) -> float:
+    """How far a point lies inside a convex, counter-clockwise ring; below 0 outside."""
+    return min(
+        ((x1 - x0) * (at[1] - y0) - (y1 - y0) * (at[0] - x0)) / math.hypot(x1 - x0, y1 - y0)
+        for (x0, y0), (x1, y1) in zip(ring, (*ring[1:], ring[0]), strict=True)
+    )
+
+
+def _check_rim_hole(
+    panel: Panel, hole: RimHole, before: Sequence[RimHole], subject: str
+) -> None:
+    label = f"{subject}, hole for {hole.name} in the {hole.rim.value}"
+    run, across = panel.width, panel.length
+    if not hole.rim.is_end:
+        run, across = across, run
+    least = hole.diameter + 2 * RIM_SKIN
+    if panel.thickness < least - 1e-6:
+        raise ClosetError(
+            label, "thickness of the board", f"{panel.thickness:g} mm",
+            f"must be at least {least:g} mm for a hole {hole.diameter:g} mm across",
+        )
+    room = hole.diameter / 2 + RIM_SKIN
+    for prop, value, low, high in (
+        ("position", hole.at, room, run - room),
+        ("level", hole.level, room, panel.thickness - room),
+        ("depth", hole.depth, 1.0, across - RIM_SKIN),
+    ):
+        if not low - 1e-6 <= value <= high + 1e-6:
+            raise ClosetError(label, prop, f"{value:g} mm", f"must be {low:g} to {high:g} mm")
+    box = panel.rim_hole_box(hole)
+    others = [panel.groove_box(g) for g in panel.grooves]
+    others += [panel.notch_box(n) for n in panel.notches]
+    others += [panel.rim_hole_box(h) for h in before]
+    for row in panel.holes:
+        r = row.diameter / 2
+        z0, z1 = (
+            (0.0, row.depth) if row.face is Face.LOWER
+            else (panel.thickness - row.depth, panel.thickness)
+        )
+        others += [Box(x - r, y - r, z0, x + r, y + r, z1) for x, y in row.centres()]
+    if any(box.overlaps(other, 1e-6) for other in others):
+        raise ClosetError(label, "position", f"{hole.at:g} mm", "must keep clear of other cuts")
 
 
 def _check_holes_apart(panel: Panel, subject: str, rules: JoineryRules) -> None:

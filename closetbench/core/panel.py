@@ -15,162 +15,31 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from enum import Enum
 
 from closetbench.core.boxes import Box as Box
 from closetbench.core.boxes import ring_area, union_volume
+from closetbench.core.cuts import Band as Band
+from closetbench.core.cuts import Face as Face
+from closetbench.core.cuts import Grain as Grain
+from closetbench.core.cuts import Groove as Groove
+from closetbench.core.cuts import HoleRow as HoleRow
+from closetbench.core.cuts import Notch as Notch
+from closetbench.core.cuts import Pocket as Pocket
+from closetbench.core.cuts import Point as Point
+from closetbench.core.cuts import Rim as Rim
+from closetbench.core.cuts import RimHole as RimHole
+from closetbench.core.cuts import Run as Run
+from closetbench.core.cuts import Taper as Taper
 
-Point = tuple[float, float]
 Features = tuple[tuple[float | str, ...], ...]
-
-
-class Face(Enum):
-    """One of the two large faces."""
-
-    UPPER = "upper"
-    LOWER = "lower"
-
-    @property
-    def other(self) -> Face:
-        """The opposite face."""
-        return Face.LOWER if self is Face.UPPER else Face.UPPER
-
-
-class Rim(Enum):
-    """One of the four narrow sides."""
-
-    FRONT = "front"
-    REAR = "rear"
-    START = "start"
-    END = "end"
-
-    @property
-    def is_end(self) -> bool:
-        """Whether it is an end (x = 0 or x = length) and not a long edge."""
-        return self in (Rim.START, Rim.END)
-
-    @property
-    def opposite(self) -> Rim:
-        """The side across the panel."""
-        return _OPPOSITE[self]
-
-
-_OPPOSITE = {Rim.FRONT: Rim.REAR, Rim.REAR: Rim.FRONT, Rim.START: Rim.END, Rim.END: Rim.START}
-
-
-class Run(Enum):
-    """The direction in which a groove or a drilled row runs."""
-
-    LENGTH = "along the length"
-    WIDTH = "across the width"
-
-
-class Grain(Enum):
-    """Where the grain of a panel runs."""
-
-    LENGTH = "length"
-    WIDTH = "width"
-    NONE = "none"
-
-
-@dataclass(frozen=True)
-class Groove:
-    """A groove (across the grain the trade says dado), or a rabbet where it meets a rim.
-
-    ``offset``: from the rim ``measured_from`` to the nearer wall of the groove; 0 makes
-    it a rabbet. It runs at right angles to that measure: measured from an end it runs
-    across the width, measured from an edge along the length. ``stop_first`` and
-    ``stop_last`` are how far it stays away from the rims it runs between (FRONT and
-    REAR, or START and END); 0 runs through. ``name`` says what goes in.
-    """
-
-    name: str
-    face: Face
-    measured_from: Rim
-    offset: float
-    width: float
-    depth: float
-    stop_first: float = 0.0
-    stop_last: float = 0.0
-
-    @property
-    def run(self) -> Run:
-        """The direction in which it runs."""
-        return Run.WIDTH if self.measured_from.is_end else Run.LENGTH
-
-    @property
-    def is_rabbet(self) -> bool:
-        """Whether it lies open at the rim it is measured from."""
-        return self.offset == 0.0
-
-    @property
-    def is_through(self) -> bool:
-        """Whether it runs from rim to rim."""
-        return self.stop_first == 0.0 and self.stop_last == 0.0
-
-
-@dataclass(frozen=True)
-class HoleRow:
-    """A row of equal holes: the first at (x, y), the others ``pitch`` apart.
-
-    ``depth`` equal to the panel's thickness drills through.
-    """
-
-    name: str
-    face: Face
-    x: float
-    y: float
-    diameter: float
-    depth: float
-    count: int = 1
-    pitch: float = 32.0
-    run: Run = Run.LENGTH
-
-    def centres(self) -> tuple[Point, ...]:
-        """The centres of the holes in the panel's frame."""
-        dx, dy = (self.pitch, 0.0) if self.run is Run.LENGTH else (0.0, self.pitch)
-        return tuple((self.x + i * dx, self.y + i * dy) for i in range(self.count))
-
-
-@dataclass(frozen=True)
-class Notch:
-    """A rectangle cut out of a corner, ``dx`` along the length and ``dy`` along the width."""
-
-    end: Rim
-    edge: Rim
-    dx: float
-    dy: float
-
-
-@dataclass(frozen=True)
-class Band:
-    """An edge band on one rim: key in the catalogue and thickness in mm."""
-
-    rim: Rim
-    key: str
-    thickness: float
-
-
-@dataclass(frozen=True)
-class Taper:
-    """A rim that runs aslant: it lies ``first`` inside the panel's rectangle where it starts
-    (at START, of an end at FRONT) and ``last`` inside where it stops.
-
-    ``allowance``: how much more the saw leaves along this rim, to be scribed away in place.
-    """
-
-    rim: Rim
-    first: float
-    last: float
-    allowance: float = 0.0
 
 
 @dataclass(frozen=True)
 class Panel:
     """A board with its machining; see the module's text for the frame.
 
-    A tapered panel takes no grooves, holes or notches (``joinery.check_panel`` refuses
-    that); ``length`` and ``width`` are those of the rectangle around it.
+    A tapered panel takes no grooves and no notches (``joinery.check_panel`` refuses that);
+    ``length`` and ``width`` are those of the rectangle around it.
     """
 
     length: float
@@ -184,6 +53,8 @@ class Panel:
     bands: tuple[Band, ...] = ()
     visible: frozenset[Rim] = frozenset()
     tapers: tuple[Taper, ...] = ()
+    rim_holes: tuple[RimHole, ...] = ()
+    pockets: tuple[Pocket, ...] = ()
 
     def band_thickness(self, rim: Rim) -> float:
         """Thickness of the band on a rim, 0 where there is none."""
@@ -303,7 +174,7 @@ class Panel:
         """Volume of the finished panel in mm³, machining taken off, exact.
 
         Grooves may cross each other; a hole may not lie in a groove or a notch
-        (``joinery.check_panel`` refuses that).
+        (``joinery.check_panel`` refuses that). Pockets are not taken off.
         """
         boxes = [self.groove_box(g) for g in self.grooves]
         boxes += [self.notch_box(n) for n in self.notches]
@@ -311,6 +182,7 @@ class Panel:
             h.count * math.pi * h.diameter**2 / 4 * min(h.depth, self.thickness)
             for h in self.holes
         )
+        holes += sum(h.depth * math.pi * h.diameter**2 / 4 for h in self.rim_holes)
         whole = self.length * self.width
         if self.tapers:
             whole = ring_area(self.outline())
@@ -327,6 +199,8 @@ class Panel:
             self,
             grooves=tuple(replace(g, face=g.face.other) for g in self.grooves),
             holes=tuple(replace(h, face=h.face.other) for h in self.holes),
+            rim_holes=tuple(replace(h, level=self.thickness - h.level) for h in self.rim_holes),
+            pockets=tuple(replace(p, face=p.face.other) for p in self.pockets),
         )
 
     def shape_key(self) -> tuple[object, ...]:
@@ -366,7 +240,27 @@ class Panel:
                 (rim(t.rim), *map(_q, _turned_taper(t, flip_x, flip_y)), _q(t.allowance))
                 for t in self.tapers
             )),
+            tuple(sorted(turn(self.rim_hole_box(h)) for h in self.rim_holes)),
+            tuple(sorted(
+                (rim(p.rim), (p.face.other if flip_z else p.face).value, _q(
+                    self._run(p.rim) - p.at if (flip_y if p.rim.is_end else flip_x) else p.at))
+                for p in self.pockets
+            )),
         )
+
+    def _run(self, rim: Rim) -> float:
+        """How long a rim is."""
+        return self.width if rim.is_end else self.length
+
+    def rim_hole_box(self, hole: RimHole) -> Box:
+        """The smallest box around a hole in a rim, in the panel's frame."""
+        r, z = hole.diameter / 2, hole.level
+        low, high = hole.at - r, hole.at + r
+        end = self.length if hole.rim.is_end else self.width
+        a, b = (0.0, hole.depth) if hole.rim in (Rim.START, Rim.FRONT) else (end - hole.depth, end)
+        if hole.rim.is_end:
+            return Box(a, low, z - r, b, high, z + r)
+        return Box(low, a, z - r, high, b, z + r)
 
     def _hole_boxes(self, row: HoleRow) -> Iterable[Box]:
         z0, z1 = _depth_range(row.face, min(row.depth, self.thickness), self.thickness)

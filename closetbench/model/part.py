@@ -16,7 +16,7 @@ from closetbench.model.properties import BOOL, FLOAT, LENGTH, STRING, put, put_r
 from closetbench.model.shapes import panel_shape, placement
 from closetbench.shop.words import machining_words
 
-SHAPES = 1
+SHAPES = 2
 """Raised when the same panel is to be given another solid than before."""
 
 PANEL = (
@@ -77,6 +77,6 @@ def _fingerprint(part: Part, catalogue: Catalogue, form: LengthFormat) -> str:
     board = catalogue.materials.get(p.material)
     facts = (
         SHAPES, p.material, board and board.density, p.length, p.width, p.thickness, p.grain,
-        p.bands, p.grooves, p.holes, p.notches, p.tapers, form,
+        p.bands, p.grooves, p.holes, p.notches, p.tapers, p.rim_holes, p.pockets, form,
     )
     return hashlib.md5(repr(facts).encode(), usedforsecurity=False).hexdigest()

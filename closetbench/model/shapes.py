@@ -12,7 +12,7 @@ from __future__ import annotations
 import FreeCAD
 import Part
 
-from closetbench.core.panel import Box, Face, HoleRow, Panel
+from closetbench.core.panel import Box, Face, HoleRow, Panel, Rim, RimHole
 from closetbench.core.parts import Place
 from closetbench.model.grid import Lines, Node, Patch, Undecided, surface
 
@@ -24,7 +24,8 @@ ROOM = 1e-3
 
 def panel_shape(panel: Panel) -> Part.Shape:
     """The finished panel as one solid in its own frame (mm)."""
-    return _with_holes(_grooved(panel), panel)
+    solid = _with_holes(_grooved(panel), panel)
+    return _cut(solid, [_rim_drill(panel, h) for h in panel.rim_holes])
 
 
 def cut_shape(panel: Panel) -> Part.Shape:
@@ -32,7 +33,8 @@ def cut_shape(panel: Panel) -> Part.Shape:
     tools = [_box(panel.groove_box(g)) for g in panel.grooves]
     tools += [_box(panel.notch_box(n)) for n in panel.notches]
     tools += [t for row in panel.holes for t in _drills(panel, row)]
-    return _cut(Part.makeBox(panel.length, panel.width, panel.thickness), tools)
+    tools += [_rim_drill(panel, h) for h in panel.rim_holes]
+    return _cut(_blank(panel), tools)
 
 
 def placement(place: Place) -> FreeCAD.Placement:
@@ -56,11 +58,18 @@ def _box(box: Box) -> Part.Shape:
     )
 
 
-def _grooved(panel: Panel) -> Part.Shape:
-    """The panel without its holes."""
+def _blank(panel: Panel) -> Part.Shape:
+    """The panel before any work but its tapers."""
     if panel.tapers:
         return _standing([Vector(x, y, 0.0) for x, y in panel.outline()], Vector(
             0.0, 0.0, panel.thickness))
+    return Part.makeBox(panel.length, panel.width, panel.thickness)
+
+
+def _grooved(panel: Panel) -> Part.Shape:
+    """The panel without its holes."""
+    if panel.tapers:
+        return _blank(panel)
     boxes = [panel.groove_box(g) for g in panel.grooves]
     boxes += [panel.notch_box(n) for n in panel.notches]
     blank = Box(0.0, 0.0, 0.0, panel.length, panel.width, panel.thickness)
@@ -146,10 +155,23 @@ def _drills(panel: Panel, row: HoleRow) -> list[Part.Shape]:
     return [drill.translated(Vector(x, y, z)) for x, y in row.centres()]
 
 
+def _rim_drill(panel: Panel, hole: RimHole) -> Part.Shape:
+    x, y = (0.0, hole.at) if hole.rim.is_end else (hole.at, 0.0)
+    way = {
+        Rim.START: Vector(1, 0, 0), Rim.END: Vector(-1, 0, 0), Rim.FRONT: Vector(0, 1, 0),
+        Rim.REAR: Vector(0, -1, 0),
+    }[hole.rim]
+    if hole.rim is Rim.END:
+        x = panel.length
+    elif hole.rim is Rim.REAR:
+        y = panel.width
+    return Part.makeCylinder(hole.diameter / 2, hole.depth, Vector(x, y, hole.level), way)
+
+
 def _with_holes(blank: Part.Shape, panel: Panel) -> Part.Shape:
     if not panel.holes:
         return blank
-    if _apart(panel):
+    if not panel.tapers and _apart(panel):
         drilled = _drilled(blank, panel)
         if drilled is not None:
             return drilled

@@ -44,6 +44,9 @@ LAYERS: tuple[tuple[str, str, int], ...] = (
     ("HOLE_UP_<d>", "hole drilled from above, <d> deep", 140),
     ("HOLE_UNDER_<d>", "hole drilled from the underside", 144),
     ("HOLE_THROUGH_<t>", "hole drilled right through", 170),
+    ("HOLE_RIM_<d>", "hole drilled square into a rim, <d> deep, seen through the board", 150),
+    ("POCKET_UP", "axis of a pocket in the face that lies up, set by a jig", 130),
+    ("POCKET_UNDER", "axis of a pocket in the underside", 134),
     ("BAND_<key>", f"rim to be banded: a line {BAND_INSET:g} mm inside it; <key>: the band", 210),
     ("NAME", "name of the part", 3),
     ("SIZE", "length x width as sawn, and which side lies up", 8),
@@ -68,8 +71,11 @@ _COLOURS = {name.split("<")[0]: colour for name, _, colour in LAYERS}
 
 def depth_layer(operation: str, side: Side, depth: float) -> str:
     """The layer for an operation at a depth in mm: ``GROOVE_UP_6.35MM``."""
-    number = f"{depth:.3f}".rstrip("0").rstrip(".")
-    return f"{operation}_{side.name}_{number}MM"
+    return f"{operation}_{side.name}_{_number(depth)}MM"
+
+
+def _number(mm: float) -> str:
+    return f"{mm:.3f}".rstrip("0").rstrip(".")
 
 
 def band_layer(key: str) -> str:
@@ -199,6 +205,12 @@ class _Drawing:
             layer = self.layer(depth_layer("HOLE", drill.side, depth))
             x, y = drill.centre
             self.space.add_circle((x + dx, y), drill.diameter / 2, dxfattribs={"layer": layer})
+        for mark in laid.rims:
+            if mark.side is None:
+                self.ring(f"HOLE_RIM_{_number(mark.depth)}MM", mark.points, dx)
+            else:
+                start, end = mark.points
+                self.line(f"POCKET_{mark.side.name}", start, end, dx)
         for band in laid.bands:
             self._band(band.key, band.start, band.end, band.inward, dx)
         self._words(laid, dx)
@@ -250,7 +262,7 @@ class _Drawing:
     def layer(self, name: str) -> str:
         if name not in self.doc.layers:
             prefix = max((p for p in _COLOURS if name.startswith(p)), key=len)
-            broken = "_UNDER_" in prefix
+            broken = "_UNDER" in prefix or prefix == "HOLE_RIM_"
             self.doc.layers.add(
                 name, color=_COLOURS[prefix], linetype=_BROKEN if broken else "Continuous")
         return name

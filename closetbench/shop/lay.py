@@ -13,13 +13,15 @@ from dataclasses import dataclass
 from enum import Enum
 
 from closetbench.core.errors import DocumentError
-from closetbench.core.panel import Box, Face, Grain, HoleRow, Panel, Point, Rim
+from closetbench.core.panel import Box, Face, Grain, HoleRow, Panel, Pocket, Point, Rim
 from closetbench.core.parts import Part
 from closetbench.stock.plan import SheetPlan
 
 TOLERANCE = 1e-3
 """mm within which a part and its place in a plan must agree."""
 _EPS = 1e-6
+POCKET_LINE = 40.0
+"""How far the line that marks a pocket runs into the board, mm."""
 
 
 class Side(Enum):
@@ -63,6 +65,18 @@ class BandMark:
 
 
 @dataclass(frozen=True)
+class RimMark:
+    """Work on a rim, seen from above: a hole's ``points``, counter-clockwise, or a pocket's
+    axis from the rim into the board, two points. ``side``: the face that a pocket opens in,
+    None for a hole. ``depth`` of the hole, 0 for a pocket, which a jig sets."""
+
+    name: str
+    side: Side | None
+    depth: float
+    points: tuple[Point, ...]
+
+
+@dataclass(frozen=True)
 class LaidPart:
     """A part as it lies: all points in mm, counter-clockwise where they close.
 
@@ -80,6 +94,7 @@ class LaidPart:
     traces: tuple[Trace, ...]
     drills: tuple[Drill, ...]
     bands: tuple[BandMark, ...]
+    rims: tuple[RimMark, ...] = ()
 
     @property
     def upright(self) -> bool:
@@ -89,7 +104,8 @@ class LaidPart:
     @property
     def one_face_up(self) -> bool:
         """Whether it matters which face lies up."""
-        return bool(self.traces) or any(d.side is not Side.THROUGH for d in self.drills)
+        return bool(self.traces) or any(d.side is not Side.THROUGH for d in self.drills) or any(
+            r.side for r in self.rims)
 
     def word_room(self) -> tuple[float, float, float, float]:
         """The largest stretch for words: x0, y0, x1, y1 of a rectangle.
@@ -118,6 +134,7 @@ def lies_turned(panel: Panel) -> bool:
     """Whether the panel lies with its lower face up."""
     faces = {g.face for g in panel.grooves}
     faces |= {h.face for h in panel.holes if not _is_through(h, panel)}
+    faces |= {p.face for p in panel.pockets}
     return faces == {Face.LOWER}
 
 
@@ -169,7 +186,29 @@ def lay(part: Part, x: float = 0.0, y: float = 0.0, rotated: bool = False) -> La
             for h in panel.holes for centre in h.centres()
         ),
         bands=tuple(_band_marks(panel, move, direction)),
+        rims=(
+            *(
+                RimMark(h.name, None, h.depth, ring(
+                    ((b.x0, b.y0), (b.x1, b.y0), (b.x1, b.y1), (b.x0, b.y1))))
+                for h in panel.rim_holes for b in (panel.rim_hole_box(h),)
+            ),
+            *(
+                RimMark(p.name, side(p.face), 0.0, tuple(move(q) for q in _axis(panel, p)))
+                for p in panel.pockets
+            ),
+        ),
     )
+
+
+def _axis(panel: Panel, pocket: Pocket) -> tuple[Point, Point]:
+    """The axis of a pocket from its rim into the board."""
+    ends = {
+        Rim.START: ((0.0, pocket.at), (POCKET_LINE, pocket.at)),
+        Rim.END: ((panel.length, pocket.at), (panel.length - POCKET_LINE, pocket.at)),
+        Rim.FRONT: ((pocket.at, 0.0), (pocket.at, POCKET_LINE)),
+        Rim.REAR: ((pocket.at, panel.width), (pocket.at, panel.width - POCKET_LINE)),
+    }
+    return ends[pocket.rim]
 
 
 def lay_sheet(sheet: SheetPlan, parts: Sequence[Part], subject: str) -> tuple[LaidPart, ...]:
@@ -223,6 +262,7 @@ def _band_marks(
     x1, y1 = x0 + panel.cut_length, y0 + panel.cut_width
     notched = {(n.end, n.edge): n for n in panel.notches}
     marks = []
+    ring = panel.cut_outline() if panel.tapers else ()
     for band in panel.bands:
         if band.rim.is_end:
             at = x0 if band.rim is Rim.START else x1
@@ -238,6 +278,9 @@ def _band_marks(
             high = panel.length - last.dx if last else x1
             ends = ((low, at), (high, at))
             inward = (0.0, 1.0 if band.rim is Rim.FRONT else -1.0)
+        if ring:
+            start = (Rim.FRONT, Rim.END, Rim.REAR, Rim.START).index(band.rim)
+            ends = ring[start], ring[(start + 1) % 4]
         marks.append(BandMark(band.key, move(ends[0]), move(ends[1]), direction(*inward)))
     return marks
 

@@ -7,8 +7,24 @@ the user reads inches: a fraction of an inch would spoil the fit.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import TypeVar
+
 from closetbench.core.lengths import INCH, LengthFormat
-from closetbench.core.panel import Groove, HoleRow, Notch, Panel, Rim, Run
+from closetbench.core.panel import (
+    Groove,
+    HoleRow,
+    Notch,
+    Panel,
+    Pocket,
+    Rim,
+    RimHole,
+    Run,
+    Taper,
+)
+
+_Cut = TypeVar("_Cut", RimHole, Pocket)
 
 
 def fit_text(mm: float, form: LengthFormat) -> str:
@@ -56,10 +72,65 @@ def notch_words(notch: Notch, form: LengthFormat) -> str:
     )
 
 
+def rim_holes_words(holes: Sequence[RimHole], thickness: float, form: LengthFormat) -> str:
+    """``2 holes in the end for the dowels: 8 mm across, 21 mm deep, 11 mm and 34 mm from the
+    front, in the middle of the thickness``; the holes are equal but for their places."""
+    first = holes[0]
+    count = "hole" if len(holes) == 1 else f"{len(holes)} holes"
+    at = _listed([form.text(h.at) for h in holes])
+    middle = abs(first.level - thickness / 2) < 1e-6
+    level = "in the middle of the thickness" if middle else (
+        f"{fit_text(first.level, form)} above the lower face")
+    return (
+        f"{count} in the {first.rim.value} for {first.name}: {fit_text(first.diameter, form)} "
+        f"across, {fit_text(first.depth, form)} deep, {at} from the {_from(first.rim)}, {level}"
+    )
+
+
+def pockets_words(pockets: Sequence[Pocket], form: LengthFormat) -> str:
+    """``2 pockets at the end for rail and stile: lower face, 11 mm and 34 mm from the front``."""
+    first = pockets[0]
+    count = "pocket" if len(pockets) == 1 else f"{len(pockets)} pockets"
+    at = _listed([form.text(p.at) for p in pockets])
+    return (
+        f"{count} at the {first.rim.value} for {first.name}: {first.face.value} face, {at} from "
+        f"the {_from(first.rim)}"
+    )
+
+
+def taper_words(taper: Taper, panel: Panel, form: LengthFormat) -> str:
+    """``end aslant: 0 mm at the front, 4 mm at the rear inside the rectangle``."""
+    ends = ("front", "rear") if taper.rim.is_end else ("start", "end")
+    return (
+        f"{taper.rim.value} aslant: {form.text(taper.first)} at the {ends[0]} and "
+        f"{form.text(taper.last)} at the {ends[1]} inside {form.text(panel.length)} x "
+        f"{form.text(panel.width)}"
+    )
+
+
+def _from(rim: Rim) -> str:
+    return "front" if rim.is_end else "start"
+
+
+def _listed(texts: Sequence[str]) -> str:
+    return " and ".join(filter(None, (", ".join(texts[:-1]), texts[-1])))
+
+
+def _alike(cuts: Sequence[_Cut]) -> list[list[_Cut]]:
+    """Work on rims that differs in nothing but its place, together."""
+    found: dict[object, list[_Cut]] = {}
+    for cut in cuts:
+        found.setdefault(replace(cut, at=0.0), []).append(cut)
+    return list(found.values())
+
+
 def machining_words(panel: Panel, form: LengthFormat) -> str:
     """Everything that is done to the panel, one piece of work after another."""
     return "; ".join((
         *(groove_words(g, form) for g in panel.grooves),
         *(holes_words(h, panel.thickness, form) for h in panel.holes),
         *(notch_words(n, form) for n in panel.notches),
+        *(rim_holes_words(h, panel.thickness, form) for h in _alike(panel.rim_holes)),
+        *(taper_words(t, panel, form) for t in panel.tapers),
+        *(pockets_words(p, form) for p in _alike(panel.pockets)),
     ))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from itertools import combinations
 
@@ -16,6 +17,7 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.face_frame import FaceFrameSpec, FrameJoint, StileEnd
 from closetbench.core.fronts import FrontKind, FrontSpec
 from closetbench.core.inside import Spot
+from closetbench.core.panel import Face, Rim
 from closetbench.core.parts import Role
 from closetbench.core.specs import BaySpec
 from tests.core.inside_case import CARCASS, CATALOGUE, closet, component, parts, rules
@@ -74,7 +76,10 @@ def test_members_fill_the_frame_once(joint, rail):
     clear = [(bays[0].space.x0 + 27, 607.0), (647.0, box.x1 - 45.0)]
     high = 2000 + 12 - 60 - bays[0].space.z0
     holes = sum((b - a) * (high - rail) for a, b in clear)
-    assert volume == pytest.approx((whole - holes) * T, rel=1e-9)
+    # of a dowel's two holes, 42 mm deep together
+    drilled = sum(len(p.panel.rim_holes) for p in members) / 2 * 42 * math.pi * 16
+    assert (drilled > 0) == (joint is FrameJoint.DOWEL)
+    assert volume == pytest.approx((whole - holes) * T - drilled, rel=1e-9)
     assert clashes(built.parts) == []
 
 
@@ -106,6 +111,58 @@ def test_fasteners_by_joint():
     assert {n.key for n in component(built, "F").hardware} == {"nail_18x40"}
     for need in built.hardware:
         CATALOGUE.item(need.key)
+
+
+def ends_of(part):
+    """Mouth and bottom of each hole in a part's rims, in the closet's frame."""
+    for hole in part.panel.rim_holes:
+        box = part.panel.rim_hole_box(hole)
+        low, high = (box.x0, box.y0), (box.x1, box.y1)
+        axis = 0 if hole.rim.is_end else 1
+        ends = []
+        for end in (low, high):
+            at = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2]
+            at[axis] = end[axis]
+            ends.append(part.place.point(*at, hole.level))
+        first = hole.rim in (Rim.START, Rim.FRONT)
+        yield tuple(ends if first else reversed(ends))
+
+
+@pytest.mark.parametrize("mullion", [20.0, 40.0])
+def test_the_two_holes_of_each_dowel_face_each_other(mullion):
+    spec = replace(FRAME, joint=FrameJoint.DOWEL, shelf_rail=30.0, mullion=mullion)
+    members = component(framed(spec), "F").parts
+    found = {}
+    for part in members:
+        for mouth, bottom in ends_of(part):
+            found.setdefault(tuple(round(v, 6) for v in mouth), []).append((part, bottom))
+            assert mouth[1] == pytest.approx(50 - T / 2), "in the middle of the thickness"
+    # two rails with two dowels at each end, two shelf rails with one, the mullion by its width
+    assert len(found) == 2 * 2 * 2 + 2 * 2 + (2 if mullion < 32 else 4)
+    for mouth, pair in found.items():
+        (p, a), (q, b) = pair
+        assert p is not q
+        assert math.dist(a, b) == pytest.approx(42.0), mouth
+        assert math.dist(a, mouth) + math.dist(mouth, b) == pytest.approx(42.0), "in one line"
+    needs = {n.key: n.count for n in component(framed(spec), "F").hardware}
+    assert needs["dowel_8x40"] == len(found)
+
+
+def test_pockets_lie_in_the_rear_of_rails_and_mullions():
+    members = component(framed(replace(FRAME, shelf_rail=30.0)), "F").parts
+    for part in members:
+        pockets = part.panel.pockets
+        assert all(p.face is Face.LOWER and p.rim.is_end for p in pockets)
+        width = part.panel.width
+        # two in a joint 32 mm wide or wider, one in a narrower
+        each = 2 if width >= 32 else 1
+        assert len(pockets) == (0 if part.role is Role.STILE else 2 * each)
+        assert not part.panel.rim_holes
+    top = named(framed(), "top rail").panel
+    assert [(p.rim, p.at, p.name) for p in top.pockets] == [
+        (Rim.START, 15.0, "left stile"), (Rim.START, 45.0, "left stile"),
+        (Rim.END, 15.0, "right stile"), (Rim.END, 45.0, "right stile"),
+    ]
 
 
 def test_rails_for_shelves_lie_level_with_their_tops():

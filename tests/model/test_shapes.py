@@ -10,7 +10,7 @@ import pytest
 
 from closetbench.core.closet import build_closet
 from closetbench.core.joinery import rabbet
-from closetbench.core.panel import Face, Groove, HoleRow, Notch, Panel, Rim
+from closetbench.core.panel import Face, Groove, HoleRow, Notch, Panel, Rim, RimHole, Taper
 from closetbench.core.parts import FACING, LYING_DEEP, STANDING_ACROSS, Place, Role
 from closetbench.model.shapes import cut_shape, panel_shape, placement
 from closetbench.resources import load_catalogue
@@ -66,6 +66,23 @@ PANELS = {
         holes=(HoleRow("screw", Face.UPPER, 109.0, 50.0, 5.0, 8.0),),
     ),
     "hole at a rim": Panel(800, 400, 18, "m", holes=(HoleRow("pin", Face.LOWER, 50, 2.5, 5, 10),)),
+    "tapered and drilled": Panel(
+        600, 200, 18, "m", tapers=(Taper(Rim.END, 9.0, 0.0), Taper(Rim.REAR, 4.0, 0.0)),
+        holes=(
+            HoleRow("pull", Face.UPPER, 250, 100, 5, 18, 2, 96.0),
+            HoleRow("cup", Face.LOWER, 100, 30, 35, 12.5),
+        ),
+    ),
+    "dowelled": Panel(
+        600, 45, 19, "m",
+        rim_holes=tuple(
+            RimHole("dowel", rim, at, 9.5, 8.0, 21.0)
+            for rim, at in (
+                (Rim.START, 11.0), (Rim.START, 34.0), (Rim.END, 22.0), (Rim.FRONT, 300.0),
+                (Rim.REAR, 400.0),
+            )
+        ),
+    ),
     "holes that touch": Panel(
         800, 400, 18, "m", holes=(HoleRow("pin", Face.LOWER, 50, 37, 5, 10, 3, 5.0),)
     ),
@@ -101,6 +118,16 @@ def test_machining_lies_where_the_panel_says():
         assert not shape.isInside(FreeCAD.Vector(x, y, z), 1e-6, True)
         # the same place from the other face is wood
         assert shape.isInside(FreeCAD.Vector(x, y, 17.0 if z < 9 else 1.0), 1e-6, True)
+
+
+def test_holes_in_rims_lie_where_the_panel_says():
+    panel = PANELS["dowelled"]
+    shape = panel_shape(panel)
+    for hole in panel.rim_holes:
+        box = panel.rim_hole_box(hole)
+        middle = ((box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2, hole.level)
+        assert not shape.isInside(FreeCAD.Vector(*middle), 1e-6, True)
+        assert shape.isInside(FreeCAD.Vector(*middle[:2], hole.level + 5.0), 1e-6, True)
 
 
 @pytest.mark.parametrize("directions", [STANDING_ACROSS, FACING, LYING_DEEP])

@@ -15,7 +15,21 @@ from closetbench.core.envelope import Envelope
 from closetbench.core.errors import CatalogueError, DocumentError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS
-from closetbench.core.panel import Band, Box, Face, Grain, Groove, HoleRow, Notch, Panel, Rim, Run
+from closetbench.core.panel import (
+    Band,
+    Box,
+    Face,
+    Grain,
+    Groove,
+    HoleRow,
+    Notch,
+    Panel,
+    Pocket,
+    Rim,
+    RimHole,
+    Run,
+    Taper,
+)
 from closetbench.core.parts import HardwareNeed
 from closetbench.shop.bill import Bill, bill_rows, save_bill, write_bill
 from closetbench.shop.lines import (
@@ -25,7 +39,13 @@ from closetbench.shop.lines import (
     set_ups,
     sheet_purchases,
 )
-from closetbench.shop.words import fit_text, groove_words, holes_words, notch_words
+from closetbench.shop.words import (
+    fit_text,
+    groove_words,
+    holes_words,
+    machining_words,
+    notch_words,
+)
 from tests.shop import samples
 
 DOUBTS = (
@@ -279,6 +299,20 @@ def test_words_of_the_machining() -> None:
     assert notch_words(notch, SIXTEENTHS) == (
         'notch at the start and front corner: 3" along the length, 2" along the width'
     )
+
+
+def test_words_of_the_work_on_rims() -> None:
+    rail = Panel(
+        500.0, 60.0, 19.0, "pine", tapers=(Taper(Rim.REAR, 0.0, 4.0),),
+        rim_holes=tuple(RimHole("dowels", Rim.END, at, 9.5, 8.0, 21.0) for at in (15.0, 45.0)),
+        pockets=tuple(Pocket("left stile", Face.LOWER, Rim.START, at) for at in (15.0, 45.0)),
+    )
+    assert machining_words(rail, MILLIMETRES).split("; ") == [
+        "2 holes in the end for dowels: 8 mm across, 21 mm deep, 15 mm and 45 mm from the front, "
+        "in the middle of the thickness",
+        "rear aslant: 0 mm at the start and 4 mm at the end inside 500 mm x 60 mm",
+        "2 pockets at the start for left stile: lower face, 15 mm and 45 mm from the front",
+    ]
 
 
 def test_a_fit_is_never_rounded_to_a_fraction() -> None:

@@ -13,9 +13,20 @@ import pytest
 
 from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import SIXTEENTHS
-from closetbench.core.panel import Band, Face, Groove, HoleRow, Panel, Rim
+from closetbench.core.panel import (
+    Band,
+    Face,
+    Groove,
+    HoleRow,
+    Panel,
+    Pocket,
+    Rim,
+    RimHole,
+    Taper,
+)
 from closetbench.core.parts import LYING, Part, Place, Role
 from closetbench.shop import dxf
+from closetbench.shop.lay import lay
 from closetbench.stock.plan import Placement, Plan, SheetPlan, StockSheet
 from tests.shop import reading, samples
 
@@ -173,6 +184,35 @@ def test_a_drawing_of_one_part_has_its_corner_at_the_origin(tmp_path: Path) -> N
     assert same(ring, [(0.0, 11.7), (500.0, 11.7), (500.0, 18.23), (0.0, 18.23)])
     assert read.bands[0][0] == "BAND_B____1"
     assert ezdxf.readfile(path).audit().errors == []
+
+
+def test_work_on_rims_is_drawn_and_told(tmp_path: Path) -> None:
+    """A rail with dowels in one end and pockets at the other, turned over for the pockets."""
+    panel = Panel(
+        500.0, 60.0, 19.0, "ply",
+        rim_holes=(RimHole("dowels", Rim.START, 15.0, 9.5, 8.0, 21.0),),
+        pockets=(Pocket("right stile", Face.LOWER, Rim.END, 15.0),),
+    )
+    path = dxf.part_dxf(Part("a", "b", Role.PANEL, panel, Place((0.0, 0.0, 0.0), *LYING)),
+                        tmp_path / "a.dxf")
+    found = {e.dxf.layer: e for e in ezdxf.readfile(path).modelspace()}
+    ring = [(p[0], p[1]) for p in found["HOLE_RIM_21MM"].get_points()]
+    assert sorted(ring) == [(0.0, 41.0), (0.0, 49.0), (21.0, 41.0), (21.0, 49.0)]
+    line = found["POCKET_UP"]
+    assert (tuple(line.dxf.start)[:2], tuple(line.dxf.end)[:2]) == ((500.0, 45.0), (460.0, 45.0))
+    (size,) = [e.text for e in reading.entities(path) if e.layer == "SIZE"]
+    assert size.endswith("lower face up")
+
+
+def test_bands_follow_a_taper(tmp_path: Path) -> None:
+    panel = Panel(
+        500.0, 200.0, 18.0, "ply", tapers=(Taper(Rim.END, 0.0, 8.0),),
+        bands=(Band(Rim.END, "thin", 1.0),),
+    )
+    laid = lay(Part("a", "b", Role.PANEL, panel, Place((0.0, 0.0, 0.0), *LYING)))
+    (mark,) = laid.bands
+    assert (mark.start, mark.end) == ((499.0, 0.0), (491.0, 200.0))
+    assert set(laid.outline) >= {mark.start, mark.end}
 
 
 def test_one_sheet_in_a_drawing_of_its_own(tmp_path: Path) -> None:
