@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import argparse
+import json
 import sys
 from pathlib import Path
 
 from closetbench.core.errors import ClosetError
+from closetbench.core.lengths import UNITS
 from closetbench.resources import RESOURCES
 
 EXAMPLES = tuple(RESOURCES / "examples" / f"{n}.toml" for n in ("box-room", "porch-closet"))
@@ -23,6 +25,8 @@ def main(argv: list[str] | None = None) -> int:
     try:
         if options.command == "job":
             return _job(options.document, options.out)
+        if options.command == "survey":
+            return _survey(options)
         jobs = EXAMPLES if options.command == "demo" else (options.job,)
         return max(_build(path, options) for path in jobs)
     except ClosetError as error:
@@ -50,6 +54,22 @@ def _parser() -> argparse.ArgumentParser:
     job = commands.add_parser("job", help="a FreeCAD document's closet back to a job file")
     job.add_argument("document", type=Path)
     job.add_argument("--out", type=Path, required=True, help="the job file to write")
+    survey = commands.add_parser("survey", help="the sheet to measure a closet with, to print")
+    survey.add_argument(
+        "job", type=Path, nargs="?", help="the job that it is for; left out: a rough closet")
+    survey.add_argument(
+        "--out", type=Path, required=True, help="the file to write: .pdf, .svg or .png")
+    survey.add_argument(
+        "--rough", nargs=3, metavar=("WIDTH", "DEPTH", "HEIGHT"),
+        default=("1200 mm", "600 mm", "2400 mm"),
+        help="about how large the closet is, where there is no job")
+    survey.add_argument(
+        "--unit", choices=tuple(UNITS), default="mm",
+        help="of rough sizes, and of what is printed then")
+    survey.add_argument(
+        "--blank", action="store_true", help="leave out the readings that the job has")
+    survey.add_argument(
+        "--few", action="store_true", help="ask for no more than the usual readings")
     commands.add_parser("layout", help="plan the sheets of a plain list of parts")
     return parser
 
@@ -64,6 +84,32 @@ def _build(path: Path, options: argparse.Namespace) -> int:
     )
     print(f"\n{summary(result)}\n", flush=True)
     return 1 if result.missing else 0
+
+
+def _survey(options: argparse.Namespace) -> int:
+    from closetbench.core.survey_sheet import rough_survey, survey_sheet
+    from closetbench.job import parse_job, read_job
+    from closetbench.shop.survey_sheet import write_survey_sheet
+
+    if options.job is not None:
+        job = read_job(options.job)
+    else:
+        sizes = zip(("width", "depth", "height"), map(json.dumps, options.rough), strict=True)
+        job = parse_job(
+            f'[job]\nname = "a closet to measure"\nunit = "{options.unit}"\n[size]\n'
+            + "\n".join(f"{name} = {text}" for name, text in sizes),
+            "rough sizes", Path(),
+        )
+    survey, size = job.design.survey, job.design.size
+    blank = options.blank or survey is None
+    if survey is None and size is not None:
+        survey = rough_survey(*size)
+    if survey is None:
+        raise ClosetError(
+            options.job.name, "[survey]", "missing", "must be there, or else a [size]")
+    sheet = survey_sheet(job.design.name, survey, blank=blank, full=not options.few)
+    print(write_survey_sheet(sheet, options.out, job.lengths))
+    return 0
 
 
 def _job(document: Path, out: Path) -> int:

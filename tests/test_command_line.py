@@ -11,6 +11,7 @@ import pytest
 
 from closetbench.__main__ import main
 from closetbench.core.errors import LayoutError
+from closetbench.core.findings import Severity
 from closetbench.job import parse_job, read_job
 from closetbench.job_text import job_text
 from closetbench.produce import produce, summary
@@ -119,3 +120,39 @@ def test_an_offcut_that_saves_a_sheet_is_used_and_what_is_left_is_listed(tmp_pat
     assert "mdf18 7" not in left
     assert "at hand: mdf18 7" in (tmp_path / "out" / "bill.csv").read_text(encoding="utf-8")
     assert {o.key for o in read_offcuts(tmp_path / "hand.toml")} == {"mdf18 7", "ply6 1"}
+
+
+def test_a_survey_sheet_is_written_for_a_job_and_without_one(tmp_path, capsys):
+    job = str(RESOURCES / "examples" / "porch-closet.toml")
+    for name, arguments in {
+        "job.pdf": [job], "blank.svg": [job, "--blank", "--few"], "rough.pdf": [],
+        "inches.svg": ["--rough", "6'", "24 1/2", "96", "--unit", "in"],
+    }.items():
+        assert main(["survey", *arguments, "--out", str(tmp_path / name)]) == 0
+        assert (tmp_path / name).stat().st_size > 10_000
+        assert str(tmp_path / name) in capsys.readouterr().out
+    assert (tmp_path / "job.pdf").read_bytes().startswith(b"%PDF")
+
+
+@pytest.mark.parametrize(("arguments", "said"), [
+    (["--rough", "wide", "600", "2400"], "width is wide"),
+    (["--rough", "-5", "600", "2400"], "width is -5"),
+    (["--out", "sheet.txt"], "the name must end in"),
+    (["missing.toml"], "cannot be read"),
+])
+def test_a_survey_sheet_that_cannot_be_written_says_why(tmp_path, capsys, arguments, said):
+    out = [] if "--out" in arguments else ["--out", str(tmp_path / "s.pdf")]
+    assert main(["survey", *arguments, *out]) == 1
+    assert said in capsys.readouterr().err
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_dangers_stand_on_top_of_every_paper_with_words(tmp_path):
+    result = produce(parse_job(JOB, "j.toml", tmp_path), tmp_path / "out", lambda _: None)
+    assert [f.rule for f in result.closet.findings if f.severity is Severity.DANGER]
+    report = (tmp_path / "out" / "report.txt").read_text(encoding="utf-8").splitlines()
+    assert report[2].startswith("1 DANGER: ")
+    assert report[3].startswith("DANGER: A: unanchored")
+    bill = (tmp_path / "out" / "bill.csv").read_text(encoding="utf-8-sig").splitlines()
+    assert bill[1].startswith('"DANGER","A","unanchored')
+    assert "1 DANGER: " in summary(result)

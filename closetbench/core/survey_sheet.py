@@ -12,13 +12,21 @@ from dataclasses import dataclass, replace
 from enum import Enum
 
 from closetbench.core.readings import Places, places, recommended
-from closetbench.core.survey import OPENING_NAMES, READING_NAMES, Reading, ReadingKind, Side, Survey
+from closetbench.core.survey import (
+    OPENING_NAMES,
+    READING_NAMES,
+    TRIM_NAMES,
+    Reading,
+    ReadingKind,
+    Side,
+    Survey,
+)
 
 
 class View(Enum):
     """A drawing of the sheet; the coordinates that it shows."""
 
-    PLAN = "plan, low"
+    PLAN = "from above"
     FRONT = "just inside the front"
     REAR = "at the rear wall"
     SIDE = "from the side"
@@ -31,7 +39,8 @@ Point = tuple[float, float]
 class Blank:
     """One reading to take: its number in the order of work, its name, where it is entered in
     a job file (``key``) and in FreeCAD (``prop``), what was read if it was, and the line
-    that it measures in its view. ``how``: a hint for the hand."""
+    that it measures in its view. ``how``: which way is positive; ``reading``: one taken
+    elsewhere, with its place."""
 
     number: int
     name: str
@@ -42,6 +51,17 @@ class Blank:
     end: Point
     value: float | None = None
     how: str = ""
+    reading: Reading | None = None
+
+
+@dataclass(frozen=True)
+class Size:
+    """A size of what stands around the opening, taken at its word: no number, no drawing."""
+
+    name: str
+    key: str
+    prop: str
+    value: float | None = None
 
 
 @dataclass(frozen=True)
@@ -55,6 +75,7 @@ class SurveySheet:
     levels: tuple[float, float, float]
     opening: tuple[float, float, float] | None
     blanks: tuple[Blank, ...]
+    trim: tuple[Size, ...] = ()
 
 
 ORDER = (
@@ -112,12 +133,13 @@ def survey_sheet(
     extras = survey.extras + (recommended(survey) if full else ())
     for i, reading in enumerate(extras, 1):
         taken = reading.value if i <= len(survey.extras) else None
-        items.append(_extra(i, reading, at, taken, opening))
+        items.append(_extra(reading, at, taken, opening))
     blanks = tuple(
         replace(b, number=n, value=None if blank else b.value) for n, b in enumerate(items, 1)
     )
     return SurveySheet(
-        title, at.width, at.depth, at.height, survey.levels, opening, blanks
+        title, at.width, at.depth, at.height, survey.levels, opening, blanks,
+        tuple(_trim(survey, blank)),
     )
 
 
@@ -188,9 +210,15 @@ def _of_opening(
     return (x, head), (x, at.height)
 
 
+def _trim(survey: Survey, blank: bool) -> Iterator[Size]:
+    for name, words in TRIM_NAMES.items():
+        value = getattr(survey, name)
+        unread = blank or value == getattr(Survey, name)
+        yield Size(words, name, property_name(name), None if unread else value)
+
+
 def _extra(
-    number: int, r: Reading, at: Places, taken: float | None,
-    opening: tuple[float, float, float] | None,
+    r: Reading, at: Places, taken: float | None, opening: tuple[float, float, float] | None
 ) -> Blank:
     kind = ReadingKind
     x = r.x if r.x is not None else at.width if r.side is Side.RIGHT else 0.0
@@ -222,18 +250,4 @@ def _extra(
     else:
         view, line = View.FRONT, _of_opening(r, at, opening or (0.1 * at.width, 0.9 * at.width,
                                                                0.85 * at.height))
-    return Blank(
-        0, r.name, f"extra {number}: {_places(r)}", f"Extra{number}", view, *line, taken, how
-    )
-
-
-def _places(r: Reading) -> str:
-    """The reading's table in a job file, in short."""
-    found = [f'kind = "{r.kind.value}"']
-    found += [
-        f"{k} = {v:g}" for k in ("x", "y", "z", "x2", "y2", "z2")
-        if (v := getattr(r, k)) is not None
-    ]
-    if r.side is not None:
-        found.append(f'side = "{r.side.value}"')
-    return ", ".join(found)
+    return Blank(0, r.name, "extra", "ExtraReadings", view, *line, taken, how, r)

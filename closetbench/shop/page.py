@@ -33,14 +33,16 @@ _POINT = 1 / 72
 
 
 class Page:
-    """An empty page of ``width`` x ``height`` inches, origin at its lower left corner."""
+    """An empty page of ``width`` x ``height`` inches, origin at its lower left corner.
 
-    def __init__(self, width: float, height: float, subject: str) -> None:
+    ``ground``: its colour; white prints without a tint."""
+
+    def __init__(self, width: float, height: float, subject: str, ground: str = PAPER) -> None:
         require("matplotlib", subject)
         from matplotlib.figure import Figure
 
         self.width, self.height, self.subject = width, height, subject
-        self.figure: Any = Figure(figsize=(width, height), dpi=DPI, facecolor=PAPER)
+        self.figure: Any = Figure(figsize=(width, height), dpi=DPI, facecolor=ground)
         self.axes: Any = self.figure.add_axes((0.0, 0.0, 1.0, 1.0))
         self.axes.set_xlim(0.0, width)
         self.axes.set_ylim(0.0, height)
@@ -149,7 +151,7 @@ class Page:
         stream = io.BytesIO()
         with matplotlib.rc_context({"svg.hashsalt": "closetbench", "svg.fonttype": "path"}):
             self.figure.savefig(
-                stream, format=suffix[1:], dpi=DPI, facecolor=PAPER,
+                stream, format=suffix[1:], dpi=DPI, facecolor=self.figure.get_facecolor(),
                 metadata=_UNDATED[suffix],
             )
         return write_bytes_atomically(path, stream.getvalue(), self.subject)

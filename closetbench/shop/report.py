@@ -11,6 +11,7 @@ from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.handling import part_weight
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
+from closetbench.core.walls import DEFER
 from closetbench.shop.atomic import write_text_atomically
 from closetbench.stock.plan import Plan
 
@@ -21,7 +22,8 @@ def report_lines(
     """The report as lines of text, lengths and masses in the user's units."""
     figures = Figures(form)
     dangers = [f for f in closet.findings if f.severity is Severity.DANGER]
-    lines = [text for f in dangers for text in finding_lines(f)]
+    lines = [_headline(len(dangers))] if dangers else []
+    lines += [text for f in dangers for text in finding_lines(f)]
     envelope = closet.envelope
     sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
     weights = {p.full_name: part_weight(p, catalogue) for p in closet.parts}
@@ -45,6 +47,11 @@ def report_lines(
     for finding in by_severity(closet.findings):
         lines += [f"  {text}" for text in finding_lines(finding)]
     return lines
+
+
+def _headline(dangers: int) -> str:
+    what = "1 DANGER" if dangers == 1 else f"{dangers} DANGERS"
+    return f"{what}: read this before anything is cut, carried or filled; {DEFER}"
 
 
 def _sheets(plan: Plan, material: str, catalogue: Catalogue) -> str:

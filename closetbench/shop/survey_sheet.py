@@ -6,25 +6,31 @@ name of its property in FreeCAD beneath its name.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
-from closetbench.core.survey_sheet import LEVEL_FIRST, Blank, Point, SurveySheet, View
-from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, fitting_size
+from closetbench.core.survey import Reading
+from closetbench.core.survey_sheet import LEVEL_FIRST, Blank, Size, SurveySheet
+from closetbench.shop.page import INK, Page, check_ending, fitting_size
+from closetbench.shop.survey_views import GREY, READ, WHITE, draw_views
 
 SUBJECT = "survey sheet"
 WIDTH, HEIGHT = 210 / 25.4, 297 / 25.4
-EDGE = 0.4
-ROW = 0.215
+EDGE = 0.45
+HEAD = 1.22
+"""Inches from the top of the page to the drawings."""
+ROW, EXTRA_ROW, LEAST_DRAWN = 0.212, 0.305, 3.0
+"""Inches: of a reading's row, of one that has its place too, of the drawings at least."""
 COLUMNS = 2
-MARK = 0.066
-"""Radius of a number's circle, inches."""
-WALL = "#cfc8bb"
-READ = "#3d6b8f"
-"""Lines that are measured."""
+BLANK = 0.95
+"""Length of a blank, inches."""
+OBSTACLES = 3
+"""Rows for what must stay clear."""
+_TABLES = (
+    "key in the job file  ·  property in FreeCAD;  extra: a table [[survey.extra]] each, or "
+    "“Readings taken elsewhere” in the survey's panel"
+)
 
 
 def write_survey_sheet(
@@ -36,121 +42,121 @@ def write_survey_sheet(
     written.
     """
     check_ending(path, SUBJECT)
-    page = Page(WIDTH, HEIGHT, SUBJECT)
-    page.text((EDGE, HEIGHT - 0.45), f"Survey: {sheet.title}", 13.0, align="left", bold=True)
-    page.text(
-        (EDGE, HEIGHT - 0.68),
-        f"First {LEVEL_FIRST}: {', '.join(form.text(v) for v in sheet.levels)}.",
-        7.0, FAINT, align="left",
-    )
-    page.text(
-        (EDGE, HEIGHT - 0.83),
-        "Then take the readings in the order of their numbers; read each to the tape's nearest "
-        "step, and write down what you read, not what you expect.",
-        7.0, FAINT, align="left",
-    )
-    rows = math.ceil(len(sheet.blanks) / COLUMNS)
-    top = EDGE + rows * ROW + 0.25
-    _drawings(page, sheet, top + 0.1, HEIGHT - 1.0)
-    _table(page, sheet, rows, top, form)
-    return page.write(path)
-
-
-@dataclass(frozen=True)
-class _Frame:
-    """A view on the page: the closet's millimetres to inches."""
-
-    x: float
-    y: float
-    scale: float
-
-    def __call__(self, p: Point) -> Point:
-        return self.x + self.scale * p[0], self.y + self.scale * p[1]
-
-
-def _drawings(page: Page, sheet: SurveySheet, low: float, high: float) -> None:
-    """The four views, two beside two, all at one scale per row."""
-    half_w, half_h = (WIDTH - 2 * EDGE) / 2, (high - low) / 2
-    sizes = {
-        View.PLAN: (sheet.width, sheet.depth), View.FRONT: (sheet.width, sheet.height),
-        View.REAR: (sheet.width, sheet.height), View.SIDE: (sheet.depth, sheet.height),
-    }
-    cells = {
-        View.PLAN: (0, 1), View.SIDE: (1, 1), View.FRONT: (0, 0), View.REAR: (1, 0),
-    }
-    for view, (column, row) in cells.items():
-        w, h = sizes[view]
-        scale = min((half_w - 0.55) / w, (half_h - 0.5) / h)
-        x = EDGE + column * half_w + (half_w - scale * w) / 2
-        y = low + row * half_h + (half_h - 0.2 - scale * h) / 2
-        frame = _Frame(x, y, scale)
-        page.text((EDGE + (column + 0.5) * half_w, low + (row + 1) * half_h - 0.08), view.value,
-                  8.0, FAINT)
-        _walls(page, sheet, view, frame, (w, h))
-        _measured(page, [b for b in sheet.blanks if b.view is view], frame)
-
-
-def _walls(page: Page, sheet: SurveySheet, view: View, frame: _Frame, size: Point) -> None:
-    w, h = size
-    corners = [frame(p) for p in ((0.0, 0.0), (w, 0.0), (w, h), (0.0, h))]
-    page.shape(corners, "none", INK, 1.0)
-    if sheet.opening is None:
-        return
-    x0, x1, head = sheet.opening
-    if view is View.PLAN:
-        for a, b in ((0.0, x0), (x1, w)):
-            (ax, ay), (bx, _) = frame((a, 0.0)), frame((b, 0.0))
-            page.shape(((ax, ay), (bx, ay), (bx, ay - 0.07), (ax, ay - 0.07)), WALL, INK, 0.5)
-        page.line((frame((x0, 0.0)), frame((x1, 0.0))), PAPER, 1.6)
-    elif view is View.FRONT:
-        ring = [frame(p) for p in ((x0, 0.0), (x0, head), (x1, head), (x1, 0.0))]
-        page.line(ring, FAINT, 0.7, (3.0, 2.0))
-
-
-def _measured(page: Page, blanks: Sequence[Blank], frame: _Frame) -> None:
-    """The measured lines with their numbers, none upon another where it can be helped."""
-    taken: list[Point] = []
-    for blank in blanks:
-        a, b = frame(blank.start), frame(blank.end)
-        page.line((a, b), READ, 0.6, (4.0, 2.0))
-    for blank in blanks:
-        a, b = frame(blank.start), frame(blank.end)
-        at = _free_spot(a, b, taken)
-        taken.append(at)
-        page.circle(at, MARK, PAPER, READ)
-        page.text(at, str(blank.number), 5.5, READ)
-
-
-def _free_spot(a: Point, b: Point, taken: Sequence[Point]) -> Point:
-    """A point along the line that keeps clear of the numbers there, else the clearest."""
-    shares = [0.5 + s * k / 40 for k in range(18) for s in (1, -1)]
-    spots = [(a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])) for s in shares]
-
-    def clear(p: Point) -> float:
-        return min((math.dist(p, q) for q in taken), default=math.inf)
-
-    free = next((p for p in spots if clear(p) > 2.2 * MARK), None)
-    return free if free is not None else max(spots, key=clear)
-
-
-def _table(page: Page, sheet: SurveySheet, rows: int, top: float, form: LengthFormat) -> None:
-    width = (WIDTH - 2 * EDGE) / COLUMNS
-    for i, blank in enumerate(sheet.blanks):
-        column, row = divmod(i, rows)
-        x, y = EDGE + column * width, top - 0.2 - row * ROW
-        page.text((x + 0.1, y), str(blank.number), 7.0, READ, bold=True)
-        line = width - 1.15
-        page.text((x + 0.25, y + 0.045), blank.name,
-                  fitting_size([blank.name], line - 0.3, 0.12, 6.8), align="left")
-        below = f"{blank.key}  ·  {blank.prop}" + (f"  ·  {blank.how}" if blank.how else "")
-        page.text((x + 0.25, y - 0.05), below,
-                  fitting_size([below], line - 0.3, 0.1, 4.8), FAINT, align="left")
-        page.line(((x + line, y - 0.07), (x + width - 0.15, y - 0.07)), INK, 0.5)
-        if blank.value is not None:
-            page.text((x + width - 0.2, y + 0.01), form.text(blank.value), 7.0, align="right")
+    page = Page(WIDTH, HEIGHT, SUBJECT, WHITE)
+    _head(page, sheet, form)
+    low = EDGE + 0.12
+    low = _obstacles(page, low)
+    top = _table(page, sheet, low + 0.1, form)
+    page.text((EDGE, top + 0.1), _TABLES, 5.8, GREY, align="left")
+    draw_views(page, sheet, EDGE, WIDTH - EDGE, top + 0.42, HEIGHT - HEAD)
     page.text(
         (EDGE, EDGE - 0.12),
         "A reading at a return or behind a baseboard is taken above it. Doubtful readings are "
         "found when all of them are entered; a reading taken twice by two people is found sooner.",
-        5.5, FAINT, align="left",
+        5.8, GREY, align="left",
     )
+    return page.write(path)
+
+
+def _head(page: Page, sheet: SurveySheet, form: LengthFormat) -> None:
+    title = f"Survey: {sheet.title}"
+    room = WIDTH - 2 * EDGE - 3.0
+    page.text((EDGE, HEIGHT - 0.5), title, fitting_size([title], room, 0.3, 13.0, True),
+              align="left", bold=True)
+    x = WIDTH - EDGE - 2.9
+    for words, start, length in (("date", 0.28, 0.75), ("by", 1.22, 0.7), ("unit", 2.2, 0.7)):
+        page.text((x + start - 0.04, HEIGHT - 0.5), words, 7.0, GREY, align="right")
+        page.line(((x + start, HEIGHT - 0.56), (x + start + length, HEIGHT - 0.56)), INK, 0.5)
+    for k, line in enumerate((
+        f"First {LEVEL_FIRST}: {', '.join(form.text(v) for v in sheet.levels)}.",
+        "Then take the readings in the order of their numbers; read each to the tape's nearest "
+        "step, and write down what you read, not what you expect.",
+        "± Lean, from the low to the high level: + where the wall comes into the closet on its "
+        "way up. Rise: + where the floor goes up on the way named.",
+    )):
+        page.text((EDGE, HEIGHT - 0.75 - 0.145 * k), line,
+                  fitting_size([line], WIDTH - 2 * EDGE, 0.14, 7.4), align="left")
+
+
+def _table(page: Page, sheet: SurveySheet, low: float, form: LengthFormat) -> float:
+    """The blanks in columns from ``low`` up; where their top is, inches."""
+    rows: list[Blank | Size] = [*sheet.blanks, *sheet.trim]
+    heights = [EXTRA_ROW if isinstance(r, Blank) and r.reading else ROW for r in rows]
+    room = HEIGHT - HEAD - LEAST_DRAWN - 0.42 - low
+    columns = _columns(heights)
+    tall = max(sum(heights[i] for i in column) for column in columns)
+    squeeze = min(1.0, room / tall)
+    top = low + squeeze * tall
+    width = (WIDTH - 2 * EDGE) / COLUMNS
+    for c, column in enumerate(columns):
+        y = top
+        for i in column:
+            _row(page, rows[i], EDGE + c * width, y - 0.09, width - 0.15, form)
+            y -= squeeze * heights[i]
+    return top
+
+
+def _columns(heights: Sequence[float]) -> list[list[int]]:
+    """Which rows stand in which column, so that no column is much taller than another."""
+    share, filled = sum(heights) / COLUMNS, 0.0
+    columns: list[list[int]] = [[] for _ in range(COLUMNS)]
+    for i, height in enumerate(heights):
+        columns[min(COLUMNS - 1, int((filled + height / 2) / share))].append(i)
+        filled += height
+    return columns
+
+
+def _row(
+    page: Page, row: Blank | Size, x: float, y: float, width: float, form: LengthFormat
+) -> None:
+    line = width - BLANK
+    room = line - 0.42
+    if isinstance(row, Blank):
+        page.text((x + 0.1, y), str(row.number), 7.4, READ, bold=True)
+        if row.how:
+            page.text((x + line - 0.06, y - 0.02), "±", 7.5, GREY)
+    page.text((x + 0.27, y + 0.03), row.name, fitting_size([row.name], room, 0.13, 7.4),
+              align="left")
+    below = f"{row.key}  ·  {row.prop}"
+    page.text((x + 0.27, y - 0.07), below, fitting_size([below], room, 0.1, 5.8), GREY,
+              align="left")
+    if isinstance(row, Blank) and row.reading is not None:
+        place = _place(row.reading, form)
+        page.text((x + 0.27, y - 0.155), place, fitting_size([place], width - 0.3, 0.1, 5.8),
+                  GREY, align="left")
+    page.line(((x + line, y - 0.075), (x + width, y - 0.075)), INK, 0.5)
+    if row.value is not None:
+        page.text((x + width - 0.05, y), form.text(row.value), 7.4, align="right")
+
+
+def _place(r: Reading, form: LengthFormat) -> str:
+    """What a table of the job file says of the place, with its unit."""
+    found = [f'kind = "{r.kind.value}"']
+    for key in ("x", "y", "z", "x2", "y2", "z2"):
+        value = getattr(r, key)
+        if value is not None:
+            text = form.text(value)
+            found.append(f"{key} = '{text}'" if '"' in text else f'{key} = "{text}"')
+    if r.side is not None:
+        found.append(f'side = "{r.side.value}"')
+    return ", ".join(found)
+
+
+def _obstacles(page: Page, low: float) -> float:
+    """Blanks for what must stay clear, from ``low`` up; where their top is."""
+    y = low
+    for _ in range(OBSTACLES):
+        page.text((EDGE, y + 0.03), "name", 6.2, GREY, align="left")
+        page.line(((EDGE + 0.3, y), (EDGE + 1.85, y)), INK, 0.5)
+        for k, key in enumerate(("x0", "x1", "y0", "y1", "z0", "z1")):
+            x = EDGE + 2.0 + 0.9 * k
+            page.text((x, y + 0.03), key, 6.2, GREY, align="left")
+            page.line(((x + 0.17, y), (x + 0.8, y)), INK, 0.5)
+        y += 0.22
+    page.text(
+        (EDGE, y + 0.04),
+        "What must stay clear (pipe, socket, beam), from the front left corner: x to the right, "
+        "y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles",
+        6.4, align="left",
+    )
+    return y + 0.12

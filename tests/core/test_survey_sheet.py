@@ -5,8 +5,21 @@ from __future__ import annotations
 from dataclasses import fields, replace
 
 from closetbench.core.readings import observations
-from closetbench.core.survey import OPENING_NAMES, READING_NAMES, Reading, ReadingKind, Survey
-from closetbench.core.survey_sheet import ORDER, View, property_name, survey_sheet
+from closetbench.core.survey import (
+    OPENING_NAMES,
+    READING_NAMES,
+    TRIM_NAMES,
+    Reading,
+    ReadingKind,
+    Survey,
+)
+from closetbench.core.survey_sheet import (
+    ORDER,
+    View,
+    property_name,
+    rough_survey,
+    survey_sheet,
+)
 from tests.core.measured import plain_survey
 from tests.core.rooms import TrueRoom
 from tests.core.test_room import opened
@@ -41,12 +54,28 @@ def test_extra_readings_keep_theirs_and_the_recommended_ones_are_blank() -> None
     sheet = survey_sheet("closet", replace(SURVEY, extras=(extra,)))
     first, *rest = (b for b in sheet.blanks if b.key.startswith("extra"))
     assert first.name == "over the socket"
-    assert first.key == 'extra 1: kind = "height", x = 950, y = 0'
-    assert (first.prop, first.value, first.view) == ("Extra1", 2399.0, View.FRONT)
+    assert (first.key, first.reading) == ("extra", extra)
+    assert (first.prop, first.value, first.view) == ("ExtraReadings", 2399.0, View.FRONT)
     assert len(rest) == 22  # the height in the middle of the front is there
     assert all(b.value is None for b in rest)
     short = survey_sheet("closet", replace(SURVEY, extras=(extra,)), full=False)
     assert len(short.blanks) == 23 + 5 + 1
+
+
+def test_what_stands_around_the_opening_is_asked_for_too() -> None:
+    plain = plain_survey(1900.0, 600.0, 2400.0)
+    sheet = survey_sheet("closet", replace(plain, baseboard_height=95.0))
+    assert {t.key: t.value for t in sheet.trim} == {
+        **dict.fromkeys(TRIM_NAMES), "baseboard_height": 95.0}
+    assert sheet.trim[1].prop == "BaseboardHeight"
+    assert not any(t.value for t in survey_sheet("closet", SURVEY, blank=True).trim)
+
+
+def test_a_closet_of_rough_sizes_gets_a_sheet_to_be_measured_with() -> None:
+    sheet = survey_sheet("closet", rough_survey(1200.0, 600.0, 2400.0), blank=True)
+    assert (sheet.width, sheet.depth, sheet.height) == (1200.0, 600.0, 2400.0)
+    assert sheet.levels == (120.0, 1200.0, 2160.0)
+    assert len(sheet.blanks) == 38
 
 
 def test_sheet_shows_the_closet_at_hand() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from closetbench.core.closet import Closet, ClosetDesign
@@ -38,11 +39,19 @@ def test_figures_are_in_the_users_units():
 
 def test_dangers_come_first_and_are_repeated():
     found = lines(INCHES, NOTE, DANGER)
-    assert found[0] == "DANGER: A: it can tip [1.2 to 1.9]"
-    assert found[1:3] == ["    anchor it", "    source: a rule"]
+    assert found[0].startswith("1 DANGER: read this before anything is cut")
+    assert "local codes and a licensed professional come first" in found[0]
+    assert found[1] == "DANGER: A: it can tip [1.2 to 1.9]"
+    assert found[2:4] == ["    anchor it", "    source: a rule"]
     below = found[found.index("findings"):]
     assert below[1] == "  DANGER: A: it can tip [1.2 to 1.9]"
     assert below[-1] == "  NOTE: B: the gap is wide (40 mm; limit 38.1 mm)"
+
+
+def test_dangers_are_counted_and_no_danger_is_no_headline():
+    other = replace(DANGER, subject="B")
+    assert lines(INCHES, DANGER, NOTE, other)[0].startswith("2 DANGERS: ")
+    assert lines(INCHES, NOTE)[0].startswith("envelope")
 
 
 def test_what_was_not_checked_says_so_once():

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import re
+import tomllib
+from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
 from closetbench.core.errors import DocumentError
-from closetbench.core.lengths import LengthFormat
+from closetbench.core.lengths import LengthFormat, read_length
+from closetbench.core.survey import Reading, ReadingKind
 from closetbench.core.survey_sheet import survey_sheet
 from closetbench.shop import survey_sheet as printed
+from closetbench.shop import survey_views
 from closetbench.shop.page import Page
 from closetbench.shop.survey_sheet import write_survey_sheet
 from tests.core.test_room import opened
@@ -45,6 +49,9 @@ def test_page_holds_every_blank_with_its_key_and_property(
         # once in the drawing, once in the table
         assert texts.count(str(blank.number)) == 2
     assert any("100 mm, 1200 mm, 2200 mm" in t for t in texts)
+    for size in sheet.trim:
+        assert f"{size.key}  ·  {size.prop}" in texts
+    assert [texts.count(key) for key in ("x0", "x1", "y0", "y1", "z0", "z1")] == [3] * 6
     for (x, y), _ in words:
         assert 0 < x < printed.WIDTH
         assert 0 < y < printed.HEIGHT
@@ -62,7 +69,7 @@ def test_numbers_in_the_drawings_do_not_cover_each_other(
     assert len(marks) == 2 * len(sheet.blanks)
     close = [
         1 for i, p in enumerate(marks) for q in marks[i + 1:]
-        if abs(p[0] - q[0]) < printed.MARK and abs(p[1] - q[1]) < printed.MARK
+        if abs(p[0] - q[0]) < survey_views.MARK and abs(p[1] - q[1]) < survey_views.MARK
     ]
     assert not close
 
@@ -74,6 +81,31 @@ def test_readings_are_printed_in_the_users_unit(
     write_survey_sheet(survey_sheet("x", opened(opening_width=1524.0)), tmp_path / "s.svg", form)
     assert form.text(1524.0) in [t for _, t in words]
     assert (tmp_path / "s.svg").read_text(encoding="utf-8").startswith("<?xml")
+
+
+def test_a_reading_taken_elsewhere_says_its_place_as_a_job_file_takes_it(
+    tmp_path: Path, words: list[tuple[tuple[float, float], str]]
+) -> None:
+    extra = Reading(ReadingKind.HEIGHT, 2399.0, x=952.5, y=0.0, label="over the socket")
+    sheet = survey_sheet("x", replace(opened(), extras=(extra,)), full=False)
+    for form in (LengthFormat("mm", Fraction(1, 10)), LengthFormat("in-frac", Fraction(1, 16))):
+        words.clear()
+        write_survey_sheet(sheet, tmp_path / "s.svg", form)
+        place = next(t for _, t in words if t.startswith("kind = "))
+        table = tomllib.loads("\n".join(place.split(", ")))
+        assert table["kind"] == "height"
+        assert (read_length(table["x"]), read_length(table["y"])) == (952.5, 0.0)
+
+
+def test_a_long_survey_still_fits_on_the_page(
+    tmp_path: Path, words: list[tuple[tuple[float, float], str]]
+) -> None:
+    extras = tuple(
+        Reading(ReadingKind.WIDTH, 1900.0, z=100.0 * k, label=f"width {k}") for k in range(1, 24)
+    )
+    sheet = survey_sheet("x", replace(opened(), extras=extras))
+    write_survey_sheet(sheet, tmp_path / "s.svg")
+    assert all(0 < x < printed.WIDTH and 0 < y < printed.HEIGHT for (x, y), _ in words)
 
 
 def test_same_sheet_gives_the_same_file(tmp_path: Path) -> None:
