@@ -87,7 +87,7 @@ def _build(path: Path, options: argparse.Namespace) -> int:
 
 
 def _survey(options: argparse.Namespace) -> int:
-    from closetbench.core.survey_sheet import rough_survey, survey_sheet
+    from closetbench.core.survey_sheet import level_step, rough_survey, survey_sheet
     from closetbench.job import parse_job, read_job
     from closetbench.shop.survey_sheet import write_survey_sheet
 
@@ -103,7 +103,7 @@ def _survey(options: argparse.Namespace) -> int:
     survey, size = job.design.survey, job.design.size
     blank = options.blank or survey is None
     if survey is None and size is not None:
-        survey = rough_survey(*size)
+        survey = rough_survey(size, level_step(job.lengths))
     if survey is None:
         raise ClosetError(
             options.job.name, "[survey]", "missing", "must be there, or else a [size]")

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import Enum
 
+from closetbench.core.lengths import LengthFormat
 from closetbench.core.readings import Places, places, recommended
 from closetbench.core.survey import (
     OPENING_NAMES,
@@ -100,13 +101,23 @@ _ABOVE_FLOOR, _BELOW_CEILING = 0.05, 0.9
 """Where the low and the high level go in a closet of rough sizes, by its height."""
 
 
-def rough_survey(width: float, depth: float, height: float) -> Survey:
-    """The readings that a closet of these sizes, mm, would have were it true: enough to draw
-    the sheet for one that nobody has measured yet."""
+def rough_survey(size: tuple[float, float, float], step: float = 10.0) -> Survey:
+    """The readings that a closet of this width, depth and height, mm, would have were it true:
+    enough to draw the sheet for one that nobody has measured yet. Its levels, which have to be
+    marked, are multiples of ``step`` mm where that leaves three of them."""
+    width, depth, height = size
+    shares = (_ABOVE_FLOOR, 0.5, _BELOW_CEILING)
+    low, mid, high = (step * round(share * height / step) for share in shares)
+    if not 0 < low < mid < high < height:
+        low, mid, high = (share * height for share in shares)
     return Survey(
-        *[width] * 6, *[height] * 4, *[depth] * 2,
-        levels=(_ABOVE_FLOOR * height, height / 2, _BELOW_CEILING * height),
+        *[width] * 6, *[height] * 4, *[depth] * 2, levels=(low, mid, high),
     )
+
+
+def level_step(form: LengthFormat) -> float:
+    """Whole centimetres or whole inches, mm, by what the user reads."""
+    return 25.4 if form.style in ("in", "in-frac", "ft-in") else 10.0
 
 
 def property_name(key: str) -> str:

@@ -6,7 +6,12 @@ from pathlib import Path
 from typing import Any
 
 from closetbench.core.errors import ClosetError
-from closetbench.core.survey_sheet import SurveySheet, rough_survey, survey_sheet
+from closetbench.core.survey_sheet import (
+    SurveySheet,
+    level_step,
+    rough_survey,
+    survey_sheet,
+)
 from closetbench.gui.fields import CheckField
 from closetbench.gui.files import PathField, file_stem, home_folder
 from closetbench.gui.form import Form
@@ -61,7 +66,8 @@ class SurveySheetPanel(TaskPanel):
 
     def _sheet(self) -> SurveySheet:
         site = self._site()
-        survey = site.survey or rough_survey(*site.size)
+        form = bridge.format_of(self.closet)
+        survey = site.survey or rough_survey(site.size, level_step(form))
         blank = site.survey is None or bool(self.blank.value())
         return survey_sheet(self.closet.Label, survey, blank=blank, full=bool(self.full.value()))
 

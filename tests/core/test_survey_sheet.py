@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import fields, replace
+from fractions import Fraction
 
+import pytest
+
+from closetbench.core.lengths import LengthFormat
 from closetbench.core.readings import observations
 from closetbench.core.survey import (
     OPENING_NAMES,
@@ -16,6 +20,7 @@ from closetbench.core.survey import (
 from closetbench.core.survey_sheet import (
     ORDER,
     View,
+    level_step,
     property_name,
     rough_survey,
     survey_sheet,
@@ -72,10 +77,14 @@ def test_what_stands_around_the_opening_is_asked_for_too() -> None:
 
 
 def test_a_closet_of_rough_sizes_gets_a_sheet_to_be_measured_with() -> None:
-    sheet = survey_sheet("closet", rough_survey(1200.0, 600.0, 2400.0), blank=True)
+    sheet = survey_sheet("closet", rough_survey((1200.0, 600.0, 2400.0)), blank=True)
     assert (sheet.width, sheet.depth, sheet.height) == (1200.0, 600.0, 2400.0)
     assert sheet.levels == (120.0, 1200.0, 2160.0)
     assert len(sheet.blanks) == 38
+    form = LengthFormat("in-frac", Fraction(1, 16))
+    inches = rough_survey((1828.8, 609.6, 2438.4), level_step(form))
+    assert [v / 25.4 for v in inches.levels] == pytest.approx([5, 48, 86])
+    assert rough_survey((500.0, 300.0, 30.0)).levels == (1.5, 15.0, 27.0)
 
 
 def test_sheet_shows_the_closet_at_hand() -> None:
