@@ -108,7 +108,7 @@ def _survey(options: argparse.Namespace) -> int:
         raise ClosetError(
             options.job.name, "[survey]", "missing", "must be there, or else a [size]")
     sheet = survey_sheet(job.design.name, survey, blank=blank, full=not options.few)
-    print(write_survey_sheet(sheet, options.out, job.lengths))
+    print(*write_survey_sheet(sheet, options.out, job.lengths), sep="\n")
     return 0
 
 

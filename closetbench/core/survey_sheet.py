@@ -111,7 +111,8 @@ def rough_survey(size: tuple[float, float, float], step: float = 10.0) -> Survey
     if not 0 < low < mid < high < height:
         low, mid, high = (share * height for share in shares)
     return Survey(
-        *[width] * 6, *[height] * 4, *[depth] * 2, levels=(low, mid, high),
+        width, width, width, width, width, width, height, height, height, height, depth, depth,
+        levels=(low, mid, high),
     )
 
 

@@ -53,7 +53,7 @@ class SurveySheetPanel(TaskPanel):
         stem = file_stem(self.closet.Label)
         self.file.put(str(home_folder() / f"{stem}-survey.pdf"))
         note.setText(
-            _tr("One page, A4; the name's ending says PDF, SVG or PNG.") if measured else _tr(
+            _tr("Pages A4; the name's ending says PDF, SVG or PNG.") if measured else _tr(
                 "The closet has sizes only: they draw it, and every reading is left blank."))
         self.form = [form]
 
@@ -78,6 +78,6 @@ class SurveySheetPanel(TaskPanel):
         text = str(self.file.value()).strip()
         if not text:
             raise ClosetError(self.title, _tr("file"), _tr("empty"), _tr("choose a file"))
-        path = write_survey_sheet(
+        written = write_survey_sheet(
             self._sheet(), Path(text).expanduser(), bridge.format_of(self.closet))
-        report(_tr("Written: {}").format(path))
+        report(_tr("Written: {}").format(", ".join(map(str, written))))

@@ -144,17 +144,42 @@ class Page:
 
     def write(self, path: str | Path) -> Path:
         """Save by the ending of the name; ``DocumentError`` for another or where that fails."""
-        import matplotlib
+        return write_pages([self], path)[0]
 
-        check_ending(path, self.subject)
-        suffix = Path(path).suffix.lower()
-        stream = io.BytesIO()
-        with matplotlib.rc_context({"svg.hashsalt": "closetbench", "svg.fonttype": "path"}):
-            self.figure.savefig(
-                stream, format=suffix[1:], dpi=DPI, facecolor=self.figure.get_facecolor(),
+
+def write_pages(pages: Sequence[Page], path: str | Path) -> tuple[Path, ...]:
+    """Save pages by the ending of the name: a PDF holds them all, of pictures each page after
+    the first is a file of its own, ``name-2.svg``. ``DocumentError`` for another ending or
+    where that fails."""
+    path, subject = Path(path), pages[0].subject
+    check_ending(path, subject)
+    suffix = path.suffix.lower()
+    if suffix == ".pdf":
+        return (write_bytes_atomically(path, _saved(pages, suffix), subject),)
+    return tuple(
+        write_bytes_atomically(
+            path if n == 1 else path.with_stem(f"{path.stem}-{n}"), _saved([page], suffix), subject)
+        for n, page in enumerate(pages, 1)
+    )
+
+
+def _saved(pages: Sequence[Page], suffix: str) -> bytes:
+    import matplotlib
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    stream = io.BytesIO()
+    with matplotlib.rc_context({"svg.hashsalt": "closetbench", "svg.fonttype": "path"}):
+        if suffix == ".pdf" and len(pages) > 1:
+            with PdfPages(stream, metadata=_UNDATED[suffix]) as book:
+                for page in pages:
+                    book.savefig(page.figure, facecolor=page.figure.get_facecolor())
+        else:
+            figure = pages[0].figure
+            figure.savefig(
+                stream, format=suffix[1:], dpi=DPI, facecolor=figure.get_facecolor(),
                 metadata=_UNDATED[suffix],
             )
-        return write_bytes_atomically(path, stream.getvalue(), self.subject)
+    return stream.getvalue()
 
 
 def check_ending(path: str | Path, subject: str) -> None:

@@ -1,18 +1,20 @@
 """The survey sheet on paper: drawings of the closet with numbered readings, and blanks.
 
-One portrait page, A4, as PDF, SVG or PNG. Every blank has its key in the job file and the
-name of its property in FreeCAD beneath its name.
+Portrait pages, A4, as PDF, SVG or PNG: one for the usual readings, then those that are taken
+elsewhere, each page with the drawings of its own. Every blank has its key in the job file and
+the name of its property in FreeCAD beneath its name.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.survey import Reading
 from closetbench.core.survey_sheet import LEVEL_FIRST, Blank, Size, SurveySheet
-from closetbench.shop.page import INK, Page, check_ending, fitting_size
+from closetbench.shop.page import INK, Page, check_ending, fitting_size, write_pages
 from closetbench.shop.survey_views import GREY, READ, WHITE, draw_views
 
 SUBJECT = "survey sheet"
@@ -20,46 +22,63 @@ WIDTH, HEIGHT = 210 / 25.4, 297 / 25.4
 EDGE = 0.45
 HEAD = 1.22
 """Inches from the top of the page to the drawings."""
-ROW, EXTRA_ROW, LEAST_DRAWN = 0.212, 0.305, 3.0
+ROW, EXTRA_ROW, LEAST_DRAWN = 0.238, 0.335, 3.0
 """Inches: of a reading's row, of one that has its place too, of the drawings at least."""
 COLUMNS = 2
 BLANK = 0.95
 """Length of a blank, inches."""
 OBSTACLES = 3
 """Rows for what must stay clear."""
-_TABLES = (
-    "key in the job file  ·  property in FreeCAD;  extra: a table [[survey.extra]] each, or "
-    "“Readings taken elsewhere” in the survey's panel"
+MOST_EXTRAS = 28
+"""Readings taken elsewhere on one page."""
+TABLES = "under each name: key in the job file  ·  property of the survey in FreeCAD"
+EXTRAS = (
+    "under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's "
+    "ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel"
+)
+FOOT = (
+    "A reading at a return or behind a baseboard is taken above it. Doubtful readings are found "
+    "when all of them are entered; a reading taken twice by two people is found sooner."
 )
 
 
 def write_survey_sheet(
     sheet: SurveySheet, path: str | Path, form: LengthFormat = MILLIMETRES
-) -> Path:
+) -> tuple[Path, ...]:
     """Draw the sheet; lengths that were read already are printed as ``form`` says.
 
-    Raises ``DocumentError`` for an ending that is no picture's and where the file cannot be
-    written.
+    A PDF holds all its pages; of pictures there is one for each. Raises ``DocumentError`` for
+    an ending that is no picture's and where a file cannot be written.
     """
     check_ending(path, SUBJECT)
+    usual = [b for b in sheet.blanks if b.reading is None]
+    others = [b for b in sheet.blanks if b.reading is not None]
+    rest = [others[i:i + MOST_EXTRAS] for i in range(0, len(others), MOST_EXTRAS)]
+    sheets = [
+        replace(sheet, blanks=tuple(blanks), trim=() if n else sheet.trim)
+        for n, blanks in enumerate([usual, *rest])
+    ]
+    return write_pages(
+        [_page(one, n, len(sheets), form) for n, one in enumerate(sheets, 1)], path)
+
+
+def _page(sheet: SurveySheet, number: int, count: int, form: LengthFormat) -> Page:
     page = Page(WIDTH, HEIGHT, SUBJECT, WHITE)
-    _head(page, sheet, form)
+    _head(page, sheet, f"{number} of {count}", form)
     low = EDGE + 0.12
-    low = _obstacles(page, low)
-    top = _table(page, sheet, low + 0.1, form)
-    page.text((EDGE, top + 0.1), _TABLES, 5.8, GREY, align="left")
+    if number == 1:
+        low = _obstacles(page, low) + 0.1
+    top = _table(page, sheet, low, form)
+    page.text((EDGE, top + 0.1), TABLES if number == 1 else EXTRAS, 6.3, GREY, align="left")
     draw_views(page, sheet, EDGE, WIDTH - EDGE, top + 0.42, HEIGHT - HEAD)
-    page.text(
-        (EDGE, EDGE - 0.12),
-        "A reading at a return or behind a baseboard is taken above it. Doubtful readings are "
-        "found when all of them are entered; a reading taken twice by two people is found sooner.",
-        5.8, GREY, align="left",
-    )
-    return page.write(path)
+    small = fitting_size([FOOT], WIDTH - 2 * EDGE, 0.12, 6.3)
+    page.text((EDGE, EDGE - 0.12), FOOT, small, GREY, align="left")
+    return page
 
 
-def _head(page: Page, sheet: SurveySheet, form: LengthFormat) -> None:
+def _head(page: Page, sheet: SurveySheet, number: str, form: LengthFormat) -> None:
     title = f"Survey: {sheet.title}"
+    page.text((WIDTH - EDGE, HEIGHT - 0.28), number, 7.0, GREY, align="right")
     room = WIDTH - 2 * EDGE - 3.0
     page.text((EDGE, HEIGHT - 0.5), title, fitting_size([title], room, 0.3, 13.0, True),
               align="left", bold=True)
@@ -91,7 +110,7 @@ def _table(page: Page, sheet: SurveySheet, low: float, form: LengthFormat) -> fl
     for c, column in enumerate(columns):
         y = top
         for i in column:
-            _row(page, rows[i], EDGE + c * width, y - 0.09, width - 0.15, form)
+            _row(page, rows[i], EDGE + c * width, y - 0.1, width - 0.15, form)
             y -= squeeze * heights[i]
     return top
 
@@ -112,19 +131,19 @@ def _row(
     line = width - BLANK
     room = line - 0.42
     if isinstance(row, Blank):
-        page.text((x + 0.1, y), str(row.number), 7.4, READ, bold=True)
+        page.text((x + 0.1, y), str(row.number), 8.0, READ, bold=True)
         if row.how:
             page.text((x + line - 0.06, y - 0.02), "±", 7.5, GREY)
-    page.text((x + 0.27, y + 0.03), row.name, fitting_size([row.name], room, 0.13, 7.4),
+    page.text((x + 0.27, y + 0.035), row.name, fitting_size([row.name], room, 0.15, 7.9),
               align="left")
     below = f"{row.key}  ·  {row.prop}"
-    page.text((x + 0.27, y - 0.07), below, fitting_size([below], room, 0.1, 5.8), GREY,
+    page.text((x + 0.27, y - 0.075), below, fitting_size([below], room, 0.12, 6.3), GREY,
               align="left")
     if isinstance(row, Blank) and row.reading is not None:
         place = _place(row.reading, form)
-        page.text((x + 0.27, y - 0.155), place, fitting_size([place], width - 0.3, 0.1, 5.8),
+        page.text((x + 0.27, y - 0.175), place, fitting_size([place], width - 0.3, 0.12, 6.3),
                   GREY, align="left")
-    page.line(((x + line, y - 0.075), (x + width, y - 0.075)), INK, 0.5)
+    page.line(((x + line, y - 0.085), (x + width, y - 0.085)), INK, 0.5)
     if row.value is not None:
         page.text((x + width - 0.05, y), form.text(row.value), 7.4, align="right")
 

@@ -19,6 +19,8 @@ MARK = 0.072
 """Radius of a number's circle, inches."""
 LANE, TICK = 0.11, 0.035
 """A reading along a wall is drawn so far inside it, the next so far again; half its ends."""
+NEAR = 30.0
+"""mm: nearer to a wall than this a reading counts as along it."""
 LABEL, BETWEEN = 0.22, 0.4
 """Inches over a view for its name, and between two views."""
 PLAN_SHARE = 0.3
@@ -81,15 +83,16 @@ def _frames(sheet: SurveySheet, left: float, right: float, low: float, high: flo
 
 def _name(view: View, blanks: Sequence[Blank], sheet: SurveySheet) -> str:
     """The view's name, and what in it lies where it does not show."""
+    name: str = view.value
     if view is View.SIDE:
-        return f"{view.value}, front at the left"
+        return f"{name}, front at the left"
     upper = [
         str(b.number) for b in blanks
         if b.reading is not None and (b.reading.z or 0.0) > sheet.height / 2
     ]
     if view is not View.PLAN or not upper:
-        return view.value
-    return f"{view.value}; {' and '.join(upper)} at the high level"
+        return name
+    return f"{name}; {' and '.join(upper)} at the high level"
 
 
 def _walls(page: Page, sheet: SurveySheet, view: View, frame: _Frame) -> None:
@@ -138,19 +141,19 @@ def _tick(page: Page, at: Point, upright: bool) -> None:
 def _lines(blanks: Sequence[Blank], frame: _Frame) -> Iterator[Line]:
     """The lines on paper; those along a wall lie inside it, none upon another, and those along
     the floor below it, where no low reading lies."""
-    lanes: dict[tuple[int, float], list[tuple[float, float]]] = {}
+    lanes: dict[tuple[int, bool], list[tuple[float, float]]] = {}
     for blank in blanks:
         a, b = frame(blank.start), frame(blank.end)
         for axis in (0, 1):
             place, edge = blank.start[axis], frame.size[axis]
-            if place == blank.end[axis] and (place < 1e-6 or abs(place - edge) < 1e-6):
+            if place == blank.end[axis] and (place < NEAR or place > edge - NEAR):
                 other = 1 - axis
                 reach = min(a[other], b[other]) + 0.01, max(a[other], b[other]) - 0.01
-                others = lanes.setdefault((axis, place), [])
+                others = lanes.setdefault((axis, place < NEAR), [])
                 lane = 1 + sum(lo < reach[1] and reach[0] < hi for lo, hi in others)
                 others.append(reach)
-                floor = blank.view is not View.PLAN and axis == 1 and place < 1e-6
-                shift = LANE * lane * (1 if place < 1e-6 and not floor else -1)
+                floor = blank.view is not View.PLAN and axis == 1 and place < NEAR
+                shift = LANE * lane * (1 if place < NEAR and not floor else -1)
                 a, b = _moved(a, axis, shift), _moved(b, axis, shift)
                 break
         yield a, b

@@ -80,7 +80,7 @@ def test_a_closet_of_rough_sizes_gets_a_sheet_to_be_measured_with() -> None:
     sheet = survey_sheet("closet", rough_survey((1200.0, 600.0, 2400.0)), blank=True)
     assert (sheet.width, sheet.depth, sheet.height) == (1200.0, 600.0, 2400.0)
     assert sheet.levels == (120.0, 1200.0, 2160.0)
-    assert len(sheet.blanks) == 38
+    assert len(sheet.blanks) == 48
     form = LengthFormat("in-frac", Fraction(1, 16))
     inches = rough_survey((1828.8, 609.6, 2438.4), level_step(form))
     assert [v / 25.4 for v in inches.levels] == pytest.approx([5, 48, 86])

@@ -39,7 +39,7 @@ def test_page_holds_every_blank_with_its_key_and_property(
     tmp_path: Path, words: list[tuple[tuple[float, float], str]]
 ) -> None:
     sheet = survey_sheet("The box room", opened(), blank=True)
-    path = write_survey_sheet(sheet, tmp_path / "survey.pdf")
+    (path,) = write_survey_sheet(sheet, tmp_path / "survey.pdf")
     assert path.read_bytes().startswith(b"%PDF")
     texts = [t for _, t in words]
     assert "Survey: The box room" in texts
@@ -62,13 +62,16 @@ def test_numbers_in_the_drawings_do_not_cover_each_other(
 ) -> None:
     sheet = survey_sheet("The box room", opened())
     write_survey_sheet(sheet, tmp_path / "survey.svg")
-    marks: list[tuple[float, float]] = []
+    pages: list[list[tuple[float, float]]] = []
     for at, what in words:
-        if re.fullmatch(r"\d+", what) and at not in marks:
-            marks.append(at)
-    assert len(marks) == 2 * len(sheet.blanks)
+        if re.fullmatch(r"\d+ of 2", what):
+            pages.append([])
+        elif re.fullmatch(r"\d+", what) and at not in pages[-1]:
+            pages[-1].append(at)
+    assert len(pages) == 2
+    assert sum(map(len, pages)) == 2 * len(sheet.blanks)
     close = [
-        1 for i, p in enumerate(marks) for q in marks[i + 1:]
+        (p, q) for marks in pages for i, p in enumerate(marks) for q in marks[i + 1:]
         if abs(p[0] - q[0]) < survey_views.MARK and abs(p[1] - q[1]) < survey_views.MARK
     ]
     assert not close
@@ -110,8 +113,19 @@ def test_a_long_survey_still_fits_on_the_page(
 
 def test_same_sheet_gives_the_same_file(tmp_path: Path) -> None:
     sheet = survey_sheet("The box room", opened())
-    first, second = (write_survey_sheet(sheet, tmp_path / f"{n}.svg").read_bytes() for n in "ab")
-    assert first == second
+    for ending in ("svg", "pdf"):
+        first, second = (write_survey_sheet(sheet, tmp_path / f"{n}.{ending}") for n in "ab")
+        assert [p.read_bytes() for p in first] == [p.read_bytes() for p in second]
+
+
+def test_readings_taken_elsewhere_have_a_page_of_their_own(tmp_path: Path) -> None:
+    sheet = survey_sheet("The box room", opened())
+    written = write_survey_sheet(sheet, tmp_path / "s.svg")
+    assert [p.name for p in written] == ["s.svg", "s-2.svg"]
+    assert [p.name for p in write_survey_sheet(sheet, tmp_path / "s.pdf")] == ["s.pdf"]
+    assert len(re.findall(rb"/Type /Page\b", (tmp_path / "s.pdf").read_bytes())) == 2
+    few = survey_sheet("The box room", opened(), full=False)
+    assert len(write_survey_sheet(few, tmp_path / "few.svg")) == 1
 
 
 def test_other_files_are_refused(tmp_path: Path) -> None:
