@@ -7,13 +7,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from closetbench.core.component import fastener_count, require
+from closetbench.core.component import bands_for, fastener_count, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.frame import NAIL, PIN, PINS, SCREW, SHORT_SCREW, Frame, Vertical
 from closetbench.core.joinery import Joint
-from closetbench.core.panel import Face, Groove, HoleRow, Notch, Panel, Rim
-from closetbench.core.parts import LYING, LYING_DEEP, HardwareNeed, Part, Place, Role
+from closetbench.core.panel import Face, Grain, Groove, HoleRow, Notch, Panel, Rim
+from closetbench.core.parts import FACING, LYING, LYING_DEEP, HardwareNeed, Part, Place, Role
 from closetbench.core.specs import BackKind
 
 LEAST_CLEAR = 40.0
@@ -21,6 +21,7 @@ LEAST_CLEAR = 40.0
 
 END_CLEAT_HEIGHT = 30.0
 END_CLEAT_SETBACK = 20.0
+LIP_SCREW = "screw_4x40"
 CLEAT_PLAY = 0.5
 """A shelf that drops onto cleats is this much short at each end, mm."""
 
@@ -47,6 +48,7 @@ def shelf_heights(frame: Frame, bay: int) -> tuple[float, ...]:
     subject = f"{frame.spec.name}, bay {bay}"
     clear = frame.z_ceiling - frame.z_floor
     count = len(spec.heights) or spec.fixed
+    least = LEAST_CLEAR + frame.hang
     if count < 0 or spec.adjustable < 0:
         raise ClosetError(subject, "number of shelves", min(count, spec.adjustable),
                           "must be 0 or more")
@@ -59,8 +61,8 @@ def shelf_heights(frame: Frame, bay: int) -> tuple[float, ...]:
         heights = tuple(sorted(spec.heights))
     else:
         gap = (clear - count * t) / (count + 1)
-        if count and gap < LEAST_CLEAR:
-            most = math.floor((clear - LEAST_CLEAR) / (t + LEAST_CLEAR))
+        if count and gap < least:
+            most = math.floor((clear - least) / (t + least))
             raise ClosetError(
                 subject, "fixed shelves", count,
                 f"must be at most {most} to leave {LEAST_CLEAR:g} mm between them in "
@@ -70,7 +72,7 @@ def shelf_heights(frame: Frame, bay: int) -> tuple[float, ...]:
     low = 0.0
     for i, height in enumerate(heights, 1):
         require(
-            subject, f"height of shelf {i}", height, low + LEAST_CLEAR, clear - t - LEAST_CLEAR,
+            subject, f"height of shelf {i}", height, low + least, clear - t - LEAST_CLEAR,
             "above the bay's floor",
         )
         low = height + t
@@ -88,10 +90,11 @@ def build_shelves(frame: Frame, grooves: Grooves) -> Shelves:
                 for vertical, face in _walls(frame, i):
                     grooves[vertical.index].append(Groove(
                         f"bay {i} shelf {k}", face, Rim.START, z - vertical.z0,
-                        frame.rules.groove_width(frame.t), frame.groove_depth, frame.stop,
+                        frame.rules.groove_width(frame.t), frame.groove_depth, frame.shelf_stop,
                     ))
             found.parts += _fixed_shelf(frame, i, k, z)
             found.hardware += _shelf_hardware(frame)
+            found.hardware += _lip_screws(frame, found.parts[-1])
     if kind in (Joint.SCREWS, Joint.NAILS):
         found.findings += _level_shelves(frame)
     return found
@@ -124,24 +127,49 @@ def _fixed_shelf(frame: Frame, bay: int, k: int, z: float) -> list[Part]:
     x0, x1 = frame.openings[bay - 1]
     name = f"bay {bay} shelf {k}"
     notches: tuple[Notch, ...] = ()
+    y, ends = frame.lip_thickness, (x0, x1)
     if spec.shelf_joint is Joint.GROOVE:
         x0, x1 = x0 - frame.tongue, x1 + frame.tongue
-        if frame.stop:
-            dy = frame.stop + frame.rules.end_clearance
+        if frame.shelf_stop:
+            dy = frame.shelf_stop + frame.rules.end_clearance - y
             notches = (
                 Notch(Rim.START, Rim.FRONT, frame.tongue, dy),
                 Notch(Rim.END, Rim.FRONT, frame.tongue, dy),
             )
     elif spec.shelf_joint is Joint.CLEATS:
         x0, x1 = x0 + CLEAT_PLAY, x1 - CLEAT_PLAY
+        ends = x0, x1
     panel = Panel(
-        x1 - x0, frame.y_panel, t, spec.material, frame.grain, (), (), notches, frame.band,
-        frozenset({Rim.FRONT}),
+        x1 - x0, frame.y_panel - y, t, spec.material, frame.grain, (), (), notches,
+        frame.shelf_bands, frozenset() if frame.lip else frozenset({Rim.FRONT}),
     )
-    parts = [Part(name, spec.name, Role.FIXED_SHELF, panel, Place((x0, 0.0, z), *LYING))]
+    parts = [Part(name, spec.name, Role.FIXED_SHELF, panel, Place((x0, y, z), *LYING))]
     if spec.shelf_joint is Joint.CLEATS:
         parts += _end_cleats(frame, bay, name, z)
-    return parts
+    return parts + _lip(frame, name, ends, 0.0, z)
+
+
+def _lip(frame: Frame, name: str, ends: tuple[float, float], y: float, z: float) -> list[Part]:
+    """The strip before a shelf whose underside is at ``z``, its front face at ``y``; its ends
+    lie against what stands beside it."""
+    board, spec = frame.lip, frame.spec
+    if board is None:
+        return []
+    rims = (Rim.FRONT, Rim.REAR)
+    panel = Panel(
+        ends[1] - ends[0], spec.shelf_lip.height, board.thickness, board.key,
+        Grain.LENGTH if board.grained else Grain.NONE,
+        bands=bands_for(frame.catalogue, board.key, spec.shelf_band, rims, spec.name),
+        visible=frozenset(rims),
+    )
+    place = Place((ends[0], y + board.thickness, z - frame.hang), *FACING)
+    return [Part(f"{name} lip", spec.name, Role.LIP, panel, place)]
+
+
+def _lip_screws(frame: Frame, part: Part) -> list[HardwareNeed]:
+    if frame.lip is None:
+        return []
+    return [HardwareNeed(LIP_SCREW, fastener_count(part.panel.length, 400.0), "lips to shelves")]
 
 
 def _end_cleats(frame: Frame, bay: int, name: str, z: float) -> list[Part]:
@@ -151,13 +179,14 @@ def _end_cleats(frame: Frame, bay: int, name: str, z: float) -> list[Part]:
     rear = frame.y_panel
     if frame.spec.back.kind is BackKind.CLEATS:
         rear -= t + CLEAT_PLAY
+    front = max(END_CLEAT_SETBACK, frame.lip_thickness)
     panel = Panel(
-        rear - END_CLEAT_SETBACK, END_CLEAT_HEIGHT, t, frame.spec.material, frame.grain
+        rear - front, END_CLEAT_HEIGHT, t, frame.spec.material, frame.grain
     )
     return [
         Part(
             f"{name} {side} end cleat", frame.spec.name, Role.CLEAT, panel,
-            Place((x, END_CLEAT_SETBACK, z - panel.width), *LYING_DEEP),
+            Place((x, front, z - panel.width), *LYING_DEEP),
         )
         for side, x in (("left", x0), ("right", x1 - t))
     ]
@@ -188,7 +217,8 @@ def build_adjustable(frame: Frame, grooves: Grooves, holes: Holes) -> Shelves:
         if bay.adjustable:
             levels = _place_loose(frame, i, grooves)
             for k, z in enumerate(sorted(levels.shelves), 1):
-                found.parts.append(_loose_shelf(frame, i, k, z))
+                found.parts += _loose_shelf(frame, i, k, z)
+                found.hardware += _lip_screws(frame, found.parts[-1])
             found.hardware.append(
                 HardwareNeed(PIN, 4 * bay.adjustable, "adjustable shelves")
             )
@@ -247,7 +277,7 @@ def _place_loose(frame: Frame, bay: int, grooves: Grooves) -> _Levels:
         undersides = [_nearest(pins, at) for at in ideal] if pins else []
         tops = [a, *(z + t for z in undersides)]
         if len(undersides) < count or any(
-            above - below < LEAST_CLEAR
+            above - below < LEAST_CLEAR + (frame.hang if above != frame.z_ceiling else 0.0)
             for below, above in zip(tops, [*undersides, b], strict=True)
         ):
             raise ClosetError(
@@ -317,14 +347,16 @@ def _loose_reach(frame: Frame) -> tuple[float, float]:
     return drill.setback, frame.y_panel - cleats - drill.setback
 
 
-def _loose_shelf(frame: Frame, bay: int, k: int, z: float) -> Part:
+def _loose_shelf(frame: Frame, bay: int, k: int, z: float) -> list[Part]:
     drill = frame.spec.drill
     x0, x1 = frame.openings[bay - 1]
     front, rear = _loose_reach(frame)
+    x0, x1, y = x0 + drill.play / 2, x1 - drill.play / 2, front + frame.lip_thickness
     panel = Panel(
-        x1 - x0 - drill.play, rear - front, frame.t, frame.spec.material, frame.grain, (), (), (),
-        frame.band, frozenset({Rim.FRONT}),
+        x1 - x0, rear - y, frame.t, frame.spec.material, frame.grain, (), (), (),
+        frame.shelf_bands, frozenset() if frame.lip else frozenset({Rim.FRONT}),
     )
-    place = Place((x0 + drill.play / 2, front, z), *LYING)
     name = f"bay {bay} loose shelf {k}"
-    return Part(name, frame.spec.name, Role.ADJUSTABLE_SHELF, panel, place)
+    part = Part(
+        name, frame.spec.name, Role.ADJUSTABLE_SHELF, panel, Place((x0, y, z), *LYING))
+    return [part, *_lip(frame, name, (x0, x1), front, z)]

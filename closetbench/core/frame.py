@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
-from closetbench.core.component import require
+from closetbench.core.component import bands_for, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.joinery import JoineryRules, Joint
 from closetbench.core.materials import Catalogue, Material
-from closetbench.core.panel import Band, Grain
+from closetbench.core.panel import Band, Grain, Rim
 from closetbench.core.specs import BackKind, BaseKind, CarcassSpec, TopKind
 
 LEAST_OPENING = 80.0
@@ -17,6 +17,10 @@ LEAST_OPENING = 80.0
 
 REAR_PLAY = 0.5
 """How far dividers and shelves stay clear of a back in its groove, mm."""
+
+BEHIND_LIP = 10.0
+"""How far behind a shelf's lip its grooves stop, mm: common practice, no published source."""
+MOST_LIP = 150.0
 
 SCREW = "screw_4x50"
 NAIL = "nail_20x50"
@@ -95,6 +99,54 @@ class Frame:
             self.depth / 2 - board.thickness,
         )
         return board
+
+    @cached_property
+    def lip(self) -> Material | None:
+        """The board of the shelves' lips, None where they have none."""
+        spec = self.spec.shelf_lip
+        if not spec.height:
+            return None
+        subject = self.spec.name
+        board = self.catalogue.material(spec.material or self.spec.material, subject=subject)
+        widest = max(max(s.length, s.width) for s in board.sheets)
+        if board.by_length:
+            widest = max(s.width for s in board.sheets)
+        require(
+            subject, "height of the shelves' lip", spec.height, self.t, min(MOST_LIP, widest),
+            f"to cover the shelf's edge, from {board.title}",
+        )
+        rear = self.spec.drill.setback + board.thickness
+        if any(b.adjustable for b in self.spec.bays):
+            room = self.spec.drill.front - self.spec.drill.diameter
+            require(subject, "rear face of a loose shelf's lip", rear, 0.0, room,
+                    "from the front, to clear the pins")
+        return board
+
+    @property
+    def lip_thickness(self) -> float:
+        """How much less deep than the carcass a shelf is for its lip."""
+        return self.lip.thickness if self.lip else 0.0
+
+    @property
+    def hang(self) -> float:
+        """How far a lip hangs below its shelf."""
+        return self.spec.shelf_lip.height - self.t if self.lip else 0.0
+
+    @property
+    def shelf_stop(self) -> float:
+        """How far shelves' grooves stay back from the front edge: behind a lip, if there is
+        one, so that none shows beside it."""
+        return max(self.stop, self.lip_thickness + BEHIND_LIP) if self.lip else self.stop
+
+    @cached_property
+    def shelf_bands(self) -> tuple[Band, ...]:
+        """The bands of the shelves' front edges."""
+        if self.lip:
+            return ()
+        key = self.spec.shelf_band
+        if key is None:
+            return self.band
+        return bands_for(self.catalogue, self.spec.material, key, (Rim.FRONT,), self.spec.name)
 
     @property
     def z_bottom(self) -> float:

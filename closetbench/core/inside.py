@@ -109,11 +109,8 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
             subject, "bay", spot.bay, f"must be 1 to {len(carcass.bays)} in {carcass.name}"
         )
     bay = carcass.bays[spot.bay - 1].space
-    shelves = sorted(
-        (p.box() for p in carcass.parts if p.role is Role.FIXED_SHELF and _crosses(p, bay)),
-        key=lambda b: b.z0,
-    )
-    edges = [bay.z0, *(z for b in shelves for z in (b.z0, b.z1)), bay.z1]
+    shelves = _fixed_shelves(carcass, bay)
+    edges = [bay.z0, *(z for ends in shelves for z in ends), bay.z1]
     count = len(edges) // 2
     if not 1 <= spot.compartment <= count:
         raise ClosetError(
@@ -132,6 +129,12 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
     last = len(carcass.bays)
     level = next((p.panel.thickness for p in carcass.parts if p.role in _LEVEL), None)
     under, over = carcass.laps if level is None else (level, level)
+    if spot.compartment < count:
+        lower, upper = shelves[spot.compartment - 1]
+        over = upper - lower
+    if spot.compartment > 1:
+        lower, upper = shelves[spot.compartment - 2]
+        under = upper - lower
     lefts = [carcass.box.x0, *(b.space.x1 for b in carcass.bays)]
     rights = [*(b.space.x0 for b in carcass.bays), carcass.box.x1]
     return Opening(
@@ -143,6 +146,15 @@ def opening_at(spot: Spot, carcass: Component, subject: str) -> Opening:
         Lap(under if start == 0 else 0.0, start > 0 or spot.compartment > 1),
         Lap(over if z1 > high - 1e-6 else 0.0, z1 < high - 1e-6 or spot.compartment < count),
         host=carcass.name, rows=(_pin_row(carcass, bay.x0, 1), _pin_row(carcass, bay.x1, -1)),
+    )
+
+
+def _fixed_shelves(carcass: Component, bay: Box) -> list[tuple[float, float]]:
+    """Lower and upper end of the fixed shelves of a bay, rising; a lip counts with its shelf."""
+    lips = {p.name: p.box().z0 for p in carcass.parts if p.role is Role.LIP}
+    return sorted(
+        (lips.get(f"{p.name} lip", p.box().z0), p.box().z1)
+        for p in carcass.parts if p.role is Role.FIXED_SHELF and _crosses(p, bay)
     )
 
 

@@ -120,6 +120,18 @@ class DrillRules:
 
 
 @dataclass(frozen=True)
+class LipSpec:
+    """A strip along the front edge of a shelf, level with its upper face.
+
+    ``height``: of the strip, 0 for none.
+    ``material``: key of its board, None takes the shelf's.
+    """
+
+    height: float = 0.0
+    material: str | None = None
+
+
+@dataclass(frozen=True)
 class CarcassSpec:
     """A carcass. Sizes are outer sizes, base included; None takes what the envelope leaves.
 
@@ -128,6 +140,9 @@ class CarcassSpec:
     ``band``: key of the edge band for visible front edges; None takes the material's own,
     "" bands nothing. ``groove_stop``: how far grooves stay back from the front edge;
     None stops them 10 mm short where the front is banded and runs them through where not.
+    ``shelf_lip``: in front of each fixed and loose shelf, which is that much less deep;
+    ``shelf_band``: key of the band on the shelves' front edges, None as on the carcass's, ""
+    none; a shelf behind a lip has none, and the lip has it on its long edges.
     """
 
     name: str
@@ -145,6 +160,8 @@ class CarcassSpec:
     back: BackSpec = field(default_factory=BackSpec)
     band: str | None = None
     groove_stop: float | None = None
+    shelf_lip: LipSpec = field(default_factory=LipSpec)
+    shelf_band: str | None = None
     rules: JoineryRules = field(default_factory=JoineryRules)
     drill: DrillRules = field(default_factory=DrillRules)
 

@@ -26,6 +26,7 @@ from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box, Grain, Notch, Panel, Rim
 from closetbench.core.parts import FACING, LYING, LYING_DEEP, HardwareNeed, Part, Place, Role
+from closetbench.core.specs import LipSpec as LipSpec
 
 WALL_SCREW, LIP_SCREW = "screw_6x100", "screw_4x40"
 CLEAT_SHORT = 20.0
@@ -40,18 +41,6 @@ class Corner(Enum):
 
     LEFT = "left"
     RIGHT = "right"
-
-
-@dataclass(frozen=True)
-class LipSpec:
-    """A strip along the front edge of a shelf, level with its upper face.
-
-    ``height``: of the strip, 0 for none.
-    ``material``: key of its board, None takes the shelf's.
-    """
-
-    height: float = 0.0
-    material: str | None = None
 
 
 @dataclass(frozen=True)

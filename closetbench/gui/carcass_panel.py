@@ -123,6 +123,15 @@ class CarcassPanel(SpecPanel):
         form.row(_tr("Top lies"), ChoiceField("top", choices.of_enum(TopKind)))
         form.row(_tr("Edge band"), ChoiceField("band", choices.bands(self.catalogue)))
         same = (None, _tr("as the carcass"))
+        form.row(_tr("Shelf band"), ChoiceField("shelf_band", choices.bands(self.catalogue)),
+                 tip=_tr("Edge band of the shelves' front edges, or of their lips. Automatic: as "
+                         "the carcass's."))
+        form.row(_tr("Shelf lip"), LengthField("shelf_lip.height", "height of the shelves' lip"),
+                 tip=_tr("Height of a strip in front of each shelf, level with its upper face; 0 "
+                         "for none. It stiffens the shelf, which is that much less deep."))
+        self.lip_material = ChoiceField(
+            "shelf_lip.material", choices.materials(self.catalogue, same))
+        form.row(_tr("Lip material"), self.lip_material)
         form.row(_tr("Stands on"), ChoiceField("base.kind", choices.of_enum(BaseKind)))
         self.base = [
             LengthField("base.height", "base height"),
@@ -264,6 +273,7 @@ class CarcassPanel(SpecPanel):
         form = self.form[2]
         for field in self.base:
             form.enable(field, spec.base.kind is not BaseKind.NONE)
+        form.enable(self.lip_material, spec.shelf_lip.height > 0)
         form.enable(self.spacing, spec.base.kind is BaseKind.FRAME)
         form.enable(self.back_material, spec.back.kind is not BackKind.NONE)
         form.enable(self.inset, spec.back.kind is BackKind.PANEL)

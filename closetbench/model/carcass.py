@@ -91,6 +91,13 @@ FIELDS = starting_as(CarcassSpec("", ""), (
     Prop("BackInset", LENGTH, "Back", "From the rear edges to the back's rear face",
          "back.inset"),
     Prop("CleatHeight", LENGTH, "Back", "Height of a cleat", "back.cleat_height"),
+    Prop("ShelfLip", LENGTH, "Shelves", "Height of a strip before each shelf; 0: none",
+         "shelf_lip.height"),
+    Prop("ShelfLipMaterial", STRING, "Shelves", "Key of the strips' boards; empty: as the carcass",
+         "shelf_lip.material", EMPTY_IS_NONE),
+    Prop("ShelfBand", STRING, "Shelves",
+         "Edge band of the shelves' front edges, or of their lips: auto as the carcass's, empty "
+         "for none, or a key of the catalogue", "shelf_band", BAND),
     *JOINERY, RULE_DEPTH,
     Prop("GrooveStop", LENGTH, "Joinery",
          "How far grooves stay back from the front edge; 0 runs them through", "groove_stop",

@@ -24,9 +24,10 @@ from closetbench.core.specs import (
     BaseSpec,
     BaySpec,
     CarcassSpec,
+    LipSpec,
     TopKind,
 )
-from closetbench.core.wall_shelves import Corner, CornerShelvesSpec, LipSpec, OverShelfSpec
+from closetbench.core.wall_shelves import Corner, CornerShelvesSpec, OverShelfSpec
 from closetbench.resources import load_catalogue
 
 CATALOGUE = load_catalogue()
@@ -89,6 +90,8 @@ def _carcass(rng: random.Random, name: str, size: tuple[float, float, float]) ->
         top=rng.choice((TopKind.OVER, TopKind.BETWEEN)),
         base=BaseSpec(rng.choice(list(BaseKind))),
         back=rng.choice((BackSpec(), BackSpec(BackKind.PANEL, "hardboard3"))),
+        shelf_lip=rng.choice((LipSpec(), LipSpec(), LipSpec(40.0), LipSpec(35.0, "pine_1x4"))),
+        shelf_band=rng.choice((None, None, "", "veneer_06")),
     )
     specs: list[Spec] = [carcass]
     if rng.random() < 0.3:
@@ -106,10 +109,15 @@ def _carcass(rng: random.Random, name: str, size: tuple[float, float, float]) ->
 
 
 def _front(rng: random.Random, *kinds: FrontKind) -> FrontSpec:
-    return FrontSpec(
+    front = FrontSpec(
         rng.choice(kinds), rng.choice((None, "mdf18")), rng.uniform(2, 4),
-        lap=rng.choice((None, None, 6.0)),
+        lap=rng.choice((None, None, 6.0)), pull_spacing=rng.choice((0.0, 0.0, 96.0)),
     )
+    if front.kind is FrontKind.INSET and rng.random() < 0.2:
+        leans = [rng.uniform(-4, 4) for _ in range(4)]
+        front = replace(front, lean_left=leans[0], lean_right=leans[1], rise_below=leans[2],
+                        rise_above=leans[3])
+    return front
 
 
 def _contents(rng: random.Random, tag: str, spot: Spot) -> list[Spec]:

@@ -15,11 +15,12 @@ from closetbench.core.drawers import DrawersSpec
 from closetbench.core.envelope import Clearances
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, Flank, ScrewPoint
-from closetbench.core.face_frame import FaceFrameSpec
+from closetbench.core.face_frame import FaceFrameSpec, FrameJoint
 from closetbench.core.fillers import Cover, FillersSpec
+from closetbench.core.fronts import FrontSpec
 from closetbench.core.inside import Spot
 from closetbench.core.rods import RodsSpec
-from closetbench.core.specs import BaseKind, BaseSpec, BaySpec, CarcassSpec, PanelSpec
+from closetbench.core.specs import BaseKind, BaseSpec, BaySpec, CarcassSpec, LipSpec, PanelSpec
 from closetbench.model.base import class_of, is_invalid
 from closetbench.model.bridge import carcasses_in, chain_of, closet_of, design_of, spec_of
 from closetbench.model.children import BODIES, claimed, delete_with, parts_of
@@ -31,16 +32,18 @@ pytestmark = pytest.mark.freecad
 
 LEFT = CarcassSpec(
     "Left", "ply18", width=1000.0, bays=(BaySpec(fixed=1), BaySpec()),
-    base=BaseSpec(BaseKind.TOE_KICK),
+    base=BaseSpec(BaseKind.TOE_KICK), shelf_lip=LipSpec(40.0, "mdf18"),
 )
 RIGHT = CarcassSpec("Right", "melamine18", width=1200.0, bays=(BaySpec(), BaySpec(), BaySpec()))
 CHEST = ExistingSpec(
     "Chest", Spot("Right", 1), 400.0, 500.0, 400.0, weight=20.0, drawers=2, travel=300.0,
     screws=(ScrewPoint(Flank.LEFT, 50.0, 100.0),),
 )
+SKEWED = FrontSpec(pull_spacing=96.0, lean_left=-3.0, lean_right=2.0, rise_above=4.0)
 DESIGN = ClosetDesign("Full", size=(3600.0, 650.0, 2400.0), components=(
-    LEFT, RIGHT, FaceFrameSpec("Frame", "Left"),
-    DrawersSpec("Bank", Spot("Right", 2, height=600.0), count=3, heights=(200.0, 0.0, 180.0)),
+    LEFT, RIGHT, FaceFrameSpec("Frame", "Left", joint=FrameJoint.DOWEL),
+    DrawersSpec("Bank", Spot("Right", 2, height=600.0), count=3, heights=(200.0, 0.0, 180.0),
+                front=SKEWED),
     DoorsSpec("Door", Spot("Left", 2)), RodsSpec("Rod", Spot("Left", 1)), CHEST,
     BenchSpec("Seat", None, width=900.0), DrawersSpec("Pull-out", Spot("Seat")),
 ))
