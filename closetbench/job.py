@@ -46,6 +46,8 @@ from closetbench.core.survey import Survey
 from closetbench.core.wall_shelves import CornerShelvesSpec, OverShelfSpec
 from closetbench.resources import load_catalogue
 from closetbench.stock.plan import CutSettings, CutWeights
+from closetbench.stock.purchase import SpareRule
+from closetbench.stock.tools import Shop, check_shop
 
 PLAIN_NUMBERS = frozenset({
     (JoineryRules, "depth_fraction"), (JoineryRules, "most_fraction"),
@@ -73,7 +75,7 @@ SIGNED_KEYS = frozenset({"value", "x0", "y0", "z0"})
 """Keys of lengths that may be below 0: offsets, and places of obstacles."""
 TABLE_NAMES = {
     "bays": "bay", "rods": "rod", "benches": "bench", "units": "unit", "extras": "extra",
-    "obstacles": "obstacle",
+    "obstacles": "obstacle", "own": "saw",
 }
 """Fields whose table in the file has another name: one [[carcass.bay]] for each bay."""
 
@@ -86,7 +88,8 @@ _USUAL = {"in": "in-frac", "ft": "ft-in"}
 class Job:
     """A whole job. ``measured``: thickness by material as measured, mm; ``bit``: the
     router bit at hand; ``trim`` overrides the catalogue's; ``seconds`` per material;
-    ``offcuts_file``: the offcuts at hand, used where they save a sheet."""
+    ``offcuts_file``: the offcuts at hand, used where they save a sheet; ``shop``: who cuts
+    what; ``spare``: the rule for sheets to spare."""
 
     design: ClosetDesign
     lengths: LengthFormat = field(default_factory=lambda: LengthFormat("mm", Fraction(1)))
@@ -96,6 +99,8 @@ class Job:
     measured: tuple[tuple[str, float], ...] = ()
     catalogue_file: Path | None = None
     offcuts_file: Path | None = None
+    shop: Shop = field(default_factory=Shop)
+    spare: SpareRule = field(default_factory=SpareRule)
 
     def catalogue(self) -> Catalogue:
         """The catalogue with the user's file and the measured thicknesses over it."""
@@ -131,7 +136,7 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
     except tomllib.TOMLDecodeError as error:
         raise JobError(origin, "text", "not TOML", str(error)) from error
     known = ("job", "measured", "survey", "size", "clearances", "circumstances", "cutting",
-             *COMPONENTS)
+             "shop", "spare", *COMPONENTS)
     _refuse_unknown(f"{origin}", data, known, "table")
     head = _table(data, "job", origin)
     _refuse_unknown(
@@ -170,6 +175,8 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
     cutting = dict(_table(data, "cutting", origin))
     extra: dict[str, Any] = {k: cutting.pop(k) for k in ("trim", "bit", "offcuts") if k in cutting}
     catalogue = head.get("catalogue")
+    shop = reader.record(Shop, _table(data, "shop", origin), "shop")
+    check_shop(shop)
     return Job(
         design,
         _lengths(reader, head),
@@ -182,6 +189,8 @@ def parse_job(text: str, origin: str, folder: Path) -> Job:
         ),
         None if catalogue is None else folder / str(catalogue),
         folder / reader.text("cutting", extra, "offcuts", "") if "offcuts" in extra else None,
+        shop,
+        reader.record(SpareRule, _table(data, "spare", origin), "spare"),
     )
 
 

@@ -41,6 +41,7 @@ def job_text(job: Job) -> str:
     for name, table in (
         ("clearances", _changed(design.clearances)),
         ("circumstances", _changed(design.circumstances)), ("cutting", cutting),
+        ("shop", _changed(job.shop)), ("spare", _changed(job.spare)),
     ):
         if table:
             lines += _lines(name, table)

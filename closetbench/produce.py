@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from closetbench.core.closet import Closet, build_closet
@@ -19,17 +19,9 @@ from closetbench.core.materials import Catalogue
 from closetbench.job import Job
 from closetbench.shop.cutting_order import write_cutting_order
 from closetbench.shop.report import report_lines, write_report
-from closetbench.stock.from_parts import cut_parts, stock_sheets
-from closetbench.stock.offcuts import (
-    Offcut,
-    after_cutting,
-    offcuts_as_stock,
-    read_offcuts,
-    write_offcuts,
-)
-from closetbench.stock.plan import Plan, StockSheet
-from closetbench.stock.sheets import plan_sheets
-from closetbench.stock.verify import require_valid
+from closetbench.stock.cutting import Cutting, Needs, needs_of, offcuts_after, plan_cutting
+from closetbench.stock.offcuts import Offcut, read_offcuts, write_offcuts
+from closetbench.stock.plan import PlanProgress
 
 Say = Callable[[str], None]
 
@@ -41,16 +33,17 @@ class Result:
     job: Job
     catalogue: Catalogue
     closet: Closet
-    plan: Plan
+    cutting: Cutting
     files: dict[str, tuple[Path, ...]] = field(default_factory=dict)
     missing: dict[str, str] = field(default_factory=dict)
 
 
-def stock_for(job: Job, catalogue: Catalogue, closet: Closet) -> tuple[StockSheet, ...]:
-    """The offcuts and sheets that the job may be cut from."""
-    offcuts = offcuts_as_stock(_offcuts(job), job.design.name)
-    materials = [p.panel.material for p in closet.parts]
-    return stock_sheets(catalogue, materials, offcuts, trim=job.trim)
+def needs_for(job: Job, catalogue: Catalogue, closet: Closet) -> Needs:
+    """What the job's closet needs, and the offcuts, sheets and lengths it may be cut from."""
+    return needs_of(
+        closet.parts, closet.lengths, catalogue, job.cutting.kerf, job.trim, _offcuts(job),
+        job.design.name,
+    )
 
 
 def _offcuts(job: Job) -> tuple[Offcut, ...]:
@@ -62,21 +55,17 @@ def _write_offcuts(path: Path, offcuts: tuple[Offcut, ...]) -> tuple[Path, ...]:
     return (path,)
 
 
-def plan_job(job: Job, catalogue: Catalogue, closet: Closet, say: Say) -> Plan:
-    """The verified plan of a closet's sheets. Raises ``LayoutError`` where there is none."""
-    parts = cut_parts(closet.parts, catalogue)
-    stock = stock_for(job, catalogue, closet)
+def plan_job(job: Job, catalogue: Catalogue, closet: Closet, say: Say) -> Cutting:
+    """The verified plans of a closet. Raises ``LayoutError`` where there is none."""
     spoken = [time.monotonic()]
 
-    def progress(state: object) -> bool:
+    def progress(state: PlanProgress) -> bool:
         if time.monotonic() - spoken[0] > 1.0:
             spoken[0] = time.monotonic()
-            say(f"  {getattr(state, 'material', '')}: {getattr(state, 'done', 0):.0%}")
+            say(f"  {state.material}: {state.done:.0%}")
         return True
 
-    plan = plan_sheets(parts, stock, job.cutting, progress)
-    require_valid(plan, parts, job.cutting, stock)
-    return plan
+    return plan_cutting(needs_for(job, catalogue, closet), job.cutting, catalogue, progress)
 
 
 def produce(
@@ -87,42 +76,52 @@ def produce(
     Raises ``ClosetError`` where the closet or its plan cannot be made, or ``folder`` cannot
     be written; nothing is written then.
     """
-    from closetbench.shop import bill, dxf, picture
+    from closetbench.shop import bill, cutting_pages, dxf, picture
 
     say(f"{job.design.name}: room, envelope and parts")
     catalogue = job.catalogue()
     closet = build_closet(job.design, catalogue, Figures(job.lengths))
     say(f"{len(closet.parts)} parts: planning the sheets")
-    plan = plan_job(job, catalogue, closet, say)
-    result = Result(job, catalogue, closet, plan)
+    cutting = plan_job(job, catalogue, closet, say)
+    result = Result(job, catalogue, closet, cutting)
+    plan, lengths = cutting.sheets, cutting.lengths
+    needs = needs_for(job, catalogue, closet)
+    form = job.lengths
+    paper = replace(
+        bill.closet_bill(closet, plan, catalogue, form, job.bit, lengths),
+        spare=job.spare, ways=cutting.ways,
+    )
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise DocumentError(
             "output", "folder", str(folder), f"cannot be made: {error.strerror or error}"
         ) from error
-    parts, form = closet.parts, job.lengths
+    parts = closet.parts
+    keys = {part.key for part in needs.parts}
+    on_sheets = [part for part in parts if part.full_name in keys]
     makers: dict[str, Callable[[], tuple[Path, ...]]] = {
-        "cut layout": lambda: (dxf.layout_dxf(plan, parts, folder / "layout.dxf", form),),
+        "cut layout": lambda: (dxf.layout_dxf(plan, on_sheets, folder / "layout.dxf", form),),
         "report": lambda: (write_report(
-            folder / "report.txt", closet, plan, catalogue, form
+            folder / "report.txt", closet, plan, catalogue, form, lengths
         ),),
         "cutting": lambda: (write_cutting_order(
-            folder / "cutting.txt", plan, cut_parts(parts, catalogue),
-            stock_for(job, catalogue, closet), job.cutting, catalogue, form,
+            folder / "cutting.txt", plan, needs.parts, needs.sheets, job.cutting, catalogue,
+            form, job.shop, lengths, parts,
         ),),
-        "bill": lambda: (bill.write_bill(
-            folder / "bill.csv", closet, plan, catalogue, form, job.bit
-        ),),
+        "cutting pages": lambda: cutting_pages.write_cutting_pages(
+            folder / "cutting", plan, on_sheets, catalogue, form, job.shop
+        ),
+        "bill": lambda: (bill.save_bill(folder / "bill.csv", paper),),
         "pictures": lambda: picture.write_pictures(folder, closet, plan, catalogue, form),
         "model": lambda: (_model(job, catalogue, folder / "closet.FCStd"),),
     }
     if job.offcuts_file:
-        left = after_cutting(_offcuts(job), plan, job.design.name)
+        left = offcuts_after(_offcuts(job), cutting, job.design.name)
         # beside the other papers: the sheets are not cut yet, so the user's file stays
         makers["offcuts"] = lambda: _write_offcuts(folder / "offcuts-after.toml", left)
     if per_sheet:
-        makers["sheets"] = lambda: dxf.sheet_files(plan, parts, folder / "sheets", form)
+        makers["sheets"] = lambda: dxf.sheet_files(plan, on_sheets, folder / "sheets", form)
     if per_part:
         made = (*parts, *closet.reused)
         makers["parts"] = lambda: dxf.part_files(made, folder / "parts", form)
@@ -152,5 +151,8 @@ def summary(result: Result) -> str:
     for kind, paths in result.files.items():
         lines += [f"  {kind + ':':<12} {path}" for path in paths]
     lines += [f"  {kind + ':':<12} NOT WRITTEN: {why}" for kind, why in result.missing.items()]
-    report = report_lines(result.closet, result.plan, result.catalogue, result.job.lengths)
+    cutting = result.cutting
+    report = report_lines(
+        result.closet, cutting.sheets, result.catalogue, result.job.lengths, cutting.lengths
+    )
     return "\n".join([*lines, "", *report])

@@ -8,12 +8,13 @@ from pathlib import Path
 from closetbench.core.catalogue import read_catalogue
 from closetbench.core.errors import CatalogueError
 from closetbench.core.materials import Catalogue
+from closetbench.core.price_book import read_price_book
 
 RESOURCES = Path(__file__).resolve().parent.parent / "resources"
 
 
 def load_catalogue(user_file: Path | None = None) -> Catalogue:
-    """Our catalogue, with the user's file laid over it.
+    """Our catalogue, with the user's file laid over it: TOML, or a price book as CSV.
 
     A file is read again only when it has changed. Raises CatalogueError naming the file
     where it cannot be read or does not hold a catalogue.
@@ -43,7 +44,8 @@ def _shipped() -> Catalogue:
 
 @lru_cache(maxsize=4)
 def _with_user_file(path: Path, mtime_ns: int, size: int) -> Catalogue:
-    return read_catalogue(_text(path), str(path), _shipped())
+    read = read_price_book if path.suffix.lower() == ".csv" else read_catalogue
+    return read(_text(path), str(path), _shipped())
 
 
 def _text(path: Path) -> str:

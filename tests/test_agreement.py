@@ -13,7 +13,7 @@ from closetbench.core.parts import Part
 from closetbench.job import Job, read_job
 from closetbench.produce import plan_job
 from closetbench.resources import RESOURCES
-from closetbench.shop.bill import write_bill
+from closetbench.shop.bill import closet_bill, save_bill
 from closetbench.shop.dxf import layout_dxf
 from tests.shop.reading import read_layout
 
@@ -100,19 +100,26 @@ def test_solids_drawing_and_bill_agree_part_by_part(name, model, tmp_path):
     catalogue = job.catalogue()
     closet = build_closet(job.design, catalogue)
     make(job)
-    plan = plan_job(job, catalogue, closet, lambda _: None)
-    drawn = read_layout(layout_dxf(plan, closet.parts, tmp_path / "a.dxf"))
+    cutting = plan_job(job, catalogue, closet, lambda _: None)
+    plan = cutting.sheets
     placed = [p.part for sheet in plan.sheets for p in sheet.placements]
-    rows = rows_of(write_bill(tmp_path / "a.csv", closet, plan, catalogue))
+    on_sheets = [p for p in closet.parts if p.full_name in placed]
+    drawn = read_layout(layout_dxf(plan, on_sheets, tmp_path / "a.dxf"))
+    paper = closet_bill(closet, plan, catalogue, lengths=cutting.lengths)
+    rows = rows_of(save_bill(tmp_path / "a.csv", paper))
     found = solids(doc)
     parts = {p.full_name: p for p in (*closet.parts, *closet.reused)}
     assert set(found) == set(parts)
     assert len(drawn) == len(placed)
-    assert set(placed) <= set(parts)
+    crosscut = [c.part for bar in cutting.lengths.bars for c in bar.cuts]
+    rods = {p.full_name for p in closet.lengths}
+    assert sorted([*placed, *(c for c in crosscut if c not in rods)]) == sorted(
+        p.full_name for p in closet.parts)
+    assert rods <= set(crosscut)
     for key, outline in zip(placed, drawn, strict=True):
         assert key.endswith(outline.name)
         agree(parts[key], found[key], outline.size, outline.thickness, rows[key])
-    assert len(placed) > 40
+    assert len(placed) + len(crosscut) > 40
 
 
 def test_a_reading_changed_by_7_mm_in_the_file_and_in_the_properties_is_the_same(model):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from closetbench.core import catalogue_fields as cf
@@ -51,17 +51,6 @@ class BarClass:
                 self.key, "wall", f"{self.wall:g} mm",
                 f"must be above 0 and below half of the {self.diameter:g} mm of a tube",
             )
-
-    def needed(self, lengths: Iterable[float]) -> int:
-        """Bars that these lengths are cut from, each into the first bar that has room for
-        it, the longest first: one more than the fewest now and then."""
-        left: list[float] = []
-        for length in sorted(lengths, reverse=True):
-            at = next((i for i, rest in enumerate(left) if rest >= length - 1e-6), len(left))
-            if at == len(left):
-                left.append(self.length)
-            left[at] -= length + KERF
-        return len(left)
 
 
 KERF = 3.0

@@ -12,6 +12,7 @@ from closetbench.core.bars import BAR_DEFAULTS, BAR_FIELDS, BarClass
 from closetbench.core.errors import CatalogueError
 from closetbench.core.hinges import HINGE_FIELDS, HingeClass
 from closetbench.core.materials import (
+    BandRoll,
     Catalogue,
     EdgeBand,
     HardwareItem,
@@ -21,6 +22,7 @@ from closetbench.core.materials import (
 )
 from closetbench.core.slides import SLIDE_DEFAULTS, SLIDE_FIELDS, SlideClass
 
+_R = TypeVar("_R", SheetSize, BandRoll)
 _E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass, HingeClass, BarClass)
 
 
@@ -105,22 +107,35 @@ def _kind(value: object, subject: str, name: str) -> MaterialKind:
 
 
 def _sheets(value: object, subject: str, name: str) -> tuple[SheetSize, ...]:
+    return _records(SheetSize, _SHEET, ("length", "width"), "sheet", value, subject, name)
+
+
+def _rolls(value: object, subject: str, name: str) -> tuple[BandRoll, ...]:
+    return _records(BandRoll, _ROLL, ("length",), "roll", value, subject, name)
+
+
+def _records(
+    cls: type[_R], readers: Mapping[str, cf.FieldReader], needed: tuple[str, ...], kind: str,
+    value: object, subject: str, name: str,
+) -> tuple[_R, ...]:
     if not isinstance(value, list) or not value:
-        raise CatalogueError(subject, name, value, "must be a list: [{ length = …, width = … }]")
-    sheets = []
+        like = ", ".join(f"{key} = …" for key in needed)
+        raise CatalogueError(subject, name, value, f"must be a list: [{{ {like} }}]")
+    found = []
     for number, given in enumerate(value, 1):
-        where = f"{subject} sheet {number}"
-        values = cf.read_fields(cf.read_table(given, where, name), _SHEET, where)
-        for needed in ("length", "width"):
-            if needed not in values:
-                raise CatalogueError(where, needed, "missing", "a sheet must state it")
+        where = f"{subject} {kind} {number}"
+        values = cf.read_fields(cf.read_table(given, where, name), readers, where)
+        for key in needed:
+            if key not in values:
+                raise CatalogueError(where, key, "missing", f"a {kind} must state it")
         try:
-            sheets.append(SheetSize(**values))
+            found.append(cls(**values))
         except CatalogueError as error:
             raise CatalogueError(where, error.prop, error.value, error.limit) from None
-    return tuple(sheets)
+    return tuple(found)
 
 
+_ROLL: Mapping[str, cf.FieldReader] = {"length": cf.read_mm, "cost": cf.read_number}
 _SHEET: Mapping[str, cf.FieldReader] = {
     **dict.fromkeys(("length", "width"), cf.read_mm),
     "cost": cf.read_number,
@@ -138,6 +153,7 @@ _TABLES: Mapping[str, Mapping[str, cf.FieldReader]] = {
         **dict.fromkeys(("thickness", "width"), cf.read_mm),
         "title": cf.read_text,
         "cost_per_m": cf.read_number,
+        "rolls": _rolls,
     },
     "hardware": {"title": cf.read_text, "pack": cf.read_whole, "cost": cf.read_number},
     "slide": SLIDE_FIELDS,

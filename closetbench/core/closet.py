@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from closetbench.core.access import Access, access_findings
@@ -67,7 +67,7 @@ class ClosetDesign:
 @dataclass(frozen=True)
 class Closet:
     """What follows. Parts lie in the envelope's frame. ``fastening``: what holds the closet
-    to the wall; ``bars``: what rods are cut from; ``access``: how each piece goes in."""
+    to the wall; ``access``: how each piece goes in."""
 
     design: ClosetDesign
     room: Room | None
@@ -75,7 +75,6 @@ class Closet:
     components: tuple[Component, ...]
     findings: tuple[Finding, ...]
     fastening: tuple[HardwareNeed, ...] = ()
-    bars: tuple[HardwareNeed, ...] = ()
     access: tuple[Access, ...] = ()
 
     @property
@@ -100,10 +99,10 @@ class Closet:
 
     @property
     def hardware(self) -> tuple[HardwareNeed, ...]:
-        """All hardware, bars and fastening, equal needs of one purpose added up."""
+        """All hardware and fastening, equal needs of one purpose added up."""
         total: dict[tuple[str, str], int] = {}
         inner = (h for c in self.components for h in c.hardware)
-        for need in (*inner, *self.bars, *self.fastening):
+        for need in (*inner, *self.fastening):
             total[need.key, need.purpose] = total.get((need.key, need.purpose), 0) + need.count
         return tuple(HardwareNeed(k, n, why) for (k, why), n in total.items() if n)
 
@@ -158,8 +157,7 @@ def build_closet(
         *_board_findings([p for c in components for p in c.parts], catalogue),
     ]
     closet = Closet(
-        design, room, envelope, components, tuple(findings), bars=_bars(components, catalogue),
-        access=access,
+        design, room, envelope, components, tuple(findings), access=access
     )
     checked = run_checks(closet, catalogue, _circumstances(closet), figures)
     return replace(
@@ -229,17 +227,6 @@ def _rank(spec: Spec) -> int:
     if isinstance(spec, FillersSpec):
         return len(HOSTING) + 2
     return 0 if isinstance(spec, CarcassSpec) else HOSTING.get(type(spec), len(HOSTING) + 1)
-
-
-def _bars(components: Iterable[Component], catalogue: Catalogue) -> tuple[HardwareNeed, ...]:
-    """The bars that all lengths are cut from."""
-    lengths: dict[str, list[float]] = {}
-    for part in (p for c in components for p in c.lengths):
-        lengths.setdefault(part.stock, []).append(part.length)
-    return tuple(
-        HardwareNeed(bar.bar, bar.needed(found), f"to cut {len(found)} rods from")
-        for key, found in lengths.items() for bar in (catalogue.bar(key),)
-    )
 
 
 def _circumstances(closet: Closet) -> Circumstances:

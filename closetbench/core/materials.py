@@ -177,14 +177,28 @@ class Material:
 
 
 @dataclass(frozen=True)
+class BandRoll:
+    """A roll that an edge band is sold in: its length in mm, and its cost."""
+
+    length: float
+    cost: float | None = None
+
+    def __post_init__(self) -> None:
+        cf.check_within("roll", "length", self.length, 500, 500_000, "mm")
+        cf.check_cost("roll", "cost", self.cost)
+
+
+@dataclass(frozen=True)
 class EdgeBand:
-    """An edge band: thickness and width in mm, cost per metre."""
+    """An edge band: thickness and width in mm, cost per metre; ``rolls`` where it is sold in
+    whole ones only."""
 
     key: str
     title: str
     thickness: float
     width: float
     cost_per_m: float | None = None
+    rolls: tuple[BandRoll, ...] = ()
 
     def __post_init__(self) -> None:
         _named(self.key, self.title)
@@ -271,7 +285,10 @@ class Catalogue:
                 k: replace(m, sheets=tuple(replace(s, cost=None) for s in m.sheets))
                 for k, m in self.materials.items()
             },
-            {k: replace(b, cost_per_m=None) for k, b in self.bands.items()},
+            {
+                k: replace(b, cost_per_m=None, rolls=tuple(replace(r, cost=None) for r in b.rolls))
+                for k, b in self.bands.items()
+            },
             {k: replace(h, cost=None) for k, h in self.hardware.items()},
             self.currency,
             self.slides,

@@ -16,8 +16,8 @@ from closetbench.model.layout import plan_of
 from closetbench.model.properties import BOOL, FLOAT, LENGTH, LINK, STRING, TEXTS, Prop, put, result
 from closetbench.shop.bill import Bill as Lines
 from closetbench.shop.bill import bill_rows
+from closetbench.shop.buying import BAND_WASTE
 from closetbench.shop.csv_text import csv_field
-from closetbench.shop.lines import BAND_WASTE
 
 OWN = (
     Prop("Closet", LINK, "Bill", "The closet that the bill is for"),

@@ -14,18 +14,22 @@ from closetbench.core.panel import Grain, Panel, Rim
 from closetbench.core.parts import HardwareNeed, Part
 from closetbench.shop.atomic import write_text_atomically
 from closetbench.shop.beside import bar_rows, reused_rows
-from closetbench.shop.csv_text import Cell, csv_text
-from closetbench.shop.lines import (
+from closetbench.shop.buying import (
     BAND_WASTE,
     Purchase,
     band_purchases,
     hardware_purchases,
-    part_lines,
-    set_ups,
+    length_purchases,
+    length_rows,
     sheet_purchases,
+    way_rows,
 )
+from closetbench.shop.csv_text import Cell, csv_text
+from closetbench.shop.lines import part_lines, set_ups
 from closetbench.shop.words import fit_text, machining_words
+from closetbench.stock.lengths import LengthPlan
 from closetbench.stock.plan import Plan
+from closetbench.stock.purchase import SpareRule, WayToBuy
 
 Row = list[Cell]
 
@@ -47,6 +51,8 @@ class Bill:
     closet; the catalogue's own are added where they lack. ``bit``: diameter of the router
     bit in mm. ``band_waste``: fraction of edge band bought over the rims' length.
     ``lengths`` are cut from bars, ``reused`` from kept panels, ``pieces`` not at all.
+    ``length_plan``: of boards and bars; ``spare``: the rule for sheets to spare; ``ways``: the
+    ways to buy that were compared.
     """
 
     title: str
@@ -61,12 +67,18 @@ class Bill:
     lengths: tuple[LengthPart, ...] = ()
     reused: tuple[Part, ...] = ()
     pieces: tuple[Piece, ...] = ()
+    length_plan: LengthPlan | None = None
+    spare: SpareRule = SpareRule()
+    ways: tuple[WayToBuy, ...] = ()
 
     def purchases(self) -> tuple[Purchase, ...]:
-        """Everything to be bought: sheets, edge band, hardware."""
+        """Everything to be bought: sheets, boards, bars, edge band, hardware."""
+        by_length = tuple(self.length_plan.proved) if self.length_plan else ()
         return (
-            *sheet_purchases(self.plan, self.parts, self.catalogue, self.form),
-            *band_purchases(self.parts, self.catalogue, self.band_waste),
+            *sheet_purchases(
+                self.plan, self.parts, self.catalogue, self.form, self.spare, by_length),
+            *length_purchases(self.length_plan, self.lengths, self.catalogue, self.form),
+            *band_purchases(self.parts, self.catalogue, self.form, self.band_waste),
             *hardware_purchases(self.hardware, self.catalogue),
         )
 
@@ -82,6 +94,8 @@ def bill_rows(bill: Bill) -> list[Row]:
     sections = (
         _part_rows(bill), bar_rows(bill.lengths, bill.catalogue, bill.form),
         reused_rows(bill.reused, bill.pieces, bill.form), _purchase_rows(bill),
+        way_rows(bill.ways, bill.catalogue, bill.form),
+        length_rows(bill.length_plan, bill.catalogue, bill.form, bill.parts),
         _set_up_rows(bill), _finding_rows(bill),
     )
     rows: list[Row] = [[bill.title]]
@@ -96,26 +110,18 @@ def bill_rows(bill: Bill) -> list[Row]:
 
 def closet_bill(
     closet: Closet, plan: Plan | None, catalogue: Catalogue, form: LengthFormat = MILLIMETRES,
-    bit: float | None = None,
+    bit: float | None = None, lengths: LengthPlan | None = None,
 ) -> Bill:
     """The bill of a whole closet."""
     return Bill(
         closet.design.name, closet.parts, catalogue, plan, closet.hardware, closet.findings, form,
         bit, lengths=closet.lengths, reused=closet.reused,
-        pieces=tuple(p for c in closet.components for p in c.pieces),
+        pieces=tuple(p for c in closet.components for p in c.pieces), length_plan=lengths,
     )
 
 
-def write_bill(
-    path: str | Path, closet: Closet, plan: Plan | None, catalogue: Catalogue,
-    form: LengthFormat = MILLIMETRES, bit: float | None = None,
-) -> Path:
-    """Write the bill of a closet as CSV; ``DocumentError`` where that cannot be done."""
-    return save_bill(path, closet_bill(closet, plan, catalogue, form, bit))
-
-
 def save_bill(path: str | Path, bill: Bill) -> Path:
-    """Write a bill as CSV; errors as for ``write_bill``."""
+    """Write a bill as CSV; ``DocumentError`` where that cannot be done."""
     return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
 
 

@@ -2,37 +2,61 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
+from closetbench.core.panel import Panel
+from closetbench.core.parts import Part
 from closetbench.shop.atomic import write_text_atomically
+from closetbench.shop.buying import title_of
 from closetbench.shop.report import finding_lines
+from closetbench.shop.words import fit_text
 from closetbench.stock.advice import strip_advice, strip_findings
-from closetbench.stock.plan import CutPart, CutSettings, Plan, SheetPlan, StockSheet
-from closetbench.stock.tools import TOOLS, ToolCut, split_cuts
+from closetbench.stock.lengths import BarPlan, LengthPlan
+from closetbench.stock.plan import Cut, CutPart, CutSettings, Plan, SheetPlan, StockSheet
+from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
 
 CARE = (
     "Support the sheet on both sides of the cut, clamp the straightedge, set the blade just "
     "through; eyes, ears and lungs protected; the saw's own manual goes before this list. Mark a "
     "part from the one it must meet wherever you can, and check the first cut before the others."
 )
+FENCE = (
+    "Each cut: its number, as on the picture of the sheet; the piece that is sawn; the fence, "
+    "which is what stays between fence (or straightedge) and blade; what lies at the fence after "
+    "the cut, and what is left."
+)
+LENGTHS = (
+    "One piece after the other from the same end; mark each one after the cut before it, then "
+    "the kerf needs no arithmetic."
+)
+RIP_AWAY = 0.05
+"""mm: a board that is wider by no more than that is not ripped."""
 
 
 def cutting_order_lines(
     plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet], settings: CutSettings,
-    catalogue: Catalogue, form: LengthFormat,
+    catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
+    lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
 ) -> list[str]:
     """The whole order as lines of text, lengths as the user reads them.
 
-    A fence dimension is the size that stays between fence and blade. Cuts on a whole sheet
-    are the store's where its saw can make them. Advice on strip widths stands where a little
-    less depth saves a sheet.
+    A fence dimension is the size that stays between fence and blade. ``shop``: who cuts
+    what; ``lengths``: the boards and bars, ``sawn`` the parts among which are theirs. Advice on
+    strip widths stands where a little less depth saves a sheet.
     """
+    shop = shop or Shop()
     lines = [CARE]
+    if plan.sheets:
+        lines += ["", FENCE]
     for sheet in plan.sheets:
-        lines += ["", *_sheet_lines(sheet, catalogue, form)]
+        lines += ["", *_sheet_lines(sheet, catalogue, form, shop)]
+    if lengths is not None and lengths.bars:
+        lines += ["", "by length", f"  {LENGTHS}"]
+        panels = {p.full_name: p.panel for p in sawn}
+        lines += [text for bar in lengths.bars for text in _bar_lines(bar, panels, catalogue, form)]
     gains = [a for a in strip_advice(parts, stock, settings.kerf) if a.sheets_slimmer < a.sheets]
     if gains:
         advice = strip_findings(gains, settings.kerf, form.text)
@@ -41,41 +65,117 @@ def cutting_order_lines(
     return lines
 
 
-def _sheet_lines(sheet: SheetPlan, catalogue: Catalogue, form: LengthFormat) -> list[str]:
+def board_split(sheet: SheetPlan, catalogue: Catalogue, shop: Shop) -> CutSplit:
+    """The cuts of a sheet shared out as the shop says, no piece too much for one person."""
+    board = catalogue.material(sheet.sheet.material)
+    # an offcut is at home already
+    tools = [t for t in shop.tools if t.where is Where.HOME or not sheet.sheet.offcut]
+    return split_cuts(sheet, tools, shop.most, Carry(board.weight(1000.0, 1000.0)))
+
+
+def _sheet_lines(
+    sheet: SheetPlan, catalogue: Catalogue, form: LengthFormat, shop: Shop
+) -> list[str]:
     raw = sheet.sheet
-    title = catalogue.material(raw.material).title
+    board = catalogue.material(raw.material)
+    from_rack = f", offcut {raw.key}" if raw.offcut else ""
     lines = [
-        f"{sheet.name}  {title}, {form.text(raw.length)} x {form.text(raw.width)}, "
-        f"{sheet.yield_fraction:.0%} used"
+        f"{sheet.name}  {board.title}{from_rack}, {form.text(raw.length)} x "
+        f"{form.text(raw.width)}, {sheet.yield_fraction:.0%} used"
     ]
-    split = split_cuts(sheet, TOOLS)
+    split = board_split(sheet, catalogue, shop)
     for where, cuts in (("at the store", split.store), ("at home", split.home)):
-        if cuts:
-            lines.append(f"  {where}")
-            lines += [f"    {_cut_words(cut, form)}" for cut in cuts]
+        if not cuts:
+            continue
+        lines.append(f"  {where}: {_saws(cuts, form)}")
+        several = len({made.tool.key for made in cuts}) > 1
+        lines += [f"    {text}" for text in _table(cuts, form, several)]
+        if where == "at the store":
+            kept = [name for name in split.carried if " trim " not in name]
+            lines.append(f"    take home: {' | '.join(kept)}")
     lines += [
         f"    cut {cut.number} on {cut.piece}: none of these saws can make it"
         for cut in split.impossible
     ]
+    if sheet.rests:
+        largest = max(sheet.rests, key=lambda r: r.dx * r.dy)
+        lines.append(f"  left whole: {form.text(largest.dx)} x {form.text(largest.dy)}"
+                     f"{f', and {len(sheet.rests) - 1} smaller' if len(sheet.rests) > 1 else ''}")
     for finding in split.findings:
         lines += [f"  {text}" for text in finding_lines(finding)]
     return lines
 
 
-def _cut_words(made: ToolCut, form: LengthFormat) -> str:
-    cut = made.cut
-    direction = "rip" if cut.rip else "crosscut"
-    gives = " | ".join(cut.yields)
+def _saws(cuts: Sequence[ToolCut], form: LengthFormat) -> str:
+    words = []
+    for tool in dict.fromkeys(made.tool for made in cuts):
+        rough = (
+            f"; rough, off by up to {fit_text(tool.tolerance, form)}: measure the first strip "
+            "before the next is cut" if tool.rough else ""
+        )
+        words.append(f"{tool.name} (kerf {fit_text(tool.kerf, form)}{rough})")
+    return ", ".join(words)
+
+
+def cut_row(cut: Cut, form: LengthFormat) -> tuple[str, str, str, str, str, str]:
+    """One cut in words: number, direction, piece, fence, what lies at the fence, what is left."""
+    at_fence, *rest = cut.yields or ("",)
     return (
-        f"{cut.number:>3}  {direction:<8} {cut.piece:<12} fence {form.text(cut.fence):<12} "
-        f"{made.tool.name}: {gives}"
+        str(cut.number), "rip" if cut.rip else "crosscut", cut.piece, form.text(cut.fence),
+        at_fence, rest[0] if rest else "nothing",
     )
+
+
+HEADS = ("no.", "cut", "piece", "fence", "at the fence then", "left")
+
+
+def _table(cuts: Sequence[ToolCut], form: LengthFormat, with_tool: bool) -> list[str]:
+    rows = [HEADS, *(cut_row(made.cut, form) for made in cuts)]
+    tools = ["saw", *(made.tool.name for made in cuts)]
+    widths = [max(len(row[i]) for row in rows) for i in range(len(HEADS))]
+    lines = []
+    for row, tool in zip(rows, tools, strict=True):
+        cells = [row[0].rjust(widths[0]), *(c.ljust(w) for c, w in
+                                             zip(row[1:], widths[1:], strict=True))]
+        lines.append("  ".join([*cells, *([tool] if with_tool else [])]).rstrip())
+    return lines
+
+
+def _bar_lines(
+    bar: BarPlan, panels: Mapping[str, Panel], catalogue: Catalogue, form: LengthFormat
+) -> list[str]:
+    stock = bar.stock
+    wide = f" x {form.text(stock.width)}" if stock.width else ""
+    at_hand = f", offcut {stock.key}" if stock.offcut else ""
+    trim = f", {form.text(stock.trim)} off each end first" if stock.trim else ""
+    lines = [
+        f"  {bar.name}  {title_of(stock.material, catalogue)}{at_hand}, "
+        f"{form.text(stock.length)}{wide}{trim}"
+    ]
+    for number, cut in enumerate(bar.cuts, 1):
+        notes = []
+        panel = panels.get(cut.part)
+        if panel is not None and stock.width - panel.cut_width > RIP_AWAY:
+            notes.append(f"rip to {form.text(panel.cut_width)}")
+        mitres = [t.rim.value for t in panel.tapers if t.rim.is_end] if panel else []
+        if mitres:
+            notes.append(f"allows for the mitre at its {' and '.join(mitres)}: mark the long "
+                         f"point, {form.text(panel.cut_length if panel else 0.0)}, at the wall")
+        lines.append(
+            f"    {number:>3}  crosscut {form.text(cut.end - cut.start):<11} {cut.part}"
+            f"{'   ' + '; '.join(notes) if notes else ''}"
+        )
+    lines.append(f"         left: {form.text(bar.rest)}")
+    return lines
 
 
 def write_cutting_order(
     path: Path, plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet],
-    settings: CutSettings, catalogue: Catalogue, form: LengthFormat,
+    settings: CutSettings, catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
+    lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
 ) -> Path:
     """Write the order as text; ``DocumentError`` where that cannot be done."""
-    lines = cutting_order_lines(plan, parts, stock, settings, catalogue, form)
+    lines = cutting_order_lines(
+        plan, parts, stock, settings, catalogue, form, shop, lengths, sawn
+    )
     return write_text_atomically(path, "\n".join([*lines, ""]), "cutting order")

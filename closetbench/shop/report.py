@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from pathlib import Path
 
 from closetbench.core.closet import Closet
@@ -13,13 +14,16 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.walls import DEFER
 from closetbench.shop.atomic import write_text_atomically
+from closetbench.stock.lengths import LengthPlan
 from closetbench.stock.plan import Plan
 
 
 def report_lines(
-    closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat
+    closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat,
+    lengths: LengthPlan | None = None,
 ) -> list[str]:
-    """The report as lines of text, lengths and masses in the user's units."""
+    """The report as lines of text, lengths and masses in the user's units. ``lengths``: the
+    plan of boards and bars."""
     figures = Figures(form)
     dangers = [f for f in closet.findings if f.severity is Severity.DANGER]
     lines = [_headline(len(dangers))] if dangers else []
@@ -37,6 +41,11 @@ def report_lines(
         lines.append(f"heaviest      {heaviest}, {figures.mass(weights[heaviest])}")
     for material in dict.fromkeys(s.sheet.material for s in plan.sheets):
         lines.append(f"sheets        {_sheets(plan, material, catalogue)}")
+    for key in lengths.proved if lengths else ():
+        lines.append(f"lengths       {_lengths(lengths, key, catalogue, form)}")
+    load = _load(plan, lengths, catalogue)
+    if load:
+        lines.append(f"load          {figures.mass(load)} of sheets and boards to bring home")
     for wall in Wall:
         gaps = [g.value for g in envelope.gaps_at(wall)]
         if gaps:
@@ -63,6 +72,31 @@ def _sheets(plan: Plan, material: str, catalogue: Catalogue) -> str:
     return f"{len(sheets)} of {title}, yield {used:.0%}, {proved}"
 
 
+def _lengths(
+    plan: LengthPlan | None, key: str, catalogue: Catalogue, form: LengthFormat
+) -> str:
+    bars = plan.bars_of(key) if plan else ()
+    counts = Counter(bar.stock.length for bar in bars)
+    pieces = " and ".join(f"{n} of {form.text(length)}" for length, n in counts.items())
+    used = sum(b.used * b.stock.length for b in bars) / sum(b.stock.length for b in bars)
+    proved = "no choice costs less" if plan and plan.proved[key] else "a cheaper choice may exist"
+    table = catalogue.bars if key in catalogue.bars else catalogue.materials
+    return f"{table[key].title}: {pieces}, yield {used:.0%}, {proved}"
+
+
+def _load(plan: Plan, lengths: LengthPlan | None, catalogue: Catalogue) -> float:
+    """kg of what is bought: sheets and boards, offcuts at hand left out."""
+    sheets = ((s.sheet.material, s.sheet.length, s.sheet.width, s.sheet.offcut)
+              for s in plan.sheets)
+    boards = ((b.stock.material, b.stock.length, b.stock.width, b.stock.offcut)
+              for b in (lengths.bars if lengths else ()))
+    return sum(
+        catalogue.material(key).weight(length, width)
+        for key, length, width, at_hand in (*sheets, *boards)
+        if not at_hand and key in catalogue.materials
+    )
+
+
 def finding_lines(finding: Finding) -> list[str]:
     """A finding as the user reads it: what and where, then the way out."""
     limit = f"limit {finding.limit}" if finding.limit else ""
@@ -77,8 +111,9 @@ def finding_lines(finding: Finding) -> list[str]:
 
 
 def write_report(
-    path: Path, closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat
+    path: Path, closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat,
+    lengths: LengthPlan | None = None,
 ) -> Path:
     """Write the report as text; ``DocumentError`` where that cannot be done."""
-    lines = [closet.design.name, "", *report_lines(closet, plan, catalogue, form), ""]
+    lines = [closet.design.name, "", *report_lines(closet, plan, catalogue, form, lengths), ""]
     return write_text_atomically(path, "\n".join(lines), "report")

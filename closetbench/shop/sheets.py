@@ -60,7 +60,7 @@ def sheets_page(
         for column in range(len(row)):
             sheet, on_it = next(here)
             x = _MARGIN + column * (_COLUMN + _GAP)
-            _Sheet(page, sheet, on_it, x, top, scale, form, clear_names).draw(catalogue)
+            SheetDrawing(page, sheet, on_it, x, top, scale, form, clear_names).draw(catalogue)
         top -= tall + _GAP
     _legend(page)
     return page
@@ -85,7 +85,7 @@ def _summary(plan: Plan) -> str:
     )
 
 
-class _Sheet:
+class SheetDrawing:
     """One sheet being drawn, its upper left corner (with the heading) at (left, top)."""
 
     def __init__(

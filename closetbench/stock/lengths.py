@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import ceil, isfinite
 from typing import Any
 
@@ -46,7 +46,8 @@ class StockLength:
 
     ``trim``: taken off each end. ``quantity`` None: as many as are needed. ``cost`` each,
     None where unknown. ``defects``: (from, to) in mm from one end, such as a knot, that no
-    part may hold.
+    part may hold. ``offcut``: at hand, so that it costs nothing. ``width``: a board's, mm,
+    0 for bars.
     """
 
     key: str
@@ -56,6 +57,8 @@ class StockLength:
     quantity: int | None = None
     cost: float | None = None
     defects: tuple[tuple[float, float], ...] = ()
+    offcut: bool = False
+    width: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -76,6 +79,12 @@ class BarPlan:
     cuts: tuple[LengthCut, ...]
 
     @property
+    def rest(self) -> float:
+        """The length that is left whole after the last piece, its kerf not yet taken off."""
+        clear = self.stock.length - self.stock.trim
+        return max(0.0, clear - max((cut.end for cut in self.cuts), default=0.0))
+
+    @property
     def used(self) -> float:
         """Length of the parts over the stock length."""
         return sum(cut.end - cut.start for cut in self.cuts) / self.stock.length
@@ -85,13 +94,17 @@ class BarPlan:
 class LengthPlan:
     """All stock lengths to take. ``proved``: per material, that no plan costs less."""
 
-    bars: tuple[BarPlan, ...]
-    proved: dict[str, bool]
+    bars: tuple[BarPlan, ...] = ()
+    proved: dict[str, bool] = field(default_factory=dict)
+
+    def bars_of(self, material: str) -> tuple[BarPlan, ...]:
+        """The stock lengths of one material, in order."""
+        return tuple(bar for bar in self.bars if bar.stock.material == material)
 
     @property
     def cost(self) -> float | None:
-        """What the stock costs together; None where a price is unknown."""
-        costs = [bar.stock.cost for bar in self.bars]
+        """What the stock to be bought costs together; None where a price is unknown."""
+        costs = [bar.stock.cost for bar in self.bars if not bar.stock.offcut]
         return None if None in costs else sum(cost for cost in costs if cost is not None)
 
 
@@ -162,11 +175,16 @@ class _Material:
         self.stretches = [
             [(up(a), down(b)) for a, b in clear_stretches(each, kerf)] for each in stock
         ]
-        priced = all(each.cost is not None for each in stock)
-        self.costs = [float(s.cost or 0.0) if priced else s.length / 1000 for s in stock]
+        priced = all(s.cost is not None or s.offcut for s in stock)
+        self.costs = [
+            0.0 if s.offcut else float(s.cost or 0.0) if priced else s.length / 1000 for s in stock
+        ]
 
     def solve(self) -> tuple[list[tuple[StockLength, list[LengthCut]]], bool]:
         """The stock lengths with their pieces, and whether they are sure to cost least."""
+        alone = self._one_alone()
+        if alone is not None:
+            return self._deal(*alone), True
         columns: list[_Column] = []
         whole = True
         for kind, stretches in enumerate(self.stretches):
@@ -178,6 +196,18 @@ class _Material:
             columns = self._generated()
         bars, used, optimal = self._program(columns)
         return self._deal(bars, used), whole and optimal
+
+    def _one_alone(self) -> tuple[list[int], dict[_Column, int]] | None:
+        """One length of the cheapest kind, where all pieces go into a stretch of it."""
+        least = min(self.costs)
+        kinds = [kind for kind, cost in enumerate(self.costs) if cost == least]
+        total = sum((size + self.kerf) * n for size, n in zip(self.sizes, self.demand, strict=True))
+        for kind in sorted(kinds, key=lambda k: self.stock[k].length):
+            for place, (low, high) in enumerate(self.stretches[kind]):
+                if total <= high - low + self.kerf:
+                    bars = [int(k == kind) for k in range(len(self.stock))]
+                    return bars, {_Column(kind, place, tuple(self.demand)): 1}
+        return None
 
     def _program(self, columns: Sequence[_Column]) -> tuple[list[int], dict[_Column, int], bool]:
         """The cheapest choice among fillings: bars of each kind, uses of each, if the best."""

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from enum import Enum
-from math import hypot
+from math import hypot, isfinite
 
+from closetbench.core.errors import LayoutError
 from closetbench.core.findings import Finding, Severity
-from closetbench.stock.checks import millimetres
+from closetbench.core.handling import LARGE, LOAD_CONSTANT, LONG
+from closetbench.stock.checks import check_keys, millimetres
 from closetbench.stock.plan import Cut, SheetPlan
 
 _EASE = 1e-6
@@ -27,7 +29,7 @@ class Tool:
 
     ``longest``: cut it can make; ``widest``: between fence and blade; ``rips_only``: it
     cuts along a piece's longer side only, against a fence; ``smallest``: side of a piece
-    that it is allowed to hold.
+    that it is allowed to hold; ``tolerance``: by how much its sizes are off, either way.
     """
 
     key: str
@@ -38,11 +40,20 @@ class Tool:
     widest: float | None = None
     rips_only: bool = False
     smallest: float = 0.0
+    tolerance: float = 0.5
+
+    @property
+    def rough(self) -> bool:
+        """Whether its sizes are no final ones."""
+        return self.tolerance > ROUGH
 
 
+ROUGH = 0.8
+"""mm: what is off by more is cut again to its final size (1/32 in, common practice, no
+published source)."""
 STORE_PANEL_SAW = Tool(
     "store panel saw", "vertical panel saw at the store", Where.STORE, 3.2,
-    longest=3100.0, smallest=150.0,
+    longest=3100.0, smallest=150.0, tolerance=1.5,
 )  # fmt: skip
 TRACK_SAW = Tool(
     "straightedge saw", "circular saw along a straightedge", Where.HOME, 2.4,
@@ -54,6 +65,71 @@ TABLE_SAW = Tool(
 )  # fmt: skip
 TOOLS = (STORE_PANEL_SAW, TRACK_SAW, TABLE_SAW)
 """Common practice, no published source: measure the kerf of the blade that will be used."""
+
+
+class StoreWork(Enum):
+    """What the store saws."""
+
+    NOTHING = "nothing"
+    RIPS = "rips only"
+    ALL = "rips and crosscuts"
+
+
+@dataclass(frozen=True)
+class Shop:
+    """Who cuts what: the work and the number of cuts (None: any) that the store takes on, the
+    saws at home, and saws of the user's ``own`` that stand in the place of all of these."""
+
+    store: StoreWork = StoreWork.ALL
+    most: int | None = None
+    straightedge: bool = True
+    table: bool = True
+    own: tuple[Tool, ...] = ()
+
+    @property
+    def tools(self) -> tuple[Tool, ...]:
+        """The saws, the one to be preferred first."""
+        if self.own:
+            return self.own
+        store = replace(STORE_PANEL_SAW, rips_only=self.store is StoreWork.RIPS)
+        return (
+            *((store,) if self.store is not StoreWork.NOTHING else ()),
+            *((TRACK_SAW,) if self.straightedge else ()),
+            *((TABLE_SAW,) if self.table else ()),
+        )
+
+
+def check_shop(shop: Shop) -> None:
+    """Raise LayoutError for a number of cuts or a saw that cannot be."""
+    if shop.most is not None and shop.most < 0:
+        raise LayoutError("shop", "store cuts", shop.most, "must be 0 or more, or none")
+    check_keys("saw", (tool.key for tool in shop.own))
+    for tool in shop.own:
+        for prop in ("kerf", "longest", "widest", "smallest", "tolerance"):
+            value = getattr(tool, prop)
+            if value is not None and not (isfinite(value) and 0 <= value < 20_000):
+                raise LayoutError(f"saw {tool.key}", prop, value, "must be 0 to 20000 mm")
+
+
+@dataclass(frozen=True)
+class Carry:
+    """What one person can take home: ``density`` of the board in kg/m²; a piece may weigh
+    ``most`` kg, and be longer than ``longest`` mm only if it is no larger than ``largest`` mm².
+    """
+
+    density: float
+    most: float = LOAD_CONSTANT
+    longest: float = LONG
+    largest: float = LARGE
+
+    def mass(self, length: float, width: float) -> float:
+        """kg of a rectangle, sides in mm."""
+        return length * width * 1e-6 * self.density
+
+    def too_much(self, length: float, width: float) -> bool:
+        """Whether it takes more than one person."""
+        large = max(length, width) > self.longest and length * width > self.largest
+        return large or self.mass(length, width) > self.most
 
 
 @dataclass(frozen=True)
@@ -80,40 +156,93 @@ class CutSplit:
     findings: tuple[Finding, ...]
 
 
-def split_cuts(plan: SheetPlan, tools: Sequence[Tool], store_cuts: int | None = None) -> CutSplit:
+def split_cuts(
+    plan: SheetPlan, tools: Sequence[Tool], store_cuts: int | None = None,
+    carry: Carry | None = None,
+) -> CutSplit:
     """Share the cuts of a sheet out among tools.
 
     The store makes the cuts on the whole sheet, which no one wants to lift at home, up to
-    ``store_cuts`` of them (None: all); it makes a cut only on a piece that it has in its
-    hands, so after the first cut that it cannot make, that piece goes home as it is. Each
-    cut at home goes to the first tool in the list that can make it.
+    ``store_cuts`` of them (None: all), and goes on with a piece that is too much to
+    ``carry`` for one, or that needs a cut which no saw at home makes. It makes a cut only on a
+    piece that it has in its hands: after the first cut that it cannot make, that piece goes
+    home as it is. Each cut at home goes to the first tool in the list that can make it.
     """
     at_store = [tool for tool in tools if tool.where is Where.STORE]
     at_home = [tool for tool in tools if tool.where is Where.HOME]
-    pieces = _pieces_cut(plan)
+    cuts = list(zip(plan.cuts, _pieces_cut(plan), strict=True))
+    for_store = {
+        name for cut, size in cuts if _first_able(at_home, cut, *size) is None
+        for name in _ancestry(plan, cut.piece)
+    }
     store: list[ToolCut] = []
     home: list[ToolCut] = []
     impossible: list[Cut] = []
-    left_store = False
-    for cut, (length, width) in zip(plan.cuts, pieces, strict=True):
-        if cut.piece == plan.name and not left_store:
-            tool = _first_able(at_store, cut, length, width)
-            if tool is not None and (store_cuts is None or len(store) < store_cuts):
-                store.append(ToolCut(cut, tool))
-                continue
-            left_store = True
-        tool = _first_able(at_home, cut, length, width)
+    held = {plan.name}
+    for cut, size in cuts:
+        wanted = (
+            cut.piece == plan.name or cut.piece in for_store
+            or (carry is not None and carry.too_much(*size))
+        )
+        tool = _first_able(at_store, cut, *size) if cut.piece in held and wanted else None
+        if tool is not None and (store_cuts is None or len(store) < store_cuts):
+            store.append(ToolCut(cut, tool))
+            held.update(cut.yields)
+            continue
+        held.discard(cut.piece)
+        tool = _first_able(at_home, cut, *size)
         if tool is None:
             impossible.append(cut)
         else:
             home.append(ToolCut(cut, tool))
+    carried = _carried(plan, store)
     return CutSplit(
         plan.name,
         tuple(store),
         tuple(home),
-        _carried(plan, store),
+        tuple(carried),
         tuple(impossible),
-        _findings(plan, [*store, *home], impossible),
+        (
+            *_findings(plan, [*store, *home], impossible),
+            *(_too_much(plan, carried, carry) if carry else ()),
+        ),
+    )
+
+
+def _ancestry(plan: SheetPlan, piece: str) -> set[str]:
+    """A piece and all that it is cut from."""
+    origin = {
+        name: cut.piece for cut in plan.cuts for name in cut.yields if name != cut.piece
+    }
+    found = {piece}
+    while piece in origin:
+        piece = origin[piece]
+        found.add(piece)
+    return found
+
+
+def _too_much(
+    plan: SheetPlan, carried: Mapping[str, tuple[float, float]], carry: Carry
+) -> tuple[Finding, ...]:
+    heavy = [name for name, size in carried.items() if carry.too_much(*size)]
+    if not heavy:
+        return ()
+    mass = max(carry.mass(*carried[name]) for name in heavy)
+    # what is left over needs no more cuts, but somebody has to carry it all the same
+    left_over = all(name.endswith(" rest") for name in heavy)
+    return (
+        Finding(
+            Severity.NOTE if left_over else Severity.WARNING,
+            f"sheet {plan.name}",
+            "piece-takes-two",
+            f"{', '.join(heavy)} as carried from the store {'is' if len(heavy) == 1 else 'are'} "
+            "too heavy, or too long and wide, for one person",
+            "NIOSH 94-110, load constant; size: common practice, no published source",
+            f"{mass:.1f} kg",
+            f"{carry.most:g} kg, or {carry.largest / 1e6:g} m² over {millimetres(carry.longest)}",
+            "have it halved at the store" if left_over
+            else "take a second person along, or let the store cut more",
+        ),
     )
 
 
@@ -145,12 +274,17 @@ def _first_able(tools: Sequence[Tool], cut: Cut, length: float, across: float) -
     return None
 
 
-def _carried(plan: SheetPlan, store: Sequence[ToolCut]) -> tuple[str, ...]:
-    pieces = {plan.name: None}
-    for done in store:
-        del pieces[done.cut.piece]
-        pieces.update(dict.fromkeys(done.cut.yields))
-    return tuple(pieces)
+def _carried(
+    plan: SheetPlan, store: Sequence[ToolCut]
+) -> dict[str, tuple[float, float]]:
+    """What leaves the store: extents along x and y of each piece, by name."""
+    sizes = {plan.name: (plan.sheet.length, plan.sheet.width)}
+    for cut in (done.cut for done in store):
+        along, up = sizes.pop(cut.piece)
+        rest = (up if cut.rip else along) - cut.fence - plan.kerf
+        for name, size in zip(cut.yields, (cut.fence, rest), strict=False):
+            sizes[name] = (along, size) if cut.rip else (size, up)
+    return sizes
 
 
 def _findings(

@@ -31,14 +31,9 @@ from closetbench.core.panel import (
     Taper,
 )
 from closetbench.core.parts import HardwareNeed
-from closetbench.shop.bill import Bill, bill_rows, save_bill, write_bill
-from closetbench.shop.lines import (
-    band_purchases,
-    hardware_purchases,
-    part_lines,
-    set_ups,
-    sheet_purchases,
-)
+from closetbench.shop.bill import Bill, bill_rows, closet_bill, save_bill
+from closetbench.shop.buying import band_purchases, hardware_purchases, sheet_purchases
+from closetbench.shop.lines import part_lines, set_ups
 from closetbench.shop.words import (
     fit_text,
     groove_words,
@@ -102,7 +97,9 @@ def test_the_bill_of_a_whole_closet(tmp_path: Path) -> None:
         "tall case", made.parts, Box(0.0, 0.0, 0.0, 1500.0, 560.0, 2200.0), made.hardware)
     closet = Closet(
         ClosetDesign(made.title), None, Envelope(1500.0, 560.0, 2200.0), (component,), DOUBTS)
-    path = write_bill(tmp_path / "a.csv", closet, made.plan, made.catalogue, made.form, made.bit)
+    path = save_bill(
+        tmp_path / "a.csv",
+        closet_bill(closet, made.plan, made.catalogue, made.form, made.bit))
     assert path.read_bytes() == save_bill(tmp_path / "b.csv", made).read_bytes()
 
 
@@ -198,7 +195,7 @@ def test_edge_band_is_bought_by_the_rims_with_waste() -> None:
         Band(Rim.FRONT, "birch-05", 0.5), Band(Rim.START, "birch-05", 0.5)),
         notches=(Notch(Rim.END, Rim.FRONT, 100.0, 50.0),))
     part = replace(samples.closet()[0], panel=panel)
-    (band,) = band_purchases([part, part], samples.catalogue(), waste=0.10)
+    (band,) = band_purchases([part, part], samples.catalogue(), MILLIMETRES, waste=0.10)
     # sawn: front 999.5 less the notch of 100, start 299.5: 2 x 1199 mm, 2.6378 m with waste
     assert (band.count, band.unit) == (2.7, "m")
     assert band.total == pytest.approx(2.7 * 0.8)

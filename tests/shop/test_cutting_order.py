@@ -34,7 +34,7 @@ def test_every_part_comes_off_once_and_cuts_are_numbered_in_order():
 
 def test_fences_are_in_the_users_unit():
     inches = order(406.4, 2, LengthFormat("in-frac", Fraction(1, 16)))
-    assert any('fence 16"' in line for line in inches)
+    assert any(re.search(r'rip +S1 +16" ', line) for line in inches)
 
 
 def test_a_depth_that_the_kerf_spoils_is_pointed_at_only_where_it_costs_a_sheet():

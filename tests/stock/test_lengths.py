@@ -97,6 +97,62 @@ def test_published_example_of_a_paper_mill():
     assert waste == pytest.approx(0.00401, abs=5e-6)
 
 
+def test_published_example_of_a_textbook():
+    """V. Chvatal, Linear Programming (1983), chapter 13: raws 100 in wide, four finals; the
+    linear program needs 452.25 raws (from memory), so none can do with fewer than 453."""
+    demand = ((45, 97), (36, 610), (31, 395), (14, 211))
+    plan = checked(needs_of(*demand), [StockLength("raw", "oak", 100.0)], kerf=0.0)
+    assert len(plan.bars) == 453
+    assert plan.proved == {"oak": True}
+
+
+def test_published_example_of_a_modelling_language():
+    """cutstock.mzn (J. Puchinger, 2007): stock of 10, two of 7, two of 5, four of 3. By hand: a
+    7 and a 3 twice, both 5 together, both other 3 together."""
+    plan = checked(needs_of((7, 2), (5, 2), (3, 4)), [StockLength("s", "oak", 10.0)], kerf=0.0)
+    assert len(plan.bars) == 4
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_as_cheap_as_brute_force_among_two_lengths_with_one_at_hand(seed):
+    random = Random(100 + seed)
+    lengths = [random.choice([395.0, 610.0, 777.0, 1150.0]) for _ in range(6)]
+    needs = [LengthNeed(str(i), length, "oak") for i, length in enumerate(lengths)]
+    stock = [
+        StockLength("short", "oak", 1500.0, cost=random.choice([6.0, 7.5])),
+        StockLength("long", "oak", 2500.0, cost=11.0),
+        StockLength("rest", "oak", 1200.0, quantity=1, offcut=True),
+    ]
+    plan = checked(needs, stock)
+    assert plan.cost == pytest.approx(least_cost_by_trying(lengths, stock, KERF))
+    assert plan.proved == {"oak": True}
+
+
+def least_cost_by_trying(lengths, stock, kerf):
+    """The least cost, by trying every stock length for every piece."""
+    order = sorted(lengths, reverse=True)
+    best = float("inf")
+
+    def deal(index, left, cost, at_hand):
+        nonlocal best
+        if cost >= best:
+            return
+        if index == len(order):
+            best = cost
+            return
+        for bar, free in enumerate(left):
+            if order[index] <= free + 1e-9:
+                deal(index + 1, [*left[:bar], free - order[index] - kerf, *left[bar + 1 :]],
+                     cost, at_hand)  # fmt: skip
+        for each in stock:
+            if order[index] <= each.length and not (each.offcut and not at_hand):
+                deal(index + 1, [*left, each.length - order[index] - kerf],
+                     cost + (each.cost or 0.0), at_hand - each.offcut)  # fmt: skip
+
+    deal(0, [], 0.0, 1)
+    return best
+
+
 def test_the_kerf_between_pieces_but_not_after_the_last():
     # 3 x 798 + 2 x 3 = 2400.
     assert len(checked(needs_of((798.0, 3)), [BAR]).bars) == 1

@@ -5,15 +5,17 @@ from __future__ import annotations
 import pytest
 
 from closetbench.core.errors import DocumentError, LayoutError
+from closetbench.stock.lengths import LengthNeed, plan_lengths
 from closetbench.stock.offcuts import (
     Offcut,
     after_cutting,
+    offcuts_as_lengths,
     offcuts_as_stock,
     read_offcuts,
     reserve,
     write_offcuts,
 )
-from closetbench.stock.plan import CutPart, CutSettings, StockSheet
+from closetbench.stock.plan import CutPart, CutSettings, Plan, StockSheet
 from closetbench.stock.sheets import plan_sheets
 
 QUICK = CutSettings(seconds=0.02, tidy=0.0)
@@ -22,12 +24,16 @@ HAND = (
     Offcut("ply 18 2", "ply 18", 1180.0, 300.0, reserved="porch closet"),
     Offcut('odd "name"\\\t\x7fé', "MDF", 500.25, 80.0),
 )
+MORE = (
+    Offcut("across", "ply 18", 400.0, 900.0, grain="width", place="rack, left"),
+    Offcut("tube", "steel_27", 1210.5, 0.0, "porch, L1"),
+)
 
 
 def test_a_file_comes_back_as_it_was(tmp_path):
     path = tmp_path / "offcuts.toml"
-    write_offcuts(path, HAND)
-    assert read_offcuts(path) == HAND
+    write_offcuts(path, (*HAND, *MORE))
+    assert read_offcuts(path) == (*HAND, *MORE)
     write_offcuts(path, ())
     assert read_offcuts(path) == ()
     assert [p.name for p in tmp_path.iterdir()] == ["offcuts.toml"]
@@ -50,6 +56,8 @@ def test_no_file_yet_means_no_offcuts(tmp_path):
         ('[[offcut]]\nkey = "a"\nmaterial = "m"\nlength = nan', "length is nan"),
         ('[[offcut]]\nkey = "a"\nmaterial = "m"\nlength = 9\nwidht = 9', "entry is widht"),
         ('[[offcut]]\nkey = "a"\nmaterial = "m"\nlength = 9\nwidth = 9\n' * 2, "same key"),
+        ('[[offcut]]\nkey = "a"\nmaterial = "m"\nlength = 9\nwidth = 0', "width is 0 mm"),
+        ('[[offcut]]\nkey = "a"\nmaterial = "m"\nlength = 9\ngrain = "up"', "grain is up"),
     ],
 )
 def test_a_bad_file_is_refused(tmp_path, text, message):
@@ -90,3 +98,19 @@ def test_cutting_takes_offcuts_out_and_brings_large_rests_in():
     ]  # fmt: skip
     with pytest.raises(LayoutError, match="not at hand"):
         after_cutting(after, plan, "box room")
+
+
+def test_the_grain_runs_along_the_stock_and_bars_are_lengths():
+    (sheet,) = offcuts_as_stock(MORE)
+    assert (sheet.key, sheet.length, sheet.width) == ("across", 900.0, 400.0)
+    across, tube = offcuts_as_lengths(MORE)
+    assert (across.length, across.width) == (900.0, 400.0)
+    assert (tube.length, tube.width, tube.quantity, tube.offcut) == (1210.5, 0.0, 1, True)
+
+
+def test_lengths_that_are_left_come_in():
+    plan = plan_lengths(
+        [LengthNeed("r", 900.0, "steel_27")], offcuts_as_lengths(MORE[1:]), 3.0)
+    after = after_cutting(MORE, Plan(()), "box room", plan, kerf=3.0)
+    # 1210.5 - 900 - 3
+    assert [(o.key, o.length, o.width) for o in after[1:]] == [("steel_27 1", 307.5, 0.0)]

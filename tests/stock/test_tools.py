@@ -6,9 +6,20 @@ from dataclasses import replace
 
 import pytest
 
+from closetbench.core.errors import LayoutError
 from closetbench.stock.plan import CutPart, CutSettings, StockSheet
 from closetbench.stock.sheets import plan_sheets
-from closetbench.stock.tools import STORE_PANEL_SAW, TABLE_SAW, TOOLS, TRACK_SAW, split_cuts
+from closetbench.stock.tools import (
+    STORE_PANEL_SAW,
+    TABLE_SAW,
+    TOOLS,
+    TRACK_SAW,
+    Carry,
+    Shop,
+    StoreWork,
+    check_shop,
+    split_cuts,
+)
 
 PARTS = [CutPart(f"p{i}", 700, 300, "ply") for i in range(7)] + [CutPart("q", 2300, 250, "ply")]
 
@@ -38,13 +49,57 @@ def test_a_limited_number_of_store_cuts(sheet):
 
 
 def test_a_table_saw_rips_against_its_fence_and_crosscuts_nothing_long(sheet):
-    split = split_cuts(sheet, [STORE_PANEL_SAW, TABLE_SAW])
+    split = split_cuts(sheet, [TABLE_SAW])
     crosscuts = [cut for cut in split.impossible if not cut.rip]
     assert crosscuts
     assert {f.rule for f in split.findings} == {"no-tool-for-cut"}
     assert f"cut {crosscuts[0].number} on {crosscuts[0].piece}" in " ".join(
         f.message for f in split.findings
     )
+
+
+def test_the_store_makes_the_cuts_that_no_saw_at_home_makes(sheet):
+    split = split_cuts(sheet, [STORE_PANEL_SAW, TABLE_SAW])
+    assert split.impossible == ()
+    made_at_home = {id(each.cut) for each in split.home}
+    for cut in sheet.cuts:
+        if cut.piece != "S1" and not cut.rip:
+            assert id(cut) not in made_at_home
+    # in order: nothing is cut at the store that was cut at home before
+    gone = set()
+    for each in split.home:
+        gone |= {each.cut.piece, *each.cut.yields}
+    assert all(each.cut.piece not in gone for each in split.store)
+
+
+def test_what_is_too_much_for_one_is_cut_smaller_at_the_store(sheet):
+    """23 kg: NIOSH 94-110, load constant. A whole sheet of 12.6 kg/m² weighs 37.5 kg (18 mm of
+    700 kg/m³, arithmetic)."""
+    plain = split_cuts(sheet, TOOLS)
+    light = split_cuts(sheet, TOOLS, carry=Carry(5.0, largest=3e6))
+    assert [c.cut for c in light.store] == [c.cut for c in plain.store]
+    heavy = split_cuts(sheet, TOOLS, carry=Carry(60.0))
+    assert len(heavy.store) > len(plain.store)
+    limited = split_cuts(sheet, TOOLS, store_cuts=0, carry=Carry(12.6))
+    (finding,) = [f for f in limited.findings if f.rule == "piece-takes-two"]
+    assert finding.message.startswith("S1 as carried from the store is too heavy")
+    assert finding.value == f"{2.44 * 1.22 * 12.6:.1f} kg"
+
+
+def test_a_shop_says_which_saws_there_are():
+    assert Shop().tools == TOOLS
+    rips = Shop(StoreWork.RIPS, table=False).tools
+    assert [t.rips_only for t in rips] == [True, False]
+    assert Shop(StoreWork.NOTHING).tools == (TRACK_SAW, TABLE_SAW)
+    assert Shop(own=(TABLE_SAW,)).tools == (TABLE_SAW,)
+    check_shop(Shop(most=3, own=TOOLS))
+    for wrong, said in (
+        (Shop(most=-1), "store cuts is -1"),
+        (Shop(own=(replace(TABLE_SAW, kerf=-1.0),)), "saw table saw: kerf is -1"),
+        (Shop(own=(TABLE_SAW, TABLE_SAW)), "another one has the same key"),
+    ):
+        with pytest.raises(LayoutError, match=said):
+            check_shop(wrong)
 
 
 def test_the_fence_reaches_only_so_far(sheet):
