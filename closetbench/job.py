@@ -53,7 +53,8 @@ PLAIN_NUMBERS = frozenset({
     (JoineryRules, "depth_fraction"), (JoineryRules, "most_fraction"),
     (JoineryRules, "least_web"), (CutSettings, "seconds"), (CutSettings, "tidy"),
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
-    (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Rod, "load"), (Bench, "volume"),
+    (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Circumstances, "shelf_middle"),
+    (Rod, "load"), (Bench, "volume"),
     (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"),
     (Clearances, "confidence"), (ExistingSpec, "weight"),
 })

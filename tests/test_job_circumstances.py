@@ -31,6 +31,7 @@ WHOLE = HEAD + """
 shelf_use = "books"
 shelf_load = 120
 sag_over = 200
+shelf_middle = 15
 damp = false
 children = ["3 to 4", "9 to 12"]
 old_paint = true
@@ -104,6 +105,7 @@ def test_every_circumstance_is_read() -> None:
                sitters=2, lid=True, volume=90.0),),
         (FreeUnit("chest", mm("36"), mm("17"), mm("26"), 35.0, drawers=(drawer,),
                   altered=True),),
+        shelf_middle=15.0,
     )
 
 

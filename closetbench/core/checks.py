@@ -13,46 +13,42 @@ from closetbench.core import (
     anchoring,
     bench_strength,
     drawer_strength,
+    fastening,
     grades,
     handling,
+    hung,
     movement,
     people,
     rods_strength,
     shelves,
+    wall_borne,
     walls,
 )
-from closetbench.core.anchoring import Anchorage, FreeUnit
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component
+from closetbench.core.contents import Contents
+from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
-from closetbench.core.envelope import Wall as Side
-from closetbench.core.errors import ClosetError
+from closetbench.core.face_frame import NAIL, FaceFrameSpec
 from closetbench.core.figures import Figures
+from closetbench.core.fillers import FillersSpec
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.fixings import board_withdrawal
-from closetbench.core.loaded import joint_findings, loaded_shelves
-from closetbench.core.loads import CRITERIA, ShelfUse, criterion
+from closetbench.core.loaded import (
+    cleat_screw_findings,
+    joint_findings,
+    loaded_shelves,
+    shoe_shelves,
+)
+from closetbench.core.loads import CRITERIA, ShelfUse
 from closetbench.core.materials import Catalogue
-from closetbench.core.parts import HardwareNeed, Part, Role
+from closetbench.core.parts import HardwareNeed, Role
 from closetbench.core.people import Level
-from closetbench.core.specs import BaseKind, CarcassSpec, PanelSpec
-from closetbench.core.walls import WallKind
+from closetbench.core.shoe_shelves import ShoeShelvesSpec
+from closetbench.core.specs import CarcassSpec, PanelSpec
+from closetbench.core.wall_shelves import CornerShelvesSpec, OverShelfSpec
 
 if TYPE_CHECKING:
     from closetbench.core.closet import Closet
-
-STRIP_BACK = 12.7
-"""mm: a back this thick takes the screws into the wall, Architectural Woodwork Standards,
-edition 1, 4.4.18."""
-BACK_SCREWS_BELOW = 40.0
-"""How far below the top the screws go through such a back, mm."""
-ANCHOR_SCREW, SCREW_SKIN = 4.0, 2.0
-"""mm: a usual screw of an anchor, and what must stay under its point."""
-FARTHEST_WALL = 60.0
-"""A carcass farther from the wall than this has nothing to be screwed to, mm."""
-
-Weighed = Sequence[tuple[Part, float]]
-
 
 @dataclass(frozen=True)
 class Checked:
@@ -92,10 +88,11 @@ def run_checks(
     for component, spec in carcasses:
         inside = _drawers_in(closet, component.name)
         own = [pair for c in (component, *(c for c, _ in inside)) for pair in masses[c.name]]
-        unit = carcass_unit(component, spec, own, tuple(
+        unit = fastening.carcass_unit(component, spec, own, tuple(
             b.drawer for c, s in inside for b in drawer_strength.boxes(c, s, catalogue)
         ))
-        fastened = _fasten(component, closet, catalogue, circumstances, unit, figures)
+        fastened = fastening.fasten(
+            component, closet.envelope, catalogue, circumstances, unit, figures)
         ranges = [
             handling.weight_range(m, catalogue.material(p.panel.material)) for p, m in own
         ]
@@ -108,19 +105,9 @@ def run_checks(
         whole = handling.carcass_finding(
             component.name, sum(m for _, m in masses[component.name]), figures)
         found += [whole] if whole else []
-    found += [
-        Finding(
-            Severity.NOT_CHECKED, c.name, "component-not-checked",
-            f"not checked: strength and stability of {c.name}; {walls.DEFER}",
-        )
-        for c in closet.components
-        if not c.checked
-        and not isinstance(specs.get(c.name), CarcassSpec | PanelSpec | DrawersSpec)
-    ]
     for component in closet.components:
-        bank = specs.get(component.name)
-        if isinstance(bank, DrawersSpec):
-            found += drawer_strength.findings(component, bank, catalogue, figures)
+        found += _what_is_in(
+            component, specs[component.name], closet, catalogue, circumstances, figures)
     if carcasses and circumstances.damp is None:
         found.append(Finding(
             Severity.NOT_CHECKED, "room", "climate",
@@ -128,7 +115,8 @@ def run_checks(
             "EN 1995-1-1 service class 1; EN 312, EN 622: boards for dry conditions",
         ))
     for unit in circumstances.units:
-        found += anchoring.findings(unit, _strap(unit), figures, _STRAP_UNKNOWN)
+        found += anchoring.findings(
+            unit, fastening.strap(unit), figures, fastening.STRAP_UNKNOWN)
         needs.append(anchoring.anchor_needs(unit))
     found += _inner_findings(circumstances, catalogue, figures)
     everything = [pair for c in closet.components for pair in masses[c.name]]
@@ -149,6 +137,53 @@ def _drawers_in(closet: Closet, carcass: str) -> list[tuple[Component, DrawersSp
     ]
 
 
+def _what_is_in(
+    component: Component, spec: Contents | CarcassSpec | PanelSpec | FillersSpec,
+    closet: Closet, catalogue: Catalogue, circumstances: Circumstances, figures: Figures,
+) -> Iterable[Finding]:
+    """The checks of what stands in, hangs in or lies over the carcasses, by its kind."""
+    if isinstance(spec, DrawersSpec):
+        yield from drawer_strength.findings(component, spec, catalogue, figures)
+    elif isinstance(spec, DoorsSpec):
+        yield from hung.door_findings(
+            component, _board_of(closet, spec.spot.carcass), catalogue, figures)
+    elif isinstance(spec, FaceFrameSpec):
+        yield from hung.frame_findings(
+            component, _board_of(closet, spec.carcass), NAIL, catalogue, figures)
+    elif isinstance(spec, ShoeShelvesSpec | CornerShelvesSpec | OverShelfSpec):
+        use = circumstances.shelf_criterion()
+        if use is None:
+            yield _without_use(component.name, (), False, figures)
+        elif isinstance(spec, ShoeShelvesSpec):
+            groups = shoe_shelves(component, catalogue)
+            for group in groups:
+                yield from shelves.findings(
+                    group, use, catalogue, figures, bool(circumstances.damp))
+            yield from cleat_screw_findings(
+                groups, _board_of(closet, spec.spot.carcass), use, catalogue, figures)
+        elif isinstance(spec, CornerShelvesSpec):
+            yield from wall_borne.corner_findings(
+                component, closet.envelope, use, circumstances, catalogue, figures)
+        else:
+            yield from wall_borne.over_findings(
+                component, closet.components, closet.envelope, use, circumstances, catalogue,
+                figures)
+    elif not component.checked and not isinstance(spec, CarcassSpec | PanelSpec | FillersSpec):
+        yield Finding(
+            Severity.NOT_CHECKED, component.name, "component-not-checked",
+            f"not checked: strength and stability of {component.name}; {walls.DEFER}",
+        )
+
+
+def _board_of(closet: Closet, name: str) -> str:
+    """Key of the board that what stands in a carcass or bench is screwed to."""
+    host = next(c for c in closet.components if c.name == name)
+    return host.board or next(
+        p.panel.material for p in (*host.parts, *host.reused)
+        if p.role in (Role.SIDE, Role.DIVIDER)
+    )
+
+
 def _shelf_findings(
     component: Component, spec: CarcassSpec, closet: Closet, catalogue: Catalogue,
     circumstances: Circumstances, figures: Figures,
@@ -157,8 +192,7 @@ def _shelf_findings(
     if not groups:
         return
     damp = bool(circumstances.damp)
-    use = criterion(
-        circumstances.shelf_use, circumstances.shelf_load, circumstances.sag_over)
+    use = circumstances.shelf_criterion()
     if use is None:
         yield _without_use(component.name, groups, damp, figures)
         return
@@ -180,7 +214,7 @@ def _without_use(
             groups, key=lambda g: (r := shelves.check(g[0], general, damp)).sag / r.limit)[0]
         for use in (ShelfUse.LINEN, ShelfUse.GENERAL, ShelfUse.BOOKS):
             result = shelves.check(weakest, CRITERIA[use], damp)
-            weak = "" if result.strong else " and may break in time"
+            weak = " and may break in time" if result.breaks else ""
             texts.append(
                 f"under {CRITERIA[use].title} ({figures.on_area(CRITERIA[use].pressure)}) "
                 f"{figures.small(result.sag)} of {figures.small(result.limit)}{weak}"
@@ -193,141 +227,6 @@ def _without_use(
         "; ".join(CRITERIA[use].source for use in (ShelfUse.LINEN, ShelfUse.STIFF)),
         fix="enter the use of the shelves: linen, general, books or stiff",
     )
-
-
-@dataclass(frozen=True)
-class _Fastened:
-    unit: FreeUnit
-    anchorage: Anchorage
-    why_not: str
-    needs: tuple[HardwareNeed, ...]
-
-
-_STRAP_UNKNOWN = (
-    "what its anti-tip anchors hold is for their maker to say, and needs a stud or masonry behind"
-)
-
-
-def _strap(unit: FreeUnit) -> Anchorage:
-    return Anchorage(anchoring.ANCHORS, unit.height, None, "anti-tip anchors")
-
-
-def carcass_unit(
-    component: Component, spec: CarcassSpec, masses: Weighed,
-    drawers: tuple[anchoring.Drawer, ...] = (),
-) -> FreeUnit:
-    """A carcass as something that stands free, empty, with the centre of its parts' mass.
-
-    ``masses``: of all parts, those of the ``drawers`` in it included.
-    """
-    box = component.box
-    total = sum(m for _, m in masses)
-    boxes = [(p.box(), m) for p, m in masses]
-    y = sum(m * (b.y0 + b.y1) / 2 for b, m in boxes) / total - box.y0
-    z = sum(m * (b.z0 + b.z1) / 2 for b, m in boxes) / total - box.z0
-    foot = 0.0 if spec.base.kind is BaseKind.NONE else spec.base.setback
-    return FreeUnit(
-        component.name, box.x1 - box.x0, box.y1 - box.y0, box.z1 - box.z0, total, foot, y, z,
-        drawers,
-    )
-
-
-def _fasten(
-    component: Component, closet: Closet, catalogue: Catalogue,
-    circumstances: Circumstances, unit: FreeUnit, figures: Figures,
-) -> _Fastened:
-    """How a carcass is held to the wall: screws through its cleats, or anchors."""
-    rows = _strips(component, catalogue)
-    if not rows:
-        return _Fastened(
-            unit, _strap(unit),
-            f"it has neither cleats nor a back of {STRIP_BACK:g} mm to screw through, and "
-            + _STRAP_UNKNOWN + _board_hold(component, catalogue, figures),
-            (anchoring.anchor_needs(unit),),
-        )
-    wall = circumstances.wall
-    level, thick, spans = max(rows, key=lambda row: row[0])
-    nothing = Anchorage(0, level, None, "screws through its cleats")
-    gaps = [g.value for g in closet.envelope.gaps_at(Side.BACK)]
-    gap = closet.envelope.depth - component.box.y1 + max(gaps, default=0.0)
-    if wall.kind is not WallKind.WOOD_STUDS or wall.stud_spacing is None:
-        return _Fastened(unit, nothing, "the wall is not known or not computed, so no "
-            "screws for it are in the bill", ())
-    if gap > FARTHEST_WALL:
-        return _Fastened(
-            unit, nothing, f"it stands {gap:.0f} mm from the wall: set it at the rear or "
-            "anchor it with brackets", (anchoring.anchor_needs(unit),),
-        )
-    screw = walls.wall_screw(wall, thick, gap, catalogue)
-    if screw is None:
-        return _Fastened(
-            unit, nothing, f"no screw of the catalogue reaches through {thick:.0f} mm of cleat, "
-            f"{gap:.0f} mm of gap and {wall.cover:.0f} mm of lining far enough into a stud", (),
-        )
-    hits = walls.studs_hit(wall, spans)
-    if not hits:
-        where = "" if wall.first_stud is not None else ", wherever the studs are: survey the first"
-        return _Fastened(
-            unit, nothing, f"no stud is sure to lie behind its top cleat{where}, or anchor it "
-            "with brackets", (anchoring.anchor_needs(unit),),
-        )
-    item = catalogue.item(screw.key)
-    count = sum(walls.studs_hit(wall, row[2]) for row in rows)
-    return _Fastened(
-        unit,
-        Anchorage(
-            hits, level, screw.pull,
-            f"{hits} x {item.title} through the top cleat, one into each stud, and as many "
-            "through each other cleat, heads on washers",
-        ),
-        "", (HardwareNeed(screw.key, count, f"{component.name} to the studs"),),
-    )
-
-
-def _board_hold(component: Component, catalogue: Catalogue, figures: Figures) -> str:
-    """What a screw of an anchor may hold in the face of the carcass's own board."""
-    side = next((p for p in component.parts if p.role is Role.SIDE), None)
-    if side is None:
-        return ""
-    board = catalogue.material(side.panel.material, subject=component.name)
-    depth = board.thickness - SCREW_SKIN
-    try:
-        hold, source = board_withdrawal(board, ANCHOR_SCREW, depth)
-    except ClosetError:
-        return ""
-    return (
-        f"; a screw {figures.small(ANCHOR_SCREW)} thick and {figures.small(depth)} deep in the "
-        f"face of its own board may hold {figures.force(hold)} ({source})"
-    )
-
-
-def _strips(
-    component: Component, catalogue: Catalogue
-) -> list[tuple[float, float, list[tuple[float, float]]]]:
-    """What screws can go through into the wall, by level: height, thickness, stretches."""
-    rear = component.box.y1
-    levels: dict[float, list[Part]] = {}
-    for part in component.parts:
-        if part.role is Role.CLEAT and part.place.along[0] and part.box().y1 > rear - 1.0:
-            levels.setdefault(round(part.box().z0, 3), []).append(part)
-    if levels:
-        return [
-            (
-                (group[0].box().z0 + group[0].box().z1) / 2, group[0].panel.thickness,
-                [(p.box().x0, p.box().x1) for p in group],
-            )
-            for group in levels.values()
-        ]
-    backs = [p for p in component.parts if p.role is Role.BACK]
-    if not backs or backs[0].panel.thickness < STRIP_BACK:
-        return []
-    boxes = [p.box() for p in backs]
-    spans = [(b.x0, b.x1) for b in boxes]
-    thick = backs[0].panel.thickness + rear - boxes[0].y1
-    top, bottom = max(b.z1 for b in boxes), min(b.z0 for b in boxes)
-    return [
-        (top - BACK_SCREWS_BELOW, thick, spans), (bottom + BACK_SCREWS_BELOW, thick, spans)
-    ]
 
 
 def _inner_findings(

@@ -2,8 +2,9 @@
 
 Diameters and lengths mm, forces N, ``gravity`` is the specific gravity (oven-dry weight
 over volume). "Ultimate" is what pulls a fastener out in tests; "allowable" is what it may
-be given to carry. The formulas and constants of the Wood Handbook's chapter on fastenings
-are from memory; their inch and metric forms agree to 0.1 %.
+be given to carry. The ultimate loads are the Wood Handbook's formulas (chapter on
+fastenings, constants from memory; their inch and metric forms agree to 0.1 %); the
+allowable ones are those of the NDS, which are fixed shares of the handbook's.
 """
 
 from __future__ import annotations
@@ -20,12 +21,18 @@ from closetbench.core.materials import Material, MaterialKind
 
 HANDBOOK = "Wood Handbook FPL-GTR-190 chapter 8 (from memory)"
 NDS_SCREW = "NDS 12.2.2: 2850·G²·D lb per inch of thread, not in end grain"
+NDS_NAIL = "NDS 12.2.3: 1380·G^2.5·D lb per inch (quoted), not in end grain"
 NDS_LATERAL = "allowable lateral load, older NDS: screws C·D², nails C·D^1.5, end grain 2/3"
-SAFETY = 15_700 / 2_850
-"""Ultimate over allowable withdrawal of wood screws; taken for boards too, for which none
-is published (common practice)."""
-LATERAL_DEPTH = 7.0
-"""Diameters that a screw reaches into the piece with its point for its full lateral load."""
+LATERAL_SHARE = 0.75
+"""Allowable lateral load over the handbook's at 0.38 mm slip: in every group of species the
+C of the older NDS (4,800, 3,960, 3,240, 2,520) is three quarters of the handbook's K."""
+SCREW_REACH = (7.0, 4.0)
+"""Diameters that a screw reaches into the piece with its point for its full lateral load, and
+for any."""
+NAIL_REACH = ((0.57, 10.0), (0.48, 11.0), (0.43, 13.0), (0.0, 14.0))
+"""Least specific gravity of a group of species and the diameters that a nail must reach in for
+its full lateral load; under a third of that it carries nothing (older NDS, read in a
+formulary)."""
 
 
 class FastenerKind(Enum):
@@ -33,7 +40,13 @@ class FastenerKind(Enum):
 
     SCREW = "screw"
     NAIL = "nail"
-    LAG = "lag screw"
+
+
+SAFETY: Mapping[FastenerKind, float] = {
+    FastenerKind.SCREW: 15_700 / 2_850, FastenerKind.NAIL: 7_850 / 1_380,
+}
+"""Ultimate withdrawal by the handbook over allowable by the NDS. That of screws is taken for
+boards too, for which none is published (common practice)."""
 
 
 @dataclass(frozen=True)
@@ -67,22 +80,27 @@ FASTENERS: Mapping[str, Fastener] = {
 
 
 def withdrawal(kind: FastenerKind, gravity: float, diameter: float, depth: float) -> float:
-    """Ultimate withdrawal in N from side grain, ``depth`` of thread in the wood.
-
-    Screws 108.25·G²·D·L, nails 54.12·G^2.5·D·L, lag screws 125.4·G^1.5·D^0.75·L.
-    """
+    """Ultimate withdrawal in N from side grain, ``depth`` of thread in the wood: screws
+    108.25·G²·D·L, nails 54.12·G^2.5·D·L."""
     above_zero("withdrawal", specific_gravity=gravity, diameter=diameter, depth=depth)
     if kind is FastenerKind.SCREW:
         return 108.25 * gravity**2 * diameter * depth
-    if kind is FastenerKind.NAIL:
-        return 54.12 * math.pow(gravity, 2.5) * diameter * depth
-    return 125.4 * math.pow(gravity, 1.5) * math.pow(diameter, 0.75) * depth
+    return 54.12 * math.pow(gravity, 2.5) * diameter * depth
 
 
-def screw_withdrawal_allowable(gravity: float, diameter: float, depth: float) -> float:
-    """Allowable withdrawal of a wood screw from side grain, N: 19.65·G²·D·L (NDS 12.2.2)."""
-    above_zero("withdrawal", specific_gravity=gravity, diameter=diameter, depth=depth)
-    return 19.65 * gravity**2 * diameter * depth
+def withdrawal_allowable(
+    kind: FastenerKind, gravity: float, diameter: float, depth: float
+) -> float:
+    """Allowable withdrawal from side grain, N: the ultimate over ``SAFETY``, which is
+    19.65·G²·D·L for screws and 9.51·G^2.5·D·L for nails (NDS 12.2)."""
+    return withdrawal(kind, gravity, diameter, depth) / SAFETY[kind]
+
+
+def head_pull_through(gravity: float, head: float, thickness: float) -> float:
+    """Allowable pull in N of a round head or washer ``head`` mm wide through wood or plywood:
+    4.757·π·D_H·G²·t, t at most 2.5·D_H (NDS 2018 eq. 12.2-6, 690 and 1725 lb/in², quoted)."""
+    above_zero("head", specific_gravity=gravity, head=head, thickness=thickness)
+    return 4.757 * math.pi * head * gravity**2 * min(thickness, 2.5 * head)
 
 
 LATERAL_K: Mapping[FastenerKind, tuple[tuple[bool, float, float, float], ...]] = {
@@ -93,10 +111,6 @@ LATERAL_K: Mapping[FastenerKind, tuple[tuple[bool, float, float, float], ...]] =
     FastenerKind.SCREW: (
         (False, 0.29, 0.42, 23.17), (False, 0.43, 0.47, 29.79), (False, 0.48, 0.52, 36.40),
         (True, 0.33, 0.47, 23.17), (True, 0.48, 0.56, 31.99), (True, 0.57, 0.74, 44.13),
-    ),
-    FastenerKind.LAG: (
-        (False, 0.29, 0.42, 23.30), (False, 0.43, 0.47, 26.34), (False, 0.48, 0.52, 29.51),
-        (True, 0.33, 0.47, 26.34), (True, 0.48, 0.56, 29.51), (True, 0.57, 0.74, 34.13),
     ),
 }
 """Lateral coefficients: hardwood, least and greatest specific gravity, K for N and mm."""
@@ -124,39 +138,23 @@ def lateral(kind: FastenerKind, gravity: float, diameter: float, hardwood: bool 
     return lateral_k(kind, gravity, hardwood) * math.pow(diameter, power)
 
 
-LATERAL_C = ((0.51, 3960.0), (0.44, 3240.0), (0.0, 2520.0))
-"""Least specific gravity of species groups II, III and IV and their C, lb/in²."""
-
-
-NAIL_C = ((0.51, 1650.0, 11.0), (0.44, 1350.0, 13.0), (0.0, 1080.0, 14.0))
-"""The same for nails (from memory): C, lb and in, and the diameters a nail must reach in."""
-
-
-def nail_lateral_allowable(
-    gravity: float, diameter: float, depth: float, end_grain: bool = False
+def lateral_allowable(
+    kind: FastenerKind, gravity: float, diameter: float, depth: float, end_grain: bool = False
 ) -> float:
-    """Allowable lateral load of a nail, N: C·D^1.5, in proportion where it reaches less
-    than 11 to 14 diameters by group, nothing under a third; two thirds in end grain."""
+    """Allowable lateral load, N: ``LATERAL_SHARE`` of the handbook's, in proportion where the
+    fastener reaches less deep than ``SCREW_REACH`` or ``NAIL_REACH``, nothing where it reaches
+    too little; two thirds in end grain. Woods heavier than softwoods of the table count as
+    hardwoods."""
     above_zero("lateral load", specific_gravity=gravity, diameter=diameter, depth=depth)
-    c, full = next((c, n) for low, c, n in NAIL_C if gravity >= low)
-    reach = min(1.0, depth / (full * diameter))
-    if reach < 1 / 3:
+    if kind is FastenerKind.SCREW:
+        full, least = SCREW_REACH
+    else:
+        full = next(n for low, n in NAIL_REACH if gravity >= low)
+        least = full / 3
+    if depth < least * diameter:
         return 0.0
-    value = c * 4.4482216 * math.pow(diameter / 25.4, 1.5)
-    return value * reach * (2 / 3 if end_grain else 1.0)
-
-
-def screw_lateral_allowable(
-    gravity: float, diameter: float, depth: float, end_grain: bool = False
-) -> float:
-    """Allowable lateral load of a wood screw, N: C·D², in proportion where it reaches less
-    than 7 diameters, nothing under 4; two thirds in end grain."""
-    above_zero("lateral load", specific_gravity=gravity, diameter=diameter, depth=depth)
-    if depth < 4 * diameter:
-        return 0.0
-    c = next(c for low, c in LATERAL_C if gravity >= low) * 4.4482216 / 645.16
-    reach = min(1.0, depth / (LATERAL_DEPTH * diameter))
-    return c * diameter**2 * reach * (2 / 3 if end_grain else 1.0)
+    value = LATERAL_SHARE * lateral(kind, gravity, diameter, hardwood=gravity > 0.525)
+    return value * min(1.0, depth / (full * diameter)) * (2 / 3 if end_grain else 1.0)
 
 
 def particleboard_withdrawal(
@@ -179,37 +177,48 @@ TEST_DEPTH = 17.0
 
 
 def board_withdrawal(
-    board: Material, diameter: float, depth: float, edge: bool = False
+    board: Material, fastener: Fastener, depth: float, edge: bool = False,
+    density: float | None = None,
 ) -> tuple[float, str]:
     """Allowable withdrawal from a board in N, and its source.
 
-    Particleboard: ultimate over ``SAFETY``. MDF: its standard's least screw holding, less
-    for a thinner or shallower screw, over ``SAFETY``. Plywood and wood: the wood screw's
-    formula, from an edge three quarters (FPL survey: 75 to 80 % of the face). Raises
-    ``ClosetError`` for hardboard, where nothing is published.
+    ``density`` (kg/m³) takes another than the catalogue's. Particleboard: ultimate over
+    ``SAFETY``. MDF: its standard's least screw holding, less for a thinner or shallower
+    screw, over ``SAFETY``. Plywood and wood: the NDS formulas, from an edge three quarters
+    (FPL survey: 75 to 80 % of the face). Raises ``ClosetError`` for hardboard and for nails
+    in boards, where nothing is published.
     """
+    diameter, kind = fastener.diameter, fastener.kind
     above_zero(board.title, diameter=diameter, depth=depth)
+    gravity = specific_gravity(board, density)
+    solid = board.kind in (MaterialKind.PLYWOOD, MaterialKind.LUMBER)
+    if board.kind is MaterialKind.HARDBOARD or (kind is FastenerKind.NAIL and not solid):
+        raise ClosetError(
+            board.title, f"{kind.value}s", board.kind.value,
+            f"no withdrawal is published; take no {kind.value}'s hold",
+        )
     if board.kind is MaterialKind.MELAMINE:
-        ultimate = particleboard_withdrawal(specific_gravity(board), diameter, depth, edge)
-        return ultimate / SAFETY, f"particleboard: {HANDBOOK}"
+        ultimate = particleboard_withdrawal(gravity, diameter, depth, edge)
+        return ultimate / SAFETY[kind], f"particleboard: {HANDBOOK}"
     if board.kind is MaterialKind.MDF:
         least = MDF_EDGE if edge else MDF_FACE
         share = min(1.0, diameter / TEST_DIAMETER) * min(1.0, depth / TEST_DEPTH)
-        return least * share / SAFETY, "MDF: ANSI A208.2 least screw holding (from memory)"
-    if board.kind is MaterialKind.HARDBOARD:
-        raise ClosetError(
-            board.title, "screws", "hardboard", "no withdrawal is published; take no screw's hold"
+        return (
+            least * share / SAFETY[kind], "MDF: ANSI A208.2 least screw holding (from memory)"
         )
-    value = screw_withdrawal_allowable(specific_gravity(board), diameter, depth)
-    return value * (0.75 if edge else 1.0), NDS_SCREW
+    value = withdrawal_allowable(kind, gravity, diameter, depth)
+    source = NDS_SCREW if kind is FastenerKind.SCREW else NDS_NAIL
+    return value * (0.75 if edge else 1.0), source
 
 
 def board_lateral(
-    board: Material, fastener: Fastener, depth: float, end: bool = False
+    board: Material, fastener: Fastener, depth: float, end: bool = False,
+    density: float | None = None,
 ) -> tuple[float, str]:
     """Allowable lateral load of a fastener with its point in a board, N, and its source.
 
-    ``ClosetError`` for particleboard, MDF and hardboard: no formula is published.
+    ``ClosetError`` for particleboard, MDF and hardboard: no formula is published that covers
+    so little depth (EN 1995-1-1 8.3.1.2 asks for 6 to 8 diameters behind the face).
     """
     if board.kind not in (MaterialKind.PLYWOOD, MaterialKind.LUMBER):
         raise ClosetError(
@@ -217,10 +226,9 @@ def board_lateral(
             "no formula is published for this board; glue the joint, let the shelf into grooves, "
             "or test a corner",
         )
-    rule = (
-        nail_lateral_allowable if fastener.kind is FastenerKind.NAIL else screw_lateral_allowable
-    )
-    return rule(specific_gravity(board), fastener.diameter, depth, end), NDS_LATERAL
+    gravity = specific_gravity(board, density)
+    return lateral_allowable(
+        fastener.kind, gravity, fastener.diameter, depth, end), NDS_LATERAL
 
 
 def shortest_screw(keys: Mapping[str, object], needed: float, least: float = 0.0) -> str | None:

@@ -21,16 +21,17 @@ CREEP_SOURCE = (
     "trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 with four fifths of the load "
     "lasting (from memory)"
 )
-STRENGTH_SOURCE = "EN 1995-1-1 Tables 2.3 and 3.1, load lasting for years (from memory)"
+STRENGTH_SOURCE = "EN 1995-1-1 Table 3.1 (quoted) and Table 2.3, load lasting for years"
 LOAD_FACTOR = 1.5
-"""Factor on variable loads, EN 1990 (from memory)."""
+"""Factor on variable loads, EN 1990 Table A1.2(B) (from memory)."""
 
 
 @dataclass(frozen=True)
 class Grade:
     """Published figures for one kind of board.
 
-    ``mor``: least bending strength that its standard asks for, N/mm²; ``e_range``: least
+    ``mor``: least bending strength that its standard asks for, N/mm²; ``means``: least and
+    greatest mean strength published for the kind, N/mm²; ``e_range``: least
     and greatest mean E published for the kind, N/mm², None where ``cov`` (coefficient of
     variation of E) says how boards scatter; ``creep``: total over first deflection after
     years, least, usual and greatest published; ``lasting``: share of the strength that is
@@ -41,6 +42,7 @@ class Grade:
 
     mor: float
     mor_source: str
+    means: tuple[float, float]
     e_range: tuple[float, float] | None
     e_source: str
     creep: tuple[float, float, float]
@@ -55,28 +57,29 @@ DAMP_SOURCE = "APA Panel Design Specification: 16 % moisture or more, 0.85 stiff
 
 GRADES: Mapping[MaterialKind, Grade] = {
     MaterialKind.MELAMINE: Grade(
-        11.0, "EN 312 type P2, over 13 to 20 mm",
+        11.0, "EN 312 type P2, over 13 to 20 mm", (15.17, 24.13),
         (2760, 4140), "Wood Handbook FPL-GTR-282 Table 12-1, particleboard",
         (1.5, 2.0, 2.8), 0.45, 1.3, None, 100.0,
     ),
     MaterialKind.MDF: Grade(
-        20.0, "EN 622-5, over 12 to 19 mm (from memory)",
+        20.0, "EN 622-5, over 12 to 19 mm (from memory)", (35.85, 35.85),
         (3590, 3590), "Wood Handbook FPL-GTR-282 Table 12-1, MDF",
         (1.5, 2.0, 2.8), 0.40, 1.3, None, 100.0,
     ),
     MaterialKind.PLYWOOD: Grade(
-        33.7, "Wood Handbook FPL-GTR-282 Table 12-1, plywood, low end",
+        33.7, "Wood Handbook FPL-GTR-282 Table 12-1, plywood, low end", (33.72, 42.61),
         (6960, 8550), "Wood Handbook FPL-GTR-282 Table 12-1, plywood",
         (1.5, 2.0, 2.0), 0.70, 1.2, (0.85, 0.75), 50.0,
     ),
     MaterialKind.HARDBOARD: Grade(
         31.0, "Wood Handbook FPL-GTR-282 Table 12-1, hardboard, low end (from memory)",
+        (31.02, 56.54),
         (3100, 5520), "Wood Handbook FPL-GTR-282 Table 12-1, hardboard (from memory)",
         (1.5, 2.0, 2.8), 0.45, 1.3, None, 100.0,
     ),
     MaterialKind.LUMBER: Grade(
         13.9, "ASTM D245 as NDS uses it: 2.1 times the 875 psi x 1.1 that spruce-pine-fir "
-        "No. 2 may carry laid flat (from memory)",
+        "No. 2 may carry laid flat (875 psi and 1.1 quoted; 2.1 from memory)", (54.5, 64.8),
         None, "Wood Handbook FPL-GTR-190 Table 5-6: coefficient of variation of E 22 % "
         "(from memory)",
         (1.5, 1.5, 3.0), 0.70, 1.3, (0.85, 0.75), None, 0.22,
@@ -135,19 +138,32 @@ def shear_modulus(material: Material, e: float) -> float:
     return e / 16 if found is None else found
 
 
-def allowed_stress(material: Material, along: bool, damp: bool = False) -> float:
-    """Bending stress in N/mm² that a board may bear for years under its plain load.
+def lasting_strength(material: Material, along: bool, damp: bool = False) -> float:
+    """Bending stress in N/mm² that the weakest board of its standard bears for years.
 
-    Least strength x k_mod / (γ_M x 1.5), as EN 1995-1-1 designs; across the sheet the
-    strength is taken to fall as E does.
+    Least strength x k_mod / γ_M, as EN 1995-1-1 has it; across the sheet the strength is
+    taken to fall as E does.
     """
     found = grade(material)
     share = 1.0 if along else material.e_across / material.e_along
     left = damp_factors(material)[1] if damp else 1.0
-    return found.mor * share * left * found.lasting / (found.partial * LOAD_FACTOR)
+    return found.mor * share * left * found.lasting / found.partial
 
 
-def specific_gravity(material: Material) -> float:
-    """Oven-dry weight over volume as it is, from the density at 12 % (wood) or 8 % (boards)."""
+def allowed_stress(material: Material, along: bool, damp: bool = False) -> float:
+    """Bending stress in N/mm² that a board may bear for years under its plain load: the
+    lasting strength over the factor that building design puts on variable loads."""
+    return lasting_strength(material, along, damp) / LOAD_FACTOR
+
+
+def strength_range(material: Material, allowed: float) -> tuple[float, float]:
+    """``allowed`` for boards of the least and the greatest mean strength published."""
+    found = grade(material)
+    return allowed * found.means[0] / found.mor, allowed * found.means[1] / found.mor
+
+
+def specific_gravity(material: Material, density: float | None = None) -> float:
+    """Oven-dry weight over volume as it is, from the density (kg/m³, the catalogue's unless
+    given) at 12 % (wood) or 8 % (boards)."""
     wet = 1.12 if material.kind is MaterialKind.LUMBER else 1.08
-    return material.density / 1000 / wet
+    return (material.density if density is None else density) / 1000 / wet

@@ -11,16 +11,23 @@ from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import FASTENERS, board_lateral
 from closetbench.core.frame import NAIL, SCREW, SHORT_SCREW
+from closetbench.core.grades import shear_modulus
+from closetbench.core.handling import DENSITIES
 from closetbench.core.joinery import Joint
 from closetbench.core.loads import CRITERIA, Criterion, ShelfUse
-from closetbench.core.materials import Catalogue
+from closetbench.core.materials import Catalogue, Material
 from closetbench.core.panel import Grain
 from closetbench.core.parts import Part, Role
-from closetbench.core.shelves import Hold, Shelf, check
+from closetbench.core.shelves import Hold, Shelf, Strip, check
+from closetbench.core.shoe_shelves import CLEAT_SCREW, SCREWS_PER_CLEAT
 from closetbench.core.specs import CarcassSpec
 
 ROOM_ABOVE = 100.0
 """A top with less room above it than this carries nothing, mm."""
+
+LIP_COVERS = 0.9
+"""Share of a shelf's length that a lip must run along to count; what is missing at the ends,
+where the moment is small, does not matter."""
 
 _HOLDS = {
     Joint.GROOVE: Hold.GROOVES, Joint.CLEATS: Hold.CLEATS,
@@ -44,7 +51,8 @@ def loaded_shelves(
     groups: dict[tuple[object, ...], list[Shelf]] = {}
     for shelf in found:
         key = (
-            shelf.board.key, round(shelf.span, 1), round(shelf.depth, 1), shelf.hold, shelf.along
+            shelf.board.key, round(shelf.span, 1), round(shelf.depth, 1), shelf.hold,
+            shelf.along, shelf.lip,
         )
         groups.setdefault(key, []).append(shelf)
     return list(groups.values())
@@ -62,8 +70,29 @@ def _shelf(
     elif hold is Hold.CLEATS:
         span = clear - board.thickness
     return Shelf(
-        part.full_name, board, span, part.panel.width, hold, part.panel.grain is not Grain.WIDTH
+        part.full_name, board, span, part.panel.width, hold,
+        part.panel.grain is not Grain.WIDTH, lip_of(part, component.parts, catalogue),
     )
+
+
+def lip_of(shelf: Part, parts: Iterable[Part], catalogue: Catalogue) -> Strip | None:
+    """The strip along a shelf's front edge, level with its upper face, that stiffens it: one
+    at least as high as the shelf is thick, over nearly all of its length. None where there
+    is none."""
+    box = shelf.box()
+    for part in parts:
+        strip = part.box()
+        covers = min(strip.x1, box.x1) - max(strip.x0, box.x0)
+        if (
+            part.role is Role.LIP and abs(strip.y1 - box.y0) < 1.0
+            and abs(strip.z1 - box.z1) < 1.0 and strip.z0 < box.z0 + 1e-6
+            and covers > LIP_COVERS * (box.x1 - box.x0)
+        ):
+            board = catalogue.material(part.panel.material, subject=part.full_name)
+            e = board.e_along if part.panel.grain is not Grain.WIDTH else board.e_across
+            return Strip(
+                strip.y1 - strip.y0, strip.z1 - strip.z0, e, shear_modulus(board, e))
+    return None
 
 
 def _clear(part: Part, component: Component) -> float:
@@ -113,6 +142,20 @@ def _bottom(part: Part, component: Component, catalogue: Catalogue) -> list[Shel
     return [best] if best else []
 
 
+def shoe_shelves(component: Component, catalogue: Catalogue) -> list[list[Shelf]]:
+    """Shoe shelves as beams from cleat to cleat, all alike. The slope and the stop, which is
+    screwed but not glued, are left out of account."""
+    found = []
+    for part in component.parts:
+        if part.role is Role.SHOE_SHELF:
+            board = catalogue.material(part.panel.material, subject=part.full_name)
+            found.append(Shelf(
+                part.full_name, board, part.panel.length - board.thickness, part.panel.width,
+                Hold.CLEATS, part.panel.grain is not Grain.WIDTH,
+            ))
+    return [found] if found else []
+
+
 def joint_findings(
     component: Component, spec: CarcassSpec, groups: Sequence[Sequence[Shelf]],
     use: Criterion, catalogue: Catalogue, figures: Figures,
@@ -125,37 +168,65 @@ def joint_findings(
     if joint is Joint.GROOVE:
         return
     key = {Joint.SCREWS: SCREW, Joint.NAILS: NAIL, Joint.CLEATS: SHORT_SCREW}[joint]
-    fastener = FASTENERS[key]
-    what = "end cleats" if joint is Joint.CLEATS else "ends"
     for group in groups:
         shelf = group[0]
-        if shelf.hold is not _HOLDS[joint] or shelf.hold is Hold.OVER:
-            continue
-        own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
-        load = (use.load(shelf.span, shelf.depth) + own) / 2
-        count = fastener_count(shelf.depth)
-        reach = fastener.length - shelf.board.thickness
-        title = catalogue.hardware[key].title if key in catalogue.hardware else key
-        names = tuple(s.name for s in group)
-        each = f"each of its {what} carries {figures.force(load)} on {count} x {title}"
-        try:
-            hold, source = board_lateral(
-                shelf.board, fastener, max(reach, 0.1), end=joint is not Joint.CLEATS)
-        except ClosetError as error:
-            yield Finding(
-                Severity.NOT_CHECKED, shelf.name, "shelf-fixing",
-                f"not checked: {each}: {error.limit}", value=figures.force(load), parts=names,
-            )
-            continue
-        longer = "longer or more of them, glue as well, or grooves"
-        if hold == 0:
-            yield Finding(
-                Severity.WARNING, shelf.name, "shelf-fixing",
-                f"{each}, which reach only {figures.small(reach)} into what holds them: no load "
-                "is published for that", source, figures.force(load), "", longer, parts=names,
-            )
-        elif load > hold * count:
-            yield Finding(
-                Severity.DANGER, shelf.name, "shelf-fixing", f"may come down: {each}", source,
-                figures.force(load), figures.force(hold * count), longer, parts=names,
-            )
+        if shelf.hold is _HOLDS[joint] and shelf.hold is not Hold.OVER:
+            yield from _fixing(
+                group, key, fastener_count(shelf.depth), shelf.board, joint is Joint.CLEATS, use,
+                catalogue, figures)
+
+
+def cleat_screw_findings(
+    groups: Sequence[Sequence[Shelf]], holder: str, use: Criterion, catalogue: Catalogue,
+    figures: Figures,
+) -> Iterable[Finding]:
+    """The screws of the cleats under shoe shelves, in the carcass's sides."""
+    for group in groups:
+        board = catalogue.material(holder, subject=group[0].name)
+        yield from _fixing(
+            group, CLEAT_SCREW, SCREWS_PER_CLEAT, board, True, use, catalogue, figures)
+
+
+def _fixing(
+    group: Sequence[Shelf], key: str, count: int, holder: Material, cleats: bool,
+    use: Criterion, catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """``count`` fasteners at each end of a shelf, with their points in ``holder``: in its face
+    where they go through ``cleats``, in the shelf's own end where not."""
+    shelf, fastener = group[0], FASTENERS[key]
+    own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
+    load = (use.load(shelf.span, shelf.depth) + use.centre + own) / 2
+    reach = fastener.length - shelf.board.thickness
+    title = catalogue.hardware[key].title if key in catalogue.hardware else key
+    names = tuple(s.name for s in group)
+    what = "end cleats" if cleats else "ends"
+    each = f"each of its {what} carries {figures.force(load)} on {count} x {title}"
+    try:
+        hold, source = board_lateral(holder, fastener, max(reach, 0.1), end=not cleats)
+    except ClosetError as error:
+        yield Finding(
+            Severity.NOT_CHECKED, shelf.name, "shelf-fixing",
+            f"not checked: {each}: {error.limit}", value=figures.force(load), parts=names,
+        )
+        return
+    longer = "longer or more of them, glue as well, or grooves"
+    if hold == 0:
+        yield Finding(
+            Severity.WARNING, shelf.name, "shelf-fixing",
+            f"{each}, which reach only {figures.small(reach)} into what holds them: no load "
+            "is published for that", source, figures.force(load), "",
+            f"glue the {what} as well, which then carries; or grooves", parts=names,
+        )
+        return
+    low, high = (
+        count * board_lateral(holder, fastener, reach, not cleats, d)[0]
+        for d in DENSITIES[holder.kind][:2]
+    )
+    held = hold * count
+    yield Finding(
+        Severity.DANGER if load > held else Severity.NOTE, shelf.name, "shelf-fixing",
+        f"{'may come down: ' if load > held else ''}{each}", source,
+        figures.force(load), figures.force(held), longer if load > held else "",
+        f"{figures.force(min(low, held))} to {figures.force(max(high, held))} by the density "
+        "published for the board", names,
+    )

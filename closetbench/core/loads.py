@@ -29,7 +29,8 @@ class ShelfUse(Enum):
 class Criterion:
     """A load and how far a shelf may sag under it.
 
-    ``pressure`` N/mm² on the whole shelf, at most ``cap`` N on one shelf; the sag may be
+    ``pressure`` N/mm² on the whole shelf, at most ``cap`` N on one shelf, and ``centre`` N
+    in the middle of its span; the sag may be
     the span over ``span_over``, and at most ``most`` mm. Own weight does not count: the
     published tables and tests leave it out.
     """
@@ -40,6 +41,7 @@ class Criterion:
     source: str
     cap: float = math.inf
     most: float = math.inf
+    centre: float = 0.0
 
     def __post_init__(self) -> None:
         for name, value, high in (
@@ -51,7 +53,7 @@ class Criterion:
                 )
 
     def load(self, length: float, depth: float) -> float:
-        """N on a shelf of these sides, mm."""
+        """Even load on a shelf of these sides (mm), N."""
         for name, value in (("length", length), ("depth", depth)):
             if not (math.isfinite(value) and value > 0):
                 raise ClosetError(
@@ -82,12 +84,19 @@ CRITERIA: Mapping[ShelfUse, Criterion] = {
 
 
 def criterion(
-    use: ShelfUse | None, load: float | None = None, span_over: float | None = None
+    use: ShelfUse | None, load: float | None = None, span_over: float | None = None,
+    centre: float | None = None,
 ) -> Criterion | None:
-    """The criterion for a use, with the user's own load (kg/m²) or sag (span over this).
+    """The criterion for a use, with the user's own load (kg/m²), sag (span over this) or
+    heavy thing in the middle (kg).
 
     None where neither a use nor a load is given. A load without a use takes span/144.
     """
+    if centre is not None and not (math.isfinite(centre) and 0 < centre <= 1000):
+        raise ClosetError(
+            "circumstances", "thing in the middle of a shelf", f"{centre:g} kg",
+            "must be above 0 and at most 1000 kg",
+        )
     if use is None and load is None:
         return None
     found = CRITERIA[use or ShelfUse.GENERAL]
@@ -103,7 +112,7 @@ def criterion(
             found, span_over=span_over, most=math.inf,
             source=found.source + "; sag as you entered it",
         )
-    return found
+    return found if centre is None else replace(found, centre=centre * GRAVITY)
 
 
 ROD_SERVICE = 30.0

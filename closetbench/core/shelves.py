@@ -1,9 +1,10 @@
 """Shelves, tops and bottoms: sag, strength, the longest span, and what would help.
 
 A shelf is a beam as wide as the shelf is deep, between the centres of its supports, under
-an even load. The verdict takes its ends to turn freely; a shelf in grooves is held more
-than that and less than clamped, so both bounds are given. Creep is shown beside the
-verdict: the published criteria are for the first sag.
+an even load and, where the user names one, a load in the middle. The verdict takes its
+ends to turn freely; a shelf in grooves is held more than that and less than clamped, so
+both bounds are given. Creep is shown beside the verdict: the published criteria are for
+the first sag.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from enum import Enum
 from closetbench.core import grades
 from closetbench.core.beams import (
     Ends,
+    Loading,
     Piece,
     Section,
     above_zero,
@@ -90,8 +92,9 @@ class Sagging:
 
     ``sag``: ends turning freely; ``held``: ends clamped, None where nothing holds them;
     ``later``: ``sag`` after years, least, usual and greatest published; ``soft`` and
-    ``stiff``: ``sag`` with the softest and the stiffest board published; ``longest``: the
-    longest span that passes, None where none does.
+    ``stiff``: ``sag`` with the softest and the stiffest board published; ``allowed``: what
+    building design would allow, ``breaking``: what the weakest board of its standard bears
+    for years; ``longest``: the longest span that passes, None where none does.
     """
 
     load: float
@@ -103,6 +106,7 @@ class Sagging:
     stiff: float
     stress: float
     allowed: float
+    breaking: float
     longest: float | None
 
     @property
@@ -114,6 +118,11 @@ class Sagging:
     def strong(self) -> bool:
         """Whether the stress is within what the board may bear for years."""
         return self.stress <= self.allowed
+
+    @property
+    def breaks(self) -> bool:
+        """Whether a weak board may break under the load in time."""
+        return self.stress > self.breaking
 
 
 def section(shelf: Shelf, e: float) -> Section:
@@ -134,34 +143,42 @@ def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
     above_zero(shelf.name, span=shelf.span, depth=shelf.depth)
     e = grades.stiffness(shelf.board, shelf.along, damp)
     bar = section(shelf, e)
-    load = use.load(shelf.span, shelf.depth)
-    sag = deflection(bar, shelf.span, load)
+    sag = _sag(bar, shelf.span, shelf.depth, use)
     low, high = grades.scatter(shelf.board, e)
     later = grades.grade(shelf.board).creep
-
     allowed = grades.allowed_stress(shelf.board, shelf.along, damp)
 
     def ratio(span: float) -> float:
-        bent = deflection(bar, span, use.load(span, shelf.depth)) / use.limit(span)
+        bent = _sag(bar, span, shelf.depth, use) / use.limit(span)
         return max(bent, _stress(replace(shelf, span=span), bar, use) / allowed)
 
     return Sagging(
-        load, sag,
-        deflection(bar, shelf.span, load, ends=Ends.CLAMPED)
+        use.load(shelf.span, shelf.depth), sag,
+        _sag(bar, shelf.span, shelf.depth, use, Ends.CLAMPED)
         if shelf.hold in (Hold.GROOVES, Hold.OVER) else None,
         use.limit(shelf.span),
         (sag * later[0], sag * later[1], sag * later[2]),
-        deflection(section(shelf, low), shelf.span, load),
-        deflection(section(shelf, high), shelf.span, load),
+        _sag(section(shelf, low), shelf.span, shelf.depth, use),
+        _sag(section(shelf, high), shelf.span, shelf.depth, use),
         _stress(shelf, bar, use), allowed,
+        grades.lasting_strength(shelf.board, shelf.along, damp),
         longest(ratio, 1.0, LONGEST_TRIED),
     )
 
 
+def _sag(
+    bar: Section, span: float, depth: float, use: Criterion, ends: Ends = Ends.SIMPLE
+) -> float:
+    """First sag under the even load and the one in the middle, mm."""
+    even = deflection(bar, span, use.load(span, depth), ends=ends)
+    return even + (deflection(bar, span, use.centre, Loading.CENTRE, ends) if use.centre else 0.0)
+
+
 def _stress(shelf: Shelf, bar: Section, use: Criterion) -> float:
-    """Bending stress under the load and the shelf's own weight, N/mm²."""
+    """Bending stress under the loads and the shelf's own weight, N/mm²."""
     own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
-    return bar.stress(moment(shelf.span, use.load(shelf.span, shelf.depth) + own))
+    even = moment(shelf.span, use.load(shelf.span, shelf.depth) + own)
+    return bar.stress(even + moment(shelf.span, use.centre, Loading.CENTRE))
 
 
 def remedies(
@@ -177,7 +194,7 @@ def remedies(
         if damp and grades.grade(other.board).damp is None:
             return None
         bar = section(other, grades.stiffness(other.board, other.along, damp))
-        sag = deflection(bar, other.span, use.load(other.span, other.depth))
+        sag = _sag(bar, other.span, other.depth, use)
         strong = _stress(other, bar, use) <= grades.allowed_stress(other.board, other.along, damp)
         return sag if strong and sag <= use.limit(other.span) else None
 
@@ -240,12 +257,7 @@ def findings(
     """The findings on shelves that are alike: one, and a second where strength fails."""
     shelf = shelves[0]
     if damp and grades.grade(shelf.board).damp is None:
-        yield Finding(
-            Severity.NOT_CHECKED, shelf.name, "shelf-damp",
-            f"not checked: {shelf.board.title} is made for dry, heated rooms; ask its maker for "
-            "figures in damp air, or take plywood or solid wood",
-            "EN 312, EN 622: boards for use in dry conditions", parts=_names(shelves),
-        )
+        yield damp_finding(shelf.board, shelf.name, _names(shelves))
         return
     result = check(shelf, use, damp)
     help_text = _longest(result, figures)
@@ -255,15 +267,23 @@ def findings(
             for r in remedies(shelf, use, catalogue, figures, damp)
         ] or [f"no board of the catalogue, no lip and no {MOST_DIVIDERS} dividers do"]
         help_text = "; ".join([*found, help_text])
-    mass = figures.mass(result.load / GRAVITY)
+    mass = f"{figures.mass(result.load / GRAVITY)} of {use.title}"
+    if use.centre:
+        mass += f" and {figures.mass(use.centre / GRAVITY)} in the middle"
+    lipped = ", its lip glued and screwed on" if shelf.lip else ""
     also = f" ({len(shelves)} alike)" if len(shelves) > 1 else ""
     if not result.strong:
+        weak, good = grades.strength_range(shelf.board, result.allowed)
         yield Finding(
-            Severity.DANGER, shelf.name, "shelf-strength",
-            f"may break under {mass} of {use.title} in time{also}",
+            Severity.DANGER if result.breaks else Severity.WARNING, shelf.name, "shelf-strength",
+            f"a weak board may break under {mass} in time{lipped}{also}" if result.breaks else
+            f"keeps less strength in reserve under {mass} for years than building design asks "
+            f"for; the weakest board of its kind would break at "
+            f"{figures.stress(result.breaking)}{lipped}{also}",
             f"{grades.grade(shelf.board).mor_source}; {grades.STRENGTH_SOURCE}; load: {use.source}",
             figures.stress(result.stress), figures.stress(result.allowed), help_text,
-            "strength is the least that the board's standard asks for", _names(shelves),
+            f"allowed for the least strength of its standard; for the mean strengths published "
+            f"{figures.stress(weak)} to {figures.stress(good)}", _names(shelves),
         )
     bounds = ""
     if result.held is not None:
@@ -275,12 +295,22 @@ def findings(
     verb = "sags" if result.passes else "sags too much:"
     yield Finding(
         Severity.NOTE if result.passes else Severity.WARNING, shelf.name, "shelf-sag",
-        f"{verb} {figures.small(result.sag)} under {mass} of {use.title}{also}{bounds}; after "
+        f"{verb} {figures.small(result.sag)} under {mass}{lipped}{also}{bounds}; after "
         f"years about {figures.small(result.later[1])} "
         f"({figures.small_range(result.later[0], result.later[2])})",
         f"{use.source}; {BEAM_SOURCE}; {grades.CREEP_SOURCE}",
         figures.small(result.sag), figures.small(result.limit),
         help_text, _spread(shelf, result, figures), _names(shelves),
+    )
+
+
+def damp_finding(board: Material, name: str, parts: tuple[str, ...]) -> Finding:
+    """A board that is made for dry rooms in damp air."""
+    return Finding(
+        Severity.NOT_CHECKED, name, "shelf-damp",
+        f"not checked: {board.title} is made for dry, heated rooms; ask its maker for "
+        "figures in damp air, or take plywood or solid wood",
+        "EN 312, EN 622: boards for use in dry conditions", parts=parts,
     )
 
 

@@ -13,6 +13,8 @@ from closetbench.core.panel import Grain, Panel, Rim
 from closetbench.core.parts import HardwareNeed, Part, Place, Role, Vector
 
 CLEAT_SCREW, STOP_SCREW = "screw_4x30", "screw_4x40"
+SCREWS_PER_CLEAT = 3
+"""Common practice, no published source."""
 CLEAT_HEIGHT, CLEAT_SETBACK = 30.0, 20.0
 PLAY, MARGIN = 3.0, 2.0
 """mm that a shelf is shorter than its bay, and stays off its front and rear: common practice,
@@ -95,7 +97,7 @@ def build_shoe_shelves(
         name = "shelf" if spec.count == 1 else f"shelf {k + 1}"
         parts += _shelf(spec, opening, catalogue, slope, (length, t), name)
     needs = (
-        HardwareNeed(CLEAT_SCREW, 6 * spec.count, "cleats of shoe shelves"),
+        HardwareNeed(CLEAT_SCREW, 2 * SCREWS_PER_CLEAT * spec.count, "cleats of shoe shelves"),
         HardwareNeed(STOP_SCREW, 3 * spec.count, "stops to shoe shelves"),
     )
     return Component(spec.name, tuple(parts), box_around(parts), needs)

@@ -29,6 +29,8 @@ from closetbench.core.parts import FACING, LYING, LYING_DEEP, HardwareNeed, Part
 from closetbench.core.specs import LipSpec as LipSpec
 
 WALL_SCREW, LIP_SCREW = "screw_6x100", "screw_4x40"
+CLEAT_PITCH = 400.0
+"""A screw for each so many mm of cleat or lip: studs are about as far apart."""
 CLEAT_SHORT = 20.0
 """How far a cleat stays back from the front of its shelf, mm."""
 LEAST_CLEAT = 80.0
@@ -262,7 +264,7 @@ def _component(
     cleats = [p for p in parts if p.role is Role.CLEAT]
     lips = [p for p in parts if p.role is Role.LIP]
     needs = [
-        HardwareNeed(key, sum(fastener_count(p.panel.length, 400.0) for p in group), purpose)
+        HardwareNeed(key, sum(fastener_count(p.panel.length, CLEAT_PITCH) for p in group), purpose)
         for key, group, purpose in (
             (WALL_SCREW, cleats, "cleats to the studs"), (LIP_SCREW, lips, "lips to shelves"),
         ) if group

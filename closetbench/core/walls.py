@@ -15,11 +15,14 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import (
     FASTENERS,
-    LATERAL_DEPTH,
-    screw_withdrawal_allowable,
+    SCREW_REACH,
+    head_pull_through,
+    lateral_allowable,
     shortest_screw,
+    withdrawal_allowable,
 )
-from closetbench.core.materials import Catalogue
+from closetbench.core.grades import specific_gravity
+from closetbench.core.materials import Catalogue, Material, MaterialKind
 
 DEFER = "local codes and a licensed professional come first"
 
@@ -113,12 +116,13 @@ def studs_hit(wall: Wall, spans: Sequence[tuple[float, float]]) -> int:
 @dataclass(frozen=True)
 class WallScrew:
     """A screw through a cleat into a stud: key in the catalogue, the length that was
-    needed, what it reaches into the stud, and its allowable withdrawal in N."""
+    needed, what it reaches into the stud, and what it may hold pulled and sideways, N."""
 
     key: str
     needed: float
     reach: float
     pull: float
+    sideways: float
 
 
 def wall_screw(wall: Wall, cleat: float, gap: float, catalogue: Catalogue) -> WallScrew | None:
@@ -127,19 +131,32 @@ def wall_screw(wall: Wall, cleat: float, gap: float, catalogue: Catalogue) -> Wa
     before = cleat + gap + wall.cover
     best: WallScrew | None = None
     for diameter in sorted({f.diameter for f in FASTENERS.values() if f.diameter >= 4.5}):
-        needed = before + LATERAL_DEPTH * diameter
+        needed = before + SCREW_REACH[0] * diameter
         key = shortest_screw(catalogue.hardware, needed, diameter)
         if key is None:
             continue
         screw = FASTENERS[key]
         reach = min(screw.length - before, STUD_REACH)
         # a third of the length is shank and tip: only thread in the stud counts
-        pull = screw_withdrawal_allowable(
-            STUD_GRAVITY, screw.diameter, min(reach, screw.length * 2 / 3)
+        pull = withdrawal_allowable(
+            screw.kind, STUD_GRAVITY, screw.diameter, min(reach, screw.length * 2 / 3)
         )
+        sideways = lateral_allowable(screw.kind, STUD_GRAVITY, screw.diameter, reach)
         if best is None or screw.length < FASTENERS[best.key].length:
-            best = WallScrew(key, needed, reach, pull)
+            best = WallScrew(key, needed, reach, pull, sideways)
     return best
+
+
+WASHER, WASHER_WIDTH = "washer_20", 20.0
+"""Key in the catalogue, and mm across, of the washers under the heads."""
+
+
+def through_board(board: Material) -> float | None:
+    """Allowable pull in N of a head on its washer through a board; None where none is
+    published, as for particleboard and MDF."""
+    if board.kind not in (MaterialKind.PLYWOOD, MaterialKind.LUMBER):
+        return None
+    return head_pull_through(specific_gravity(board), WASHER_WIDTH, board.thickness)
 
 
 def wall_findings(wall: Wall, subject: str) -> list[Finding]:

@@ -13,14 +13,14 @@ from closetbench.core.fixings import (
     FastenerKind,
     board_lateral,
     board_withdrawal,
+    head_pull_through,
     lateral,
+    lateral_allowable,
     lateral_k,
-    nail_lateral_allowable,
     particleboard_withdrawal,
-    screw_lateral_allowable,
-    screw_withdrawal_allowable,
     shortest_screw,
     withdrawal,
+    withdrawal_allowable,
 )
 from closetbench.core.materials import Catalogue
 from closetbench.core.walls import (
@@ -29,12 +29,14 @@ from closetbench.core.walls import (
     Wall,
     WallKind,
     studs_hit,
+    through_board,
     wall_findings,
     wall_screw,
 )
 from tests.core.wooden import CATALOGUE, rules
 
 SCREW = Fastener(FastenerKind.SCREW, 4.0, 50.0)
+SCREWS, NAILS = FastenerKind.SCREW, FastenerKind.NAIL
 STUDS = Wall(WallKind.WOOD_STUDS, 406.4, 100.0, 12.7)
 
 
@@ -46,10 +48,11 @@ def test_the_catalogues_fasteners_have_their_figures() -> None:
         assert f"{fastener.length:g} mm" in title or " in" in title
 
 
-def test_allowable_is_the_handbooks_ultimate_over_five_and_a_half() -> None:
-    ultimate = withdrawal(FastenerKind.SCREW, 0.45, 4.0, 25.0)
-    assert ultimate / screw_withdrawal_allowable(0.45, 4.0, 25.0) == pytest.approx(
-        SAFETY, rel=1e-3)
+def test_allowable_is_a_fixed_share_of_the_handbooks_ultimate() -> None:
+    for kind in FastenerKind:
+        ultimate = withdrawal(kind, 0.45, 4.0, 25.0)
+        assert ultimate / withdrawal_allowable(kind, 0.45, 4.0, 25.0) == pytest.approx(
+            SAFETY[kind], rel=1e-3)
 
 
 def test_lateral_rows() -> None:
@@ -63,33 +66,54 @@ def test_lateral_rows() -> None:
 
 
 def test_short_reach_carries_less_and_too_short_nothing() -> None:
-    full = screw_lateral_allowable(0.45, 4.0, 28.0)
-    assert screw_lateral_allowable(0.45, 4.0, 56.0) == full
-    assert screw_lateral_allowable(0.45, 4.0, 21.0) == pytest.approx(full * 0.75)
-    assert screw_lateral_allowable(0.45, 4.0, 15.9) == 0.0
-    whole = nail_lateral_allowable(0.40, 2.0, 28.0)
-    assert nail_lateral_allowable(0.40, 2.0, 14.0) == pytest.approx(whole / 2)
-    assert nail_lateral_allowable(0.40, 2.0, 9.0) == 0.0
-    # the older allowable of screws and nails is three quarters of the handbook's K
-    assert full == pytest.approx(lateral(FastenerKind.SCREW, 0.45, 4.0) * 0.75, rel=1e-2)
-    assert whole == pytest.approx(lateral(FastenerKind.NAIL, 0.40, 2.0) * 0.75, rel=1e-2)
+    full = lateral_allowable(SCREWS, 0.45, 4.0, 28.0)
+    assert lateral_allowable(SCREWS, 0.45, 4.0, 56.0) == full
+    assert lateral_allowable(SCREWS, 0.45, 4.0, 21.0) == pytest.approx(full * 0.75)
+    assert lateral_allowable(SCREWS, 0.45, 4.0, 15.9) == 0.0
+    whole = lateral_allowable(NAILS, 0.40, 2.0, 28.0)
+    assert lateral_allowable(NAILS, 0.40, 2.0, 14.0) == pytest.approx(whole / 2)
+    assert lateral_allowable(NAILS, 0.40, 2.0, 9.0) == 0.0
+    # birch plywood counts as a hardwood of its weight
+    assert lateral_allowable(SCREWS, 0.60, 4.0, 28.0) == pytest.approx(0.75 * 44.13 * 16)
+    with pytest.raises(ClosetError, match="table of lateral loads"):
+        lateral_allowable(SCREWS, 0.20, 4.0, 28.0)
+
+
+def test_a_head_is_pulled_through_a_thin_board() -> None:
+    thin, thick = head_pull_through(0.5, 20.0, 12.0), head_pull_through(0.5, 20.0, 24.0)
+    assert thick == pytest.approx(2 * thin)
+    # no more than 2.5 diameters count
+    assert head_pull_through(0.5, 10.0, 50.0) == head_pull_through(0.5, 10.0, 25.0)
+    assert through_board(CATALOGUE.material("melamine18")) is None
+    ply = through_board(CATALOGUE.material("ply18"))
+    assert ply == pytest.approx(head_pull_through(0.6 / 1.08, 20.0, 18.0))
 
 
 def test_boards_hold_by_kind() -> None:
     melamine, mdf = CATALOGUE.material("melamine18"), CATALOGUE.material("mdf18")
     ply = CATALOGUE.material("ply18")
-    face, source = board_withdrawal(melamine, 4.0, 16.0)
-    edge, _ = board_withdrawal(melamine, 4.0, 30.0, edge=True)
+    ten, half = (Fastener(SCREWS, d, 50.0) for d in (4.826, 2.413))
+    face, source = board_withdrawal(melamine, SCREW, 16.0)
+    edge, _ = board_withdrawal(melamine, SCREW, 30.0, edge=True)
     assert "particleboard" in source
     assert face == pytest.approx(
-        particleboard_withdrawal(melamine.density / 1080, 4.0, 16.0) / SAFETY)
+        particleboard_withdrawal(melamine.density / 1080, 4.0, 16.0) / SAFETY[SCREWS])
     assert edge > 0
-    assert board_withdrawal(mdf, 4.83, 17.0)[0] == pytest.approx(1335 / SAFETY, rel=1e-3)
-    assert board_withdrawal(mdf, 2.413, 17.0, edge=True)[0] == pytest.approx(500 / SAFETY, rel=1e-3)
-    assert board_withdrawal(ply, 4.0, 20.0, edge=True)[0] == pytest.approx(
-        0.75 * board_withdrawal(ply, 4.0, 20.0)[0])
-    with pytest.raises(ClosetError, match="no withdrawal is published"):
-        board_withdrawal(CATALOGUE.material("hardboard6"), 4.0, 5.0)
+    assert board_withdrawal(mdf, ten, 17.0)[0] == pytest.approx(
+        1335 / SAFETY[SCREWS], rel=1e-3)
+    assert board_withdrawal(mdf, half, 17.0, edge=True)[0] == pytest.approx(
+        500 / SAFETY[SCREWS], rel=1e-3)
+    assert board_withdrawal(ply, SCREW, 20.0, edge=True)[0] == pytest.approx(
+        0.75 * board_withdrawal(ply, SCREW, 20.0)[0])
+    # lighter boards of the kind hold less
+    assert board_withdrawal(ply, SCREW, 20.0, density=400)[0] == pytest.approx(
+        board_withdrawal(ply, SCREW, 20.0)[0] * (400 / 600) ** 2)
+    nail = FASTENERS["nail_20x50"]
+    assert board_withdrawal(ply, nail, 20.0)[0] == pytest.approx(withdrawal_allowable(
+        NAILS, 600 / 1080, 2.0, 20.0))
+    for board, fastener in (("hardboard6", SCREW), ("melamine18", nail), ("mdf18", nail)):
+        with pytest.raises(ClosetError, match="no withdrawal is published"):
+            board_withdrawal(CATALOGUE.material(board), fastener, 5.0)
 
 
 def test_sideways_in_particleboard_and_mdf_nothing_is_published() -> None:
@@ -101,15 +125,18 @@ def test_sideways_in_particleboard_and_mdf_nothing_is_published() -> None:
     assert end == pytest.approx(board_lateral(ply, SCREW, 32.0)[0] * 2 / 3)
     assert source
     nail, _ = board_lateral(ply, FASTENERS["nail_20x50"], 32.0)
-    assert nail == nail_lateral_allowable(600 / 1080, 2.0, 32.0)
+    assert nail == lateral_allowable(NAILS, 600 / 1080, 2.0, 32.0)
 
 
 @pytest.mark.parametrize(("gravity", "d", "depth"), [(0, 4, 20), (0.4, -4, 20), (0.4, 4, 0)])
 def test_no_fastener_is_refused(gravity: float, d: float, depth: float) -> None:
-    for call in (screw_withdrawal_allowable, screw_lateral_allowable, particleboard_withdrawal,
-                 nail_lateral_allowable):
+    for kind in FastenerKind:
+        for call in (withdrawal, withdrawal_allowable, lateral_allowable):
+            with pytest.raises(ClosetError):
+                call(kind, gravity, d, depth)
+    for plain in (particleboard_withdrawal, head_pull_through):
         with pytest.raises(ClosetError):
-            call(gravity, d, depth)
+            plain(gravity, d, depth)
     with pytest.raises(ClosetError):
         Fastener(FastenerKind.SCREW, 0.0, 50.0)
 
@@ -141,7 +168,9 @@ def test_the_screw_reaches_seven_diameters_into_the_stud() -> None:
     fastener = FASTENERS[screw.key]
     assert fastener.length - 18 - 7 - 12.7 >= 7 * fastener.diameter - 1e-6
     assert screw.pull == pytest.approx(
-        screw_withdrawal_allowable(STUD_GRAVITY, fastener.diameter, screw.reach))
+        withdrawal_allowable(SCREWS, STUD_GRAVITY, fastener.diameter, screw.reach))
+    assert screw.sideways == pytest.approx(
+        lateral_allowable(SCREWS, STUD_GRAVITY, fastener.diameter, screw.reach))
     thick = wall_screw(Wall(WallKind.WOOD_STUDS, 406.4), 18.0, 7.0, CATALOGUE)
     assert thick is not None
     assert FASTENERS[thick.key].length >= fastener.length

@@ -7,6 +7,8 @@ formula by hand.
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from closetbench.core import fixings, grades, loads, movement
@@ -173,19 +175,35 @@ def test_clothes_on_a_rod() -> None:
 def test_screw_withdrawal_allowable() -> None:
     # NDS 12.2.2, 2,850·G²·D (read); a reference page's example prints 109 lb for a No. 10
     # screw (0.190 in) in wood of 0.45, cut from 109.65
-    hold = fixings.screw_withdrawal_allowable(0.45, 0.190 * INCH, INCH) / POUND_FORCE
+    screw = FastenerKind.SCREW
+    hold = fixings.withdrawal_allowable(screw, 0.45, 0.190 * INCH, INCH) / POUND_FORCE
     assert hold == pytest.approx(109.65, rel=5e-4)
     # No. 8 in spruce-pine-fir, 1 in deep: 82.4 lb; computed
-    assert fixings.screw_withdrawal_allowable(
-        0.42, 0.164 * INCH, INCH) / POUND_FORCE == pytest.approx(82.4, abs=0.1)
+    assert fixings.withdrawal_allowable(
+        screw, 0.42, 0.164 * INCH, INCH) / POUND_FORCE == pytest.approx(82.4, abs=0.1)
+    # NDS 12.2.2 as a published worked check has it (quoted): No. 10 in Douglas-fir-larch
+    # of 0.50, 1 in: 135 lb
+    assert fixings.withdrawal_allowable(
+        screw, 0.50, 0.190 * INCH, INCH) / POUND_FORCE == pytest.approx(135, abs=0.5)
+
+
+def test_nail_withdrawal_allowable_and_heads() -> None:
+    # NDS 2018 12.2-3, 1,380·G^2.5·D lb per in, and 12.2-6, 690·π·D_H·G²·t lb, 1,725·π·D_H²·G²
+    # from 2.5 D_H on (both quoted); computed, to the rounding of the metric constants
+    nail = fixings.withdrawal_allowable(FastenerKind.NAIL, 0.42, 0.131 * INCH, 1.5 * INCH)
+    assert nail / POUND_FORCE == pytest.approx(1380 * 0.42**2.5 * 0.131 * 1.5, rel=1e-3)
+    for t, pounds in (
+        (0.5, 690 * math.pi * 0.35 * 0.25 * 0.5), (2.0, 1725 * math.pi * 0.35**2 * 0.25),
+    ):
+        found = fixings.head_pull_through(0.5, 0.35 * INCH, t * INCH) / POUND_FORCE
+        assert found == pytest.approx(pounds, rel=1e-3)
 
 
 @pytest.mark.parametrize(
     ("kind", "diameter", "depth", "pounds", "newton"),
     # Wood Handbook FPL-GTR-190 chapter 8, inch and metric constants from memory; they agree
-    # to 0.1 %. No. 8 screw, 8d nail, 1/4 in lag screw in wood of 0.42.
-    [(FastenerKind.SCREW, 0.164, 1.0, 454, 2020), (FastenerKind.NAIL, 0.131, 1.5, 176, 784),
-     (FastenerKind.LAG, 0.250, 1.5, 1169, 5202)],
+    # to 0.1 %. No. 8 screw and 8d nail in wood of 0.42.
+    [(FastenerKind.SCREW, 0.164, 1.0, 454, 2020), (FastenerKind.NAIL, 0.131, 1.5, 176, 784)],
 )
 def test_ultimate_withdrawal(
     kind: FastenerKind, diameter: float, depth: float, pounds: float, newton: float
@@ -200,7 +218,6 @@ def test_the_inch_constants_give_the_metric_ones() -> None:
     n, mm = POUND_FORCE, INCH
     assert 15_700 * n / mm**2 == pytest.approx(108.25, rel=1e-3)
     assert 7_850 * n / mm**2 == pytest.approx(54.12, rel=1e-3)
-    assert 8_100 * n / mm**1.75 == pytest.approx(125.4, rel=1e-3)
     assert 2_850 * n / mm**2 == pytest.approx(19.65, rel=1e-3)
     # particleboard: K·D^½·(L − D/3)^1.25·G², Eckelman 1975: 2,655 face, 2,055 edge
     for inch, metric in ((2_655, 41.1), (2_055, 31.8)):
@@ -210,23 +227,29 @@ def test_the_inch_constants_give_the_metric_ones() -> None:
                                   (0.40, True, 1440), (0.50, True, 2000), (0.60, True, 2720))),
         (FastenerKind.SCREW, 2.0, ((0.40, False, 3360), (0.45, False, 4320), (0.50, False, 5280),
                                    (0.40, True, 3360), (0.50, True, 4640), (0.60, True, 6400))),
-        (FastenerKind.LAG, 2.0, ((0.40, False, 3380), (0.45, False, 3820), (0.50, False, 4280),
-                                 (0.40, True, 3820), (0.50, True, 4280), (0.60, True, 4950))),
     ):
         for gravity, hardwood, k in rows:
             assert fixings.lateral_k(kind, gravity, hardwood) == pytest.approx(
                 k * n / mm**power, rel=2e-3)
 
 
-def test_lateral_load_of_screws_in_groups_of_species() -> None:
-    # older NDS, p = C·D² (read in a formulary, eq. 6.38): Douglas-fir 0.51 group II 3,960,
-    # western hemlock 0.44 group III 3,240, spruce 0.41 group IV 2,520 lb for D in inches
+def test_lateral_loads_in_groups_of_species() -> None:
+    # older NDS, screws p = C·D² and nails C·D^1.5 (read in a formulary, eq. 6.36 and 6.38, the
+    # C of nails from memory): group I, II, III, IV by specific gravity. The handbook's K times
+    # 3/4 gives the same C, which checks both; 0.2 % for the rounding of the metric K.
     d = 0.190 * INCH
-    for gravity, c in ((0.51, 3960), (0.44, 3240), (0.41, 2520)):
-        hold = fixings.screw_lateral_allowable(gravity, d, 10 * d)
-        assert hold / POUND_FORCE == pytest.approx(c * 0.190**2, rel=1e-4)
-        assert fixings.screw_lateral_allowable(gravity, d, 10 * d, end_grain=True) == (
-            pytest.approx(hold * 2 / 3))
+    for gravity, screws, nails, reach in (
+        (0.62, 4800, 2040, 10), (0.51, 3960, 1650, 11), (0.44, 3240, 1350, 13),
+        (0.41, 2520, 1080, 14),
+    ):
+        hold = fixings.lateral_allowable(FastenerKind.SCREW, gravity, d, 10 * d)
+        assert hold / POUND_FORCE == pytest.approx(screws * 0.190**2, rel=2e-3)
+        assert fixings.lateral_allowable(
+            FastenerKind.SCREW, gravity, d, 10 * d, end_grain=True) == pytest.approx(hold * 2 / 3)
+        nail = fixings.lateral_allowable(FastenerKind.NAIL, gravity, d, reach * d)
+        assert nail / POUND_FORCE == pytest.approx(nails * 0.190**1.5, rel=2e-3)
+        short = fixings.lateral_allowable(FastenerKind.NAIL, gravity, d, reach * d / 2)
+        assert short == pytest.approx(nail / 2)
 
 
 def test_wood_holds_screws_better_than_the_standard_asks_of_particleboard() -> None:

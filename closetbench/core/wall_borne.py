@@ -1,0 +1,317 @@
+"""Shelves that walls carry, and the screws of their cleats: in a corner and over the top.
+
+A corner shelf is taken as strips side by side, parallel to the line between the free ends
+of its cleats, each carried by both; what reaches past that line hangs on them. Nothing
+closer is published; by the lower bound theorem of plates such a set of strips, in
+equilibrium, is on the safe side for strength. Lengths mm, forces N.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from closetbench.core import grades, shelves
+from closetbench.core.beams import Ends, Section, deflection, moment, rectangle
+from closetbench.core.circumstances import Circumstances
+from closetbench.core.component import Component, fastener_count
+from closetbench.core.envelope import Envelope
+from closetbench.core.envelope import Wall as Side
+from closetbench.core.figures import GRAVITY, Figures
+from closetbench.core.findings import Finding, Severity
+from closetbench.core.fixings import FASTENERS, NDS_LATERAL, lateral_allowable
+from closetbench.core.loaded import lip_of
+from closetbench.core.loads import Criterion
+from closetbench.core.materials import Catalogue
+from closetbench.core.panel import Box, Grain
+from closetbench.core.parts import Part, Role
+from closetbench.core.shelves import Hold, Shelf
+from closetbench.core.wall_shelves import CLEAT_PITCH, WALL_SCREW
+from closetbench.core.walls import DEFER, STUD_GRAVITY, STUD_REACH, WallKind, studs_hit
+
+STRIPS = "a strip from cleat to cleat: lower bound theorem of plates; Wood Handbook Table 9-1"
+TOUCH = 2.0
+"""mm between a shelf and what lies right under it."""
+PER_STUD = 2
+"""Screws that a cleat 50 mm high and more may have one above the other in a stud, 4 diameters
+apart (common practice, no published source)."""
+
+
+def corner_findings(
+    component: Component, envelope: Envelope, use: Criterion, circumstances: Circumstances,
+    catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """Corner shelves that are alike, once: sag, strength, whether they stay on their cleats,
+    and the cleats' screws."""
+    found = [p for p in component.parts if p.role is Role.CORNER_SHELF]
+    part, names = found[0], tuple(p.full_name for p in found)
+    cleats = [p for p in component.parts if p.role is Role.CLEAT]
+    board = catalogue.material(part.panel.material, subject=component.name)
+    panel = part.panel
+    along_back, along_side = (
+        next(c.panel.length for c in cleats if c.place.along[0]),
+        next(c.panel.length + c.panel.thickness for c in cleats if c.place.along[1]),
+    )
+    notch = panel.notches[0] if panel.notches else None
+    dx, dy = (notch.dx, notch.dy) if notch else (0.0, 0.0)
+    inner = (panel.length - dx) / along_back + (panel.width - dy) / along_side
+    area, far = _plan(panel.length, panel.width, dx, dy, along_back, along_side)
+    load = min(use.pressure * area, use.cap) + use.centre
+    own = board.density * 1e-9 * area * board.thickness * GRAVITY
+    if notch and inner < 1:
+        yield Finding(
+            Severity.NOT_CHECKED, part.full_name, "corner-legs",
+            "not checked: its legs are too long for their depth to be carried from wall to wall; "
+            f"put a leg, a bracket or a side panel under the free end of each; {DEFER}",
+            STRIPS, parts=names,
+        )
+    else:
+        yield from _corner_strip(
+            part, names, (along_back, along_side), (load, own), use, circumstances, catalogue,
+            figures)
+    reserve = 1 - far[0]
+    if reserve <= 0:
+        yield Finding(
+            Severity.DANGER, part.full_name, "corner-tips",
+            "tips off its cleats under an even load: its middle lies outside the line between "
+            "their ends; make its legs shallower or the cleats longer", "statics", parts=names,
+        )
+    elif far[1] > 1:
+        tip = figures.mass(own / GRAVITY * reserve / (far[1] - 1))
+        yield Finding(
+            Severity.WARNING, part.full_name, "corner-tips",
+            f"{tip} on its free corner lift it off its cleats: screw it down to both, close to "
+            "the wall, before anything is put on it", "statics", value=tip, parts=names,
+        )
+    yield from cleat_findings(
+        component, [(c, (load + own) / 2) for c in cleats[:2]], envelope, circumstances,
+        catalogue, figures)
+
+
+def _plan(
+    a: float, b: float, dx: float, dy: float, along_back: float, along_side: float
+) -> tuple[float, tuple[float, float]]:
+    """Area of a corner shelf, and x/a + y/b of its centroid and of its farthest corner, 1 on
+    the line between the cleats' free ends."""
+    area = a * b - dx * dy
+    x = (a * b * a / 2 - dx * dy * (a - dx / 2)) / area
+    y = (a * b * b / 2 - dx * dy * (b - dy / 2)) / area
+    corners = ((a, b - dy), (a - dx, b)) if dx else ((a, b),)
+    return area, (
+        x / along_back + y / along_side,
+        max(cx / along_back + cy / along_side for cx, cy in corners),
+    )
+
+
+def _corner_strip(
+    part: Part, names: tuple[str, ...], legs: tuple[float, float], loads: tuple[float, float],
+    use: Criterion, circumstances: Circumstances, catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """Sag and strength of the longest strip, in the board's weaker direction."""
+    board = catalogue.material(part.panel.material, subject=part.full_name)
+    damp = bool(circumstances.damp)
+    if damp and grades.grade(board).damp is None:
+        yield shelves.damp_finding(board, part.full_name, names)
+        return
+    span = math.hypot(*legs)
+    width = legs[0] * legs[1] / span
+    # all of the load lies on the triangle within the line; strips as wide as the triangle is
+    # high and as long as the line have twice its area
+    share = 2.0
+    e = min(grades.stiffness(board, True, damp), grades.stiffness(board, False, damp))
+
+    def bar(stiff: float) -> Section:
+        return rectangle(width, board.thickness, stiff, grades.shear_modulus(board, stiff))
+
+    low, high = grades.scatter(board, e)
+    sag, soft, stiff = (deflection(bar(v), span, loads[0] * share) for v in (e, low, high))
+    stress = bar(e).stress(moment(span, (loads[0] + loads[1]) * share))
+    along = board.e_along <= board.e_across
+    allowed = grades.allowed_stress(board, along, damp)
+    breaking = grades.lasting_strength(board, along, damp)
+    limit = use.limit(span)
+    mass = f"{figures.mass(loads[0] / GRAVITY)} of {use.title}"
+    fix = "a thicker or stiffer board, shorter legs, or a leg under its front"
+    if stress > allowed:
+        yield Finding(
+            Severity.DANGER if stress > breaking else Severity.WARNING, part.full_name,
+            "corner-strength",
+            f"a weak board may break under {mass} in time" if stress > breaking else
+            f"keeps less strength in reserve under {mass} for years than building design asks for",
+            f"{STRIPS}; {grades.grade(board).mor_source}; {grades.STRENGTH_SOURCE}; load: "
+            f"{use.source}", figures.stress(stress), figures.stress(allowed), fix,
+            "for the mean strengths published "
+            + " to ".join(figures.stress(v) for v in grades.strength_range(board, allowed)), names,
+        )
+    yield Finding(
+        Severity.WARNING if sag > limit else Severity.NOTE, part.full_name, "corner-sag",
+        f"{'sags too much' if sag > limit else 'sags'} between the ends of its cleats under "
+        f"{mass}, reckoned as a strip, which is more than it will",
+        f"{STRIPS}; {use.source}", figures.small(sag), figures.small(limit),
+        fix if sag > limit else "",
+        f"{figures.small_range(stiff, soft)} between the stiffest and the softest boards "
+        f"published ({grades.grade(board).e_source})", names,
+    )
+
+
+def over_findings(
+    component: Component, others: Sequence[Component], envelope: Envelope, use: Criterion,
+    circumstances: Circumstances, catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """An over-the-top shelf: each piece between the uprights and side cleats that carry it,
+    what reaches past the last of them, and the cleats' screws. The cleat behind is left out
+    of account: it carries the rear edge, the front sags all the same."""
+    uprights = [
+        p.box() for c in others for p in c.parts if p.role in (Role.SIDE, Role.DIVIDER)]
+    tops = [p.box() for c in others for p in c.parts if p.role is Role.TOP]
+    cleats = [p for p in component.parts if p.role is Role.CLEAT]
+    damp = bool(circumstances.damp)
+    for part in component.parts:
+        if part.role is not Role.OVER_SHELF:
+            continue
+        box = part.box()
+        board = catalogue.material(part.panel.material, subject=part.full_name)
+        if damp and grades.grade(board).damp is None:
+            yield shelves.damp_finding(board, part.full_name, (part.full_name,))
+            continue
+        at = _supports(box, uprights, tops, [c.box() for c in cleats])
+        if len(at) < 2:
+            yield Finding(
+                Severity.DANGER, part.full_name, "over-shelf-loose",
+                f"lies on {len(at)} uprights and cleats at its ends: it takes two or it comes down",
+                "statics",
+                fix="cleats on the side walls, or a height at which it lies on a carcass",
+            )
+            continue
+        along = part.panel.grain is not Grain.WIDTH
+        lip = lip_of(part, component.parts, catalogue)
+        span = max((b - a for a, b in pairwise(at)), default=0.0)
+        past = max(at[0] - box.x0, box.x1 - at[-1], 0.0)
+        if span > 0:
+            yield from shelves.findings(
+                [Shelf(part.full_name, board, span, part.panel.width, Hold.CLEATS, along, lip)],
+                use, catalogue, figures, damp)
+        if past > board.thickness:
+            yield from _overhang(part, past, span, use, catalogue, figures, damp)
+    ends = [c for c in cleats if c.place.along[1]]
+    backs = [c for c in cleats if c.place.along[0]]
+    shelf = next(p for p in component.parts if p.role is Role.OVER_SHELF)
+    board = catalogue.material(shelf.panel.material, subject=shelf.full_name)
+
+    def on(cleat: Part, wide: float) -> tuple[Part, float]:
+        own = board.weight(wide, shelf.panel.width) * GRAVITY
+        return cleat, (use.load(wide, shelf.panel.width) + use.centre + own) / 2
+
+    at = _supports(shelf.box(), uprights, tops, [c.box() for c in cleats])
+    widest = max((b - a for a, b in pairwise(at)), default=shelf.panel.length)
+    yield from cleat_findings(
+        component, [*(on(c, widest) for c in ends), *(on(c, c.panel.length) for c in backs)],
+        envelope, circumstances, catalogue, figures)
+
+
+def _supports(
+    box: Box, uprights: Sequence[Box], tops: Sequence[Box], cleats: Sequence[Box]
+) -> list[float]:
+    """Middles of what a shelf lies on, from the left. Under the top of a carcass its uprights
+    carry."""
+    found = set()
+    for u in uprights:
+        under = u.z1 if not any(
+            t.x0 - TOUCH < u.x0 and u.x1 < t.x1 + TOUCH and abs(t.z0 - u.z1) < TOUCH for t in tops
+        ) else next(t.z1 for t in tops if abs(t.z0 - u.z1) < TOUCH)
+        if abs(under - box.z0) < TOUCH:
+            found.add(round((u.x0 + u.x1) / 2, 1))
+    for c in cleats:
+        if c.y1 - c.y0 > c.x1 - c.x0 and abs(c.z1 - box.z0) < TOUCH:
+            found.add(round((c.x0 + c.x1) / 2, 1))
+    return sorted(x for x in found if box.x0 - TOUCH <= x <= box.x1 + TOUCH)
+
+
+def _overhang(
+    part: Part, past: float, span: float, use: Criterion, catalogue: Catalogue,
+    figures: Figures, damp: bool,
+) -> Iterable[Finding]:
+    """What reaches past the last support: a cantilever where the shelf runs on behind it."""
+    board = catalogue.material(part.panel.material, subject=part.full_name)
+    along = part.panel.grain is not Grain.WIDTH
+    width = part.panel.width
+    e = grades.stiffness(board, along, damp)
+    load = use.load(past, width)
+
+    def sag(stiff: float) -> float:
+        bar = rectangle(width, board.thickness, stiff, grades.shear_modulus(board, stiff))
+        return deflection(bar, past, load, ends=Ends.CANTILEVER)
+
+    value, limit = sag(e), use.limit(past)
+    low, high = grades.scatter(board, e)
+    if past < span and value <= limit:
+        return
+    yield Finding(
+        Severity.WARNING, part.full_name, "over-shelf-end",
+        f"reaches {figures.length(past)} past the last thing that carries it: put a cleat or an "
+        "upright under its end", f"{use.source}; {shelves.BEAM_SOURCE}; statics",
+        figures.small(value), figures.small(limit),
+        spread=f"{figures.small_range(sag(high), sag(low))} by the boards published "
+        f"({grades.grade(board).e_source})", parts=(part.full_name,),
+    )
+
+
+def cleat_findings(
+    component: Component, loads: Sequence[tuple[Part, float]], envelope: Envelope,
+    circumstances: Circumstances, catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """The screws of cleats on the walls, sideways in the studs, as many as are in the bill."""
+    wall = circumstances.wall
+    screw = FASTENERS[WALL_SCREW]
+    for cleat, load in loads:
+        box, name = cleat.box(), cleat.full_name
+        across = bool(cleat.place.along[0])
+        # the bill has one for every ``CLEAT_PITCH`` of cleat
+        count = fastener_count(cleat.panel.length, CLEAT_PITCH)
+        title = catalogue.item(WALL_SCREW).title
+        carries = f"it carries {figures.force(load)} on {count} x {title}"
+        if wall.kind is not WallKind.WOOD_STUDS or wall.stud_spacing is None:
+            yield Finding(
+                Severity.NOT_CHECKED, name, "cleat-screws",
+                f"not checked: {carries}, and the wall is not known or not computed; {DEFER}",
+                value=figures.force(load),
+            )
+            continue
+        side = Side.BACK if across else (
+            Side.LEFT if box.x0 < envelope.width / 2 else Side.RIGHT)
+        gap = max((g.value for g in envelope.gaps_at(side)), default=0.0)
+        spans = [(box.x0, box.x1)] if across else [(box.y0, box.y1)]
+        studs = studs_hit(wall if across else replace(wall, first_stud=None), spans)
+        reach = min(screw.length - cleat.panel.thickness - gap - wall.cover, STUD_REACH)
+        each = lateral_allowable(
+            screw.kind, STUD_GRAVITY, screw.diameter, reach) if reach > 0 else 0.0
+        held = min(count, PER_STUD * studs) * each
+        fix = (
+            "pack out the gap behind it solidly, and put its screws into studs; or blocking "
+            f"between the studs, or a side panel under the shelf; {DEFER}"
+        )
+        if held <= 0:
+            why = "no stud is sure to lie behind it" if not studs else (
+                f"they reach only {figures.small(max(reach, 0.0))} into a stud")
+            yield Finding(
+                Severity.DANGER, name, "cleat-screws", f"may come down: {carries}, and {why}",
+                NDS_LATERAL, figures.force(load), "", fix,
+            )
+            continue
+        low, high = (held * lateral_allowable(screw.kind, g, screw.diameter, reach) / each
+                     for g in STUD_RANGE)
+        yield Finding(
+            Severity.NOTE if held >= load else Severity.DANGER, name, "cleat-screws",
+            carries if held >= load else f"may come down: {carries}",
+            f"{NDS_LATERAL}; studs of specific gravity {STUD_GRAVITY:g}", figures.force(load),
+            figures.force(held), "" if held >= load else fix,
+            f"{figures.force(low)} to {figures.force(high)} in the lightest and the heaviest "
+            "softwood studs",
+        )
+
+
+STUD_RANGE = (0.36, 0.50)
+"""Specific gravity of studs: spruce-pine-fir of the South to Douglas-fir-larch, NDS Table
+12.3.3A (from memory)."""
