@@ -160,6 +160,10 @@ def _splits(frame: Frame, height: float) -> list[float]:
     return splits
 
 
+def _by(frame: Frame, thick: float, high: float) -> str:
+    return f"{frame.figures.small(thick)} x {frame.figures.small(high)}"
+
+
 def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
     """Cleats between the verticals at the rear: top, bottom and, in a high bay, middle."""
     spec, t, high = frame.spec, frame.t, frame.spec.back.cleat_height
@@ -171,7 +175,7 @@ def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
         findings.append(Finding(
             Severity.WARNING, spec.name, "small-cleats",
             "the cleats are too small for the screws into the wall", AWS_STRIPS,
-            f"{t:g} x {high:g} mm", f"at least {ANCHOR_THICKNESS:g} x {ANCHOR_HEIGHT:g} mm",
+            _by(frame, t, high), f"at least {_by(frame, ANCHOR_THICKNESS, ANCHOR_HEIGHT)}",
         ))
     for i, (x0, x1) in enumerate(frame.openings, 1):
         spans = sorted(
@@ -187,7 +191,8 @@ def _cleats(frame: Frame, shelves: Sequence[Part]) -> Back:
                     Severity.WARNING, f"{spec.name}, bay {i}", "middle-cleat",
                     "no room for a cleat between the shelves near the middle of the bay",
                     AWS_STRIPS,
-                    f"{clear:g} mm", f"at most {MIDDLE_CLEAT_ABOVE:g} mm without one",
+                    frame.figures.length(clear),
+                    f"at most {frame.figures.length(MIDDLE_CLEAT_ABOVE)} without one",
                 ))
             else:
                 levels.insert(1, ("middle", middle))

@@ -109,8 +109,8 @@ def _level_shelves(frame: Frame) -> list[Finding]:
             Severity.WARNING, f"{frame.spec.name}, divider {i}", "level-shelves",
             "shelves lie level on both sides, so the second cannot be fastened straight through "
             "the divider: let shelves into grooves, carry them on cleats or set them off",
-            "common practice, no published source", f"{min(apart):g} mm apart",
-            f"at least {frame.t:g} mm",
+            "common practice, no published source", f"{frame.figures.small(min(apart))} apart",
+            f"at least {frame.figures.small(frame.t)}",
         )
         for i, (left, right) in enumerate(pairwise(heights), 1)
         if (apart := [abs(a - b) for a in left for b in right]) and min(apart) < frame.t

@@ -20,6 +20,7 @@ from closetbench.core.component import (
     require,
 )
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.frame import LEAST_OPENING, NAIL, SCREW, Frame, Vertical
 from closetbench.core.joinery import Joint, check_panel, rabbet
@@ -29,14 +30,16 @@ from closetbench.core.parts import LYING, STANDING_ACROSS, HardwareNeed, Part, P
 from closetbench.core.specs import BackKind, BaseKind, CarcassSpec, TopKind
 
 
-def build_carcass(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> Component:
-    """All parts of a carcass in the envelope's frame.
+def build_carcass(
+    spec: CarcassSpec, space: Space, catalogue: Catalogue, figures: Figures | None = None
+) -> Component:
+    """All parts of a carcass in the envelope's frame; ``figures`` prints its findings'.
 
     Raises ``ClosetError`` (with the carcass, the property, the value and the limit) for
     whatever cannot be built; what can be built and yet deserves a thought comes back as
     findings.
     """
-    frame, x, y = _frame(spec, space, catalogue)
+    frame, x, y = _frame(spec, space, catalogue, figures or Figures())
     grooves: dict[int, list[Groove]] = {v.index: [] for v in frame.verticals}
     holes: dict[int, list[HoleRow]] = {v.index: [] for v in frame.verticals}
     shelves = bay_parts.build_shelves(frame, grooves)
@@ -69,7 +72,9 @@ def build_carcass(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> Comp
     )
 
 
-def _frame(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> tuple[Frame, float, float]:
+def _frame(
+    spec: CarcassSpec, space: Space, catalogue: Catalogue, figures: Figures
+) -> tuple[Frame, float, float]:
     """The figures of the carcass and its left and front position in the envelope."""
     name = spec.name
     board = catalogue.material(spec.material, subject=name)
@@ -100,7 +105,7 @@ def _frame(spec: CarcassSpec, space: Space, catalogue: Catalogue) -> tuple[Frame
         stop = 10.0 if band else 0.0
     behind = band[0].thickness if band and stop else 0.0
     require(name, "groove stop", stop, behind, depth / 2, "(0 runs through the edge band)")
-    frame = Frame(spec, catalogue, board, width, height, depth, band, stop)
+    frame = Frame(spec, catalogue, board, width, height, depth, band, stop, figures)
     y = space.depth - depth if spec.against_back else 0.0
     return frame, x, y
 
@@ -230,7 +235,7 @@ def _findings(frame: Frame) -> list[Finding]:
             Severity.WARNING, name, "groove-through-band",
             "grooves run through the edge band at the front; stop them short of it",
             "Architectural Woodwork Standards, edition 1 (2009), 4.4.4.5",
-            f"stop {frame.stop:g} mm", "above 0 mm",
+            f"stop {frame.figures.length(frame.stop)}", "above 0",
         ))
     if frame.board.needs_band and not frame.band:
         found.append(Finding(

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from closetbench.core import (
@@ -41,7 +42,7 @@ from closetbench.core.loaded import (
 )
 from closetbench.core.loads import CRITERIA, ShelfUse
 from closetbench.core.materials import Catalogue
-from closetbench.core.parts import HardwareNeed, Role
+from closetbench.core.parts import HardwareNeed, Part, Role
 from closetbench.core.people import Level
 from closetbench.core.shoe_shelves import ShoeShelvesSpec
 from closetbench.core.specs import CarcassSpec, PanelSpec
@@ -93,18 +94,16 @@ def run_checks(
         ))
         fastened = fastening.fasten(
             component, closet.envelope, catalogue, circumstances, unit, figures)
-        ranges = [
-            handling.weight_range(m, catalogue.material(p.panel.material)) for p, m in own
-        ]
+        low, high = _range(own, catalogue)
         found += anchoring.findings(
-            fastened.unit, fastened.anchorage, figures, fastened.why_not,
-            (sum(low for low, _ in ranges), sum(high for _, high in ranges)))
+            fastened.unit, fastened.anchorage, figures, fastened.why_not, (low, high))
         needs += fastened.needs
-        found += _shelf_findings(
-            component, spec, closet, catalogue, circumstances, figures)
+        found += _shelf_findings(component, spec, closet, catalogue, circumstances, figures)
         whole = handling.carcass_finding(
-            component.name, sum(m for _, m in masses[component.name]), figures)
+            component.name, sum(m for _, m in masses[component.name]),
+            _range(masses[component.name], catalogue), figures)
         found += [whole] if whole else []
+    found += _without_use(closet, carcasses, catalogue, circumstances, figures)
     for component in closet.components:
         found += _what_is_in(
             component, specs[component.name], closet, catalogue, circumstances, figures)
@@ -126,6 +125,14 @@ def run_checks(
     found += movement.findings(closet.parts, catalogue, figures)
     found += _people_findings(closet, circumstances, figures)
     return Checked(tuple(found), tuple(needs))
+
+
+def _range(
+    masses: Sequence[tuple[Part, float]], catalogue: Catalogue
+) -> tuple[float, float]:
+    """The least and the greatest that these parts may weigh together."""
+    ranges = [handling.weight_range(m, catalogue.material(p.panel.material)) for p, m in masses]
+    return sum(low for low, _ in ranges), sum(high for _, high in ranges)
 
 
 def _drawers_in(closet: Closet, carcass: str) -> list[tuple[Component, DrawersSpec]]:
@@ -153,8 +160,8 @@ def _what_is_in(
     elif isinstance(spec, ShoeShelvesSpec | CornerShelvesSpec | OverShelfSpec):
         use = circumstances.shelf_criterion()
         if use is None:
-            yield _without_use(component.name, (), False, figures)
-        elif isinstance(spec, ShoeShelvesSpec):
+            return
+        if isinstance(spec, ShoeShelvesSpec):
             groups = shoe_shelves(component, catalogue)
             for group in groups:
                 yield from shelves.findings(
@@ -194,7 +201,6 @@ def _shelf_findings(
     damp = bool(circumstances.damp)
     use = circumstances.shelf_criterion()
     if use is None:
-        yield _without_use(component.name, groups, damp, figures)
         return
     for group in groups:
         yield from shelves.findings(group, use, catalogue, figures, damp)
@@ -202,9 +208,20 @@ def _shelf_findings(
 
 
 def _without_use(
-    name: str, groups: Sequence[Sequence[shelves.Shelf]], damp: bool, figures: Figures
-) -> Finding:
-    """Nobody has said what the shelves are for: what the weakest one would do."""
+    closet: Closet, carcasses: Sequence[tuple[Component, CarcassSpec]], catalogue: Catalogue,
+    circumstances: Circumstances, figures: Figures,
+) -> Iterable[Finding]:
+    """Nobody has said what the shelves are for: what the weakest one would do. Once for a
+    closet."""
+    damp = bool(circumstances.damp)
+    groups = [
+        group for component, spec in carcasses
+        for group in loaded_shelves(component, spec, closet.envelope.height, catalogue)
+    ]
+    others = [p for c in closet.components for p in c.parts if p.role in _OTHER_SHELVES]
+    if circumstances.shelf_criterion() is not None or not (groups or others):
+        return
+    names = (*(s.name for g in groups for s in g), *(p.full_name for p in others))
     general = CRITERIA[ShelfUse.GENERAL]
     if damp:
         groups = [g for g in groups if grades.grade(g[0].board).damp]
@@ -220,23 +237,26 @@ def _without_use(
                 f"{figures.small(result.sag)} of {figures.small(result.limit)}{weak}"
             )
         texts = [f"; {weakest.name} would sag " + ", ".join(texts)]
-    return Finding(
-        Severity.NOT_CHECKED, name, "shelf-use",
+    yield Finding(
+        Severity.NOT_CHECKED, closet.design.name, "shelf-use",
         "not checked: whether the shelves carry what you will put on them, since that is not "
         "known; say what they are for" + "".join(texts),
         "; ".join(CRITERIA[use].source for use in (ShelfUse.LINEN, ShelfUse.STIFF)),
-        fix="enter the use of the shelves: linen, general, books or stiff",
+        fix="enter the use of the shelves: linen, general, books or stiff", parts=names,
     )
+
+
+_OTHER_SHELVES = (Role.SHOE_SHELF, Role.CORNER_SHELF, Role.OVER_SHELF)
 
 
 def _inner_findings(
     circumstances: Circumstances, catalogue: Catalogue, figures: Figures
 ) -> Iterable[Finding]:
     for rod in circumstances.rods:
-        yield from rods_strength.findings(rod, figures)
+        yield from rods_strength.findings(rod, catalogue, figures)
     for bench in circumstances.benches:
         yield from bench_strength.findings(bench, catalogue, figures)
-        yield from people.lid_findings(bench)
+        yield from people.lid_findings(bench, figures)
 
 
 def _people_findings(
@@ -249,9 +269,39 @@ def _people_findings(
     levels += [Level(r.name, r.height) for r in circumstances.rods if r.height is not None]
     yield from people.reach_findings(levels, figures)
     yield from people.child_findings(levels, circumstances.children, figures)
+    yield from people.entrapment_findings(
+        _openings(closet), circumstances.children, figures)
     yield from people.rod_findings(circumstances.rods, circumstances.children, figures)
     yield from people.light_findings(
         circumstances.light, circumstances.light_clearance, figures)
     yield from people.room_findings(circumstances.outlets, circumstances.old_paint)
     parts = closet.parts
     yield from people.work_findings(bool(parts), any(p.panel.grooves for p in parts))
+
+
+def _openings(closet: Closet) -> list[Level]:
+    """Each shelf of a carcass with the clear height above it, where nothing stands on it."""
+    found: list[Level] = []
+    for component in closet.components:
+        if not component.bays:
+            continue
+        level = [
+            (p.box(), p.full_name) for p in component.parts
+            if p.role in (Role.BOTTOM, Role.FIXED_SHELF, Role.ADJUSTABLE_SHELF, Role.TOP)
+        ]
+        inside = [
+            b.box() for c in closet.components if c is not component and not c.frames
+            for b in c.bodies
+        ]
+        for bay in component.bays:
+            x = (bay.space.x0 + bay.space.x1) / 2
+            boards = sorted(
+                ((b, n) for b, n in level if b.x0 < x < b.x1), key=lambda pair: pair[0].z0)
+            for (low, name), (high, _) in pairwise(boards):
+                middle = (low.z1 + high.z0) / 2
+                if not any(
+                    b.x0 < x < b.x1 and b.z0 < middle < b.z1 and b.y1 > bay.space.y0
+                    and b.y0 < bay.space.y1 for b in inside
+                ):
+                    found.append(Level(name, high.z0 - low.z1))
+    return found

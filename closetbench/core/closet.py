@@ -148,13 +148,14 @@ def build_closet(
     blocked, access = access_findings(components, room, envelope, figures)
     findings = [
         *(room.findings if room else ()),
-        *_gap_findings(envelope),
+        *_gap_findings(envelope, figures or Figures()),
         *(f for c in components for f in c.findings),
         *conflict_findings(components),
         *meeting_findings(components, room_blocks(room, envelope), figures),
         *dead_space_findings(components, room, envelope, figures),
         *blocked,
-        *_board_findings([p for c in components for p in c.parts], catalogue),
+        *_board_findings(
+            [p for c in components for p in c.parts], catalogue, figures or Figures()),
     ]
     closet = Closet(
         design, room, envelope, components, tuple(findings), access=access
@@ -178,7 +179,8 @@ def _components(
     for spec in sorted(design.components, key=_rank):
         if isinstance(spec, CarcassSpec):
             space = Space(site.free, envelope.width - site.free, envelope.depth, envelope.height)
-            component = build_carcass(fitted(spec, pieces, catalogue), space, catalogue)
+            component = build_carcass(
+                fitted(spec, pieces, catalogue), space, catalogue, site.figures)
         elif isinstance(spec, PanelSpec):
             component = _in_front(build_panel(spec, catalogue), ahead)
             ahead = -component.box.y0 + PANEL_SPACING
@@ -248,23 +250,25 @@ def _in_front(component: Component, ahead: float) -> Component:
     return replace(component, parts=(part,), box=part.box())
 
 
-def _gap_findings(envelope: Envelope) -> list[Finding]:
+def _gap_findings(envelope: Envelope, figures: Figures) -> list[Finding]:
     return [
         Finding(
             Severity.NOTE, "envelope", "gap-wide",
             f"the gap at the {wall.value} is wider than a scribed filler usually covers",
             "Architectural Woodwork Standards, edition 1 (2009), wall-to-wall details",
-            f"{widest:.1f} mm", f"{WIDEST_GAP:g} mm",
+            figures.small(widest), figures.length(WIDEST_GAP),
         )
         for wall in dict.fromkeys(g.wall for g in envelope.gaps)
         if (widest := max(g.value for g in envelope.gaps_at(wall))) > WIDEST_GAP
     ]
 
 
-def _board_findings(parts: Sequence[Part], catalogue: Catalogue) -> list[Finding]:
+def _board_findings(
+    parts: Sequence[Part], catalogue: Catalogue, figures: Figures
+) -> list[Finding]:
     found: list[Finding] = []
     for key in dict.fromkeys(p.panel.material for p in parts):
-        found += catalogue.material(key).findings()
+        found += catalogue.material(key).findings(figures.fine)
     if parts:
         found += catalogue.findings()
     return found

@@ -202,7 +202,7 @@ def _findings(
         Severity.NOTE, spec.name, "hinge-sheet",
         f"the boring for the {hinge.title} is common practice: compare it with the sheet of the "
         "hinge in hand, and bore a trial piece first", hinge.source,
-        f"{hinge.cup:g} mm, {hinge.cup_depth:g} mm deep",
+        f"{form.small(hinge.cup)}, {form.small(hinge.cup_depth)} deep",
     )]
     if opening.framed:
         found.append(Finding(

@@ -16,7 +16,7 @@ from closetbench.core.component import Component
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.handling import part_weight
+from closetbench.core.handling import part_weight, weight_range
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Grain
 from closetbench.core.parts import Part, Role
@@ -74,12 +74,16 @@ def findings(
     for group in groups.values():
         drawer, names = group[0].drawer, tuple(b.bottom.full_name for b in group)
         load = drawer.filling + drawer.mass
+        board = catalogue.material(group[0].bottom.panel.material, subject=group[0].name)
+        light, heavy = weight_range(drawer.mass, board)
         if load > slide.load:
             yield Finding(
                 Severity.DANGER, group[0].name, "drawer-load",
                 f"full of clothes it weighs more than its {slide.title} may carry",
                 f"{CLOTHES_SOURCE}; {slide.source}", figures.mass(load), figures.mass(slide.load),
-                "lower drawers, or a slide of a heavier class", parts=names,
+                "lower drawers, or a slide of a heavier class",
+                f"{figures.mass(drawer.filling + light)} to {figures.mass(drawer.filling + heavy)} "
+                "by the density of its boards", names,
             )
         yield _bottom(group, names, catalogue, figures)
 

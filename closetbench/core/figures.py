@@ -6,6 +6,7 @@ Takes mm, kg, N and N/mm²; a user who works in inches reads pounds and pounds p
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 
@@ -32,6 +33,13 @@ class Figures:
         """Whether the user reads inches and pounds."""
         return self.lengths.unit == "in"
 
+    @property
+    def fine(self) -> LengthFormat:
+        """For thicknesses by caliper: 0.01 mm or 0.001 in."""
+        if self.inches:
+            return LengthFormat("in", Fraction(1, 1000))
+        return LengthFormat("mm", Fraction(1, 100))
+
     def length(self, mm: float) -> str:
         """A length to the user's own step."""
         return self.lengths.text(mm)
@@ -43,6 +51,14 @@ class Figures:
     def small_range(self, low: float, high: float) -> str:
         """Two sags, the lesser first."""
         return f"{self.small(min(low, high))} to {self.small(max(low, high))}"
+
+    def area(self, mm2: float) -> str:
+        """An area, given in mm²."""
+        return f"{mm2 / 304.8**2:.0f} ft²" if self.inches else f"{mm2 / 1e6:.1f} m²"
+
+    def volume(self, litres: float) -> str:
+        """A volume, given in litres."""
+        return f"{litres / 28.316846592:.1f} ft³" if self.inches else f"{litres:.0f} litres"
 
     def mass(self, kg: float) -> str:
         """A mass."""

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 
 from closetbench.core.component import bands_for, require
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import Figures
 from closetbench.core.joinery import JoineryRules, Joint
 from closetbench.core.materials import Catalogue, Material
 from closetbench.core.panel import Band, Grain, Rim
@@ -56,6 +57,7 @@ class Frame:
     depth: float
     band: tuple[Band, ...]
     stop: float
+    figures: Figures = field(default_factory=Figures)
 
     @property
     def rules(self) -> JoineryRules:

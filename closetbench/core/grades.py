@@ -18,8 +18,8 @@ NINETY_PERCENT = 1.645
 
 CREEP_SOURCE = (
     "creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), "
-    "trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 with four fifths of the load "
-    "lasting (from memory)"
+    "trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the "
+    "load lasting"
 )
 STRENGTH_SOURCE = "EN 1995-1-1 Table 3.1 (quoted) and Table 2.3, load lasting for years"
 LOAD_FACTOR = 1.5

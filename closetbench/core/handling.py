@@ -20,10 +20,10 @@ LOAD_CONSTANT = 23.0
 TWO_PEOPLE = 2 * LOAD_CONSTANT * 2 / 3
 THREE_PEOPLE = 3 * LOAD_CONSTANT / 2
 """A team lifts two thirds (two) or half (three) of what its members could alone, HSE
-guidance L23 (from memory)."""
+guidance L23 (quoted)."""
 LONG, LARGE = 1500.0, 1.5e6
 """mm and mm²: beyond both a panel takes two people whatever it weighs (common practice)."""
-SOURCE = "NIOSH 94-110, load constant; team lifting: HSE L23 (from memory)"
+SOURCE = "NIOSH 94-110, load constant; team lifting: HSE L23 (quoted)"
 
 DENSITIES: Mapping[MaterialKind, tuple[float, float, str]] = {
     MaterialKind.MELAMINE: (640, 800, "ANSI A208.1 class M"),
@@ -136,7 +136,7 @@ def part_findings(
             "is too long and wide for one person to handle, though not too heavy",
             "common practice, no published source",
             f"{figures.length(part.panel.length)} x {figures.length(part.panel.width)}",
-            f"longer than {figures.length(LONG)} and larger than {LARGE / 1e6:g} m²", CARRYING,
+            f"longer than {figures.length(LONG)} and larger than {figures.area(LARGE)}", CARRYING,
             parts=tuple(p.full_name for p in large),
         ))
     awkward = [p.full_name for p, mass in masses if AWKWARD < mass <= LOAD_CONSTANT]
@@ -145,20 +145,26 @@ def part_findings(
             Severity.NOTE, awkward[0], "awkward-part",
             f"{len(awkward)} {'part weighs' if len(awkward) == 1 else 'parts weigh'} more than "
             "one person should lift flat at arm's length: carry them upright and close, or by two",
-            "NIOSH 94-110, hands 400 mm ahead, 700 mm up, poor grip", "",
+            f"NIOSH 94-110, hands {figures.length(400.0)} ahead, {figures.length(700.0)} up, "
+            "poor grip", "",
             figures.mass(AWKWARD), parts=tuple(awkward),
         ))
     return found
 
 
-def carcass_finding(name: str, mass: float, figures: Figures) -> Finding | None:
-    """What an assembled carcass weighs, where that is more than one person may lift."""
+def carcass_finding(
+    name: str, mass: float, masses: tuple[float, float], figures: Figures
+) -> Finding | None:
+    """What an assembled carcass weighs, where that is more than one person may lift;
+    ``masses``: the least and the greatest that it may weigh."""
     if mass <= LOAD_CONSTANT:
         return None
     return Finding(
         Severity.WARNING if people(mass) > 2 else Severity.NOTE, name, "heavy-carcass",
         f"assembled it {_band(mass)}: assemble it where it stands, or tip it up with help, never "
         "alone", SOURCE, figures.mass(mass), figures.mass(LOAD_CONSTANT),
+        spread=f"{figures.mass(masses[0])} to {figures.mass(masses[1])} by the density of its "
+        "boards",
     )
 
 

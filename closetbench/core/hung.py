@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from closetbench.core.component import Component
 from closetbench.core.errors import ClosetError
@@ -44,10 +45,16 @@ def door_findings(
 
     ``holder``: key of the board that the plates are screwed to.
     """
+    groups: dict[tuple[float, ...], list[tuple[Part, HoleRow]]] = {}
     for part in component.parts:
         cups = next((h for h in part.panel.holes if h.name == "hinge cup"), None)
         if part.role is Role.DOOR and cups is not None and cups.count > 1:
-            yield _leaf(part, cups, holder, catalogue, figures)
+            p = part.panel
+            key = (round(p.length, 1), round(p.width, 1), p.thickness, cups.count)
+            groups.setdefault(key, []).append((part, cups))
+    for group in groups.values():
+        names = tuple(p.full_name for p, _ in group)
+        yield replace(_leaf(*group[0], holder, catalogue, figures), parts=names)
 
 
 def _leaf(

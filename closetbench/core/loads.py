@@ -133,7 +133,7 @@ CLOTHES_DENSITY = 136.16e-9
 
 SITTER = 300 * POUND_FORCE
 """N for each person on a bench: the 300 lb that a stair tread must bear, International
-Residential Code, Table R301.5 (from memory); no standard for built-in benches was found."""
+Residential Code, Table R301.5 note c (read); no standard for built-in benches was found."""
 SEAT_WIDTH = 500.0
 """mm of bench for a person (common practice, no published source)."""
 SEAT_SPAN_OVER = 240.0

@@ -125,6 +125,32 @@ def child_findings(
     return found
 
 
+ENTRAPS = (3.5 * 25.4, 9 * 25.4)
+"""mm: an opening that lets the wedge block of 16 CFR 1213 in, 3.5 in high and as wide as a
+small child's body, must let a 9 in ball through (9 in read; 3.5 in from memory)."""
+
+
+def entrapment_findings(
+    openings: Sequence[Level], children: Sequence[ChildAge] | None, figures: Figures
+) -> list[Finding]:
+    """Openings (named, with their clear height) in which a small child's head may stick: one
+    remark, where children live or visit."""
+    stuck = [o for o in openings if ENTRAPS[0] <= o.height < ENTRAPS[1]]
+    if not children or not stuck:
+        return []
+    tight = min(stuck, key=lambda o: o.height)
+    return [Finding(
+        Severity.NOTE, tight.name, "entrapment",
+        f"{len(stuck)} {'opening is' if len(stuck) == 1 else 'openings are'} high enough for a "
+        "small child's body and too low for its head, the lowest as given: make what a toddler "
+        f"reaches lower or higher, or close it; {DEFER}",
+        "16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets",
+        figures.length(tight.height),
+        f"none from {figures.length(ENTRAPS[0])} to {figures.length(ENTRAPS[1])}",
+        parts=tuple(o.name for o in stuck),
+    )]
+
+
 ROD_HEIGHTS = (1016.0, 2134.0)
 """mm: from the lower rod of a double hang (40 in) to the upper one (84 in), common practice."""
 
@@ -145,7 +171,8 @@ def rod_findings(
         if not child and not ROD_HEIGHTS[0] <= rod.height <= ROD_HEIGHTS[1]:
             found.append(Finding(
                 Severity.NOTE, rod.name, "rod-height",
-                "hangs lower or higher than rods usually do (one rod about 1,630 to 1,680 mm)",
+                "hangs lower or higher than rods usually do (one rod about "
+                f"{figures.length(1626.0)} to {figures.length(1676.0)})",
                 "Time-Saver Standards; double hang: common practice, no published source",
                 figures.length(rod.height),
                 f"{figures.length(ROD_HEIGHTS[0])} to {figures.length(ROD_HEIGHTS[1])}",
@@ -153,7 +180,7 @@ def rod_findings(
     return found
 
 
-def lid_findings(bench: Bench) -> list[Finding]:
+def lid_findings(bench: Bench, figures: Figures) -> list[Finding]:
     """What a hinged lid over a closed space can do to a child."""
     if not bench.lid:
         return []
@@ -163,9 +190,10 @@ def lid_findings(bench: Bench) -> list[Finding]:
             Severity.DANGER, bench.name, "lid-support",
             "the lid can fall on a child leaning in: fit supports that hold it at any height "
             f"without adjustment, or make it a drawer; {DEFER}",
-            "ASTM F963 4.27: no drop of more than 12 mm from 2 in above closed to 60° (from "
-            "memory); CPSC: 21 deaths 1973 to 1981",
-            fix="lid supports on both sides, no latch, a gap at the hinge under 5 mm or over 12 mm",
+            "ASTM F963 4.27: no drop of more than 1/2 in (12 mm) from 2 in above closed to 60° "
+            "(from memory); CPSC: 21 deaths 1973 to 1981",
+            fix="lid supports on both sides, no latch, a gap at the hinge under "
+            f"{figures.small(4.76)} or over {figures.small(12.7)}",
         ))
     if bench.volume is None:
         found.append(Finding(
@@ -177,9 +205,9 @@ def lid_findings(bench: Bench) -> list[Finding]:
             Severity.DANGER, bench.name, "lid-air",
             "a child shut in gets no air: two openings that no wall, floor or contents can cover, "
             f"and a lid that opens from inside, with no latch; {DEFER}",
-            "ASTM F963 4.27: two openings, 1,300 mm² together, 150 mm apart, opened with 45 N "
+            "ASTM F963 4.27: two openings, 2 in² together, 6 in apart, opened with 10 lbf "
             "(from memory, to be checked); ASTM F2598: from 1.1 ft³",
-            f"{bench.volume:.0f} litres", f"{VENT_VOLUME:.0f} litres",
+            figures.volume(bench.volume), figures.volume(VENT_VOLUME),
         ))
     return found
 
@@ -216,7 +244,7 @@ def light_findings(
 def room_findings(outlets: bool | None, old_paint: bool | None) -> list[Finding]:
     """Outlets behind the closet, and paint from before 1978."""
     found = []
-    outlet_source = "NEC 314.29 and 240.24(D) (from memory)"
+    outlet_source = "NEC 314.29 (quoted) and 240.24(D)"
     if outlets is None:
         found.append(Finding(
             Severity.NOT_CHECKED, "room", "outlets",

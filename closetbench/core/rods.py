@@ -149,7 +149,7 @@ def build_rods(spec: RodsSpec, opening: Opening, catalogue: Catalogue) -> Compon
             Rod(
                 rod.full_name, RodKind(bar.kind), bar.diameter,
                 opening.width if across else opening.depth, bar.wall or None,
-                _supports(spec, opening), rod.start[2],
+                _supports(spec, opening), rod.start[2], holder=opening.material,
             )
             for rod in rods
         ),

@@ -15,7 +15,9 @@ from closetbench.core.beams import Section, above_zero, circle, deflection, long
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.fixings import FASTENERS, board_lateral
 from closetbench.core.grades import NINETY_PERCENT
+from closetbench.core.handling import DENSITIES
 from closetbench.core.loads import (
     ROD_LEAST_METAL,
     ROD_LEAST_WOOD,
@@ -24,6 +26,7 @@ from closetbench.core.loads import (
     ROD_SPAN_OVER,
     ROD_TEST,
 )
+from closetbench.core.materials import Catalogue
 
 
 class RodKind(Enum):
@@ -42,12 +45,13 @@ class RodKind(Enum):
 
 @dataclass(frozen=True)
 class RodGrade:
-    """E and G, bending stress allowed for years, N/mm²; coefficient of variation of E;
-    density, kg/m³."""
+    """E and G, bending stress allowed for years and what it is a share of (mean strength of
+    clear wood, yield of metal), N/mm²; coefficient of variation of E; density, kg/m³."""
 
     e: float
     g: float
     allowed: float
+    mean: float
     cov: float
     density: float
     source: str
@@ -59,29 +63,33 @@ twentieth (coefficient of variation 16 %) by 2.1 (from memory)."""
 
 GRADES: Mapping[RodKind, RodGrade] = {
     RodKind.STEEL: RodGrade(
-        200e3, 77e3, 205 / 1.67, 0.0, 7850,
+        200e3, 77e3, 205 / 1.67, 205, 0.0, 7850,
         "steel: E 200 GPa; yield of soft tube 205 N/mm² over 1.67 (from memory)",
     ),
     RodKind.ALUMINIUM: RodGrade(
-        69e3, 26e3, 110 / 1.95, 0.0, 2700,
+        69e3, 26e3, 110 / 1.95, 110, 0.0, 2700,
         "aluminium 6063: E 69 GPa; yield 110 N/mm² over 1.95 (from memory)",
     ),
     RodKind.PINE: RodGrade(
-        8890, 8890 / 16, 64.8 * CLEAR_WOOD, 0.22, 450,
+        8890, 8890 / 16, 64.8 * CLEAR_WOOD, 64.8, 0.22, 450,
         "ponderosa pine: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (from memory)",
     ),
     RodKind.OAK: RodGrade(
-        12550, 12550 / 16, 98.6 * CLEAR_WOOD, 0.22, 700,
+        12550, 12550 / 16, 98.6 * CLEAR_WOOD, 98.6, 0.22, 700,
         "northern red oak: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (from memory)",
     ),
 }
+SUPPORT_SCREW, SUPPORT_SCREWS, SUPPORT_PLATE = "screw_35x16", 2, 1.5
+"""Screws of a support, how many, and what of their length its plate takes, mm (common
+practice, no published source)."""
 ROD_SOURCE = "Architectural Woodwork Standards, edition 1 (2009), 4.4.16"
 
 
 @dataclass(frozen=True)
 class Rod:
     """A rod as planned: ``span`` between its outer supports, ``supports`` between them,
-    ``wall`` of a tube, ``height`` above the floor (None: not known), ``load`` of clothes."""
+    ``wall`` of a tube, ``height`` above the floor (None: not known), ``load`` of clothes;
+    ``holder``: key of the board that its supports are screwed to (None: not known)."""
 
     name: str
     kind: RodKind
@@ -91,6 +99,7 @@ class Rod:
     supports: int = 0
     height: float | None = None
     load: float = ROD_SERVICE
+    holder: str | None = None
 
     def __post_init__(self) -> None:
         above_zero(self.name, diameter=self.diameter, span=self.span, load=self.load)
@@ -162,7 +171,7 @@ def check(rod: Rod) -> RodResult:
     )
 
 
-def findings(rod: Rod, figures: Figures) -> Iterable[Finding]:
+def findings(rod: Rod, catalogue: Catalogue, figures: Figures) -> Iterable[Finding]:
     """What there is to say about a rod."""
     result, grade = check(rod), GRADES[rod.kind]
     need = math.ceil(rod.span / result.longest - 1e-9) - 1 if result.longest else 0
@@ -171,18 +180,23 @@ def findings(rod: Rod, figures: Figures) -> Iterable[Finding]:
         "ends" if need > rod.supports else ""
     )
     load = f"{figures.on_length(rod.load)} of clothes"
+    reserve = (
+        f"allowed for the weakest twentieth; clear wood bears {figures.stress(grade.mean)} on "
+        "average in a short test" if rod.kind.is_wood else
+        f"allowed for the least yield of its grade, {figures.stress(grade.mean)}"
+    )
     if result.stress > result.allowed:
         yield Finding(
             Severity.DANGER, rod.name, "rod-strength",
             f"bends for good or breaks under {load}", grade.source,
-            figures.stress(result.stress), figures.stress(result.allowed), fix,
+            figures.stress(result.stress), figures.stress(result.allowed), fix, reserve,
         )
     elif result.test > result.allowed:
         yield Finding(
             Severity.WARNING, rod.name, "rod-overload",
             f"has no reserve for the {figures.on_length(ROD_TEST)} that furniture tests hang on "
             "rails", f"{grade.source}; EN 14749 (from memory)",
-            figures.stress(result.test), figures.stress(result.allowed), fix,
+            figures.stress(result.test), figures.stress(result.allowed), fix, reserve,
         )
     least = ROD_LEAST_WOOD if rod.kind.is_wood else ROD_LEAST_METAL
     if rod.diameter < least - 0.05:
@@ -205,10 +219,42 @@ def findings(rod: Rod, figures: Figures) -> Iterable[Finding]:
         figures.small(result.sag), figures.small(result.limit),
         fix or f"passes to {figures.length(math.floor(result.longest))} between supports", spread,
     )
-    yield Finding(
-        Severity.NOT_CHECKED, rod.name, "rod-screws",
-        f"not checked: the screws of its supports, each of which carries up to "
-        f"{figures.force(result.support)}; use every hole of the support, screws that bite at "
-        "least two thirds of the panel, and through the panel into a stud or a cleat where you can",
-        "no published formula for screws loaded sideways in boards",
+    yield _screws(rod, result, catalogue, figures)
+
+
+def _screws(rod: Rod, result: RodResult, catalogue: Catalogue, figures: Figures) -> Finding:
+    """The screws of a support, sideways in the panel that they are in."""
+    screw = FASTENERS[SUPPORT_SCREW]
+    text = (
+        f"the screws of its supports, each of which carries up to {figures.force(result.support)}"
+    )
+    advice = (
+        "use every hole of the support, screws that bite at least two thirds of the panel, and "
+        "through the panel into a stud or a cleat where you can"
+    )
+    try:
+        if rod.holder is None:
+            raise ClosetError(rod.name, "panel", "unknown", "say which board they are in")
+        board = catalogue.material(rod.holder, subject=rod.name)
+        depth = min(screw.length - SUPPORT_PLATE, board.thickness - 2.0)
+        each, source = board_lateral(board, screw, depth)
+        low, high = (board_lateral(board, screw, depth, density=d)[0]
+                     for d in DENSITIES[board.kind][:2])
+    except ClosetError as error:
+        return Finding(
+            Severity.NOT_CHECKED, rod.name, "rod-screws",
+            f"not checked: {text}: {error.limit}; {advice}",
+            "no published formula for screws loaded sideways in such boards",
+            figures.force(result.support),
+        )
+    held = SUPPORT_SCREWS * each
+    holds = result.support <= held
+    return Finding(
+        Severity.NOTE if holds else Severity.WARNING, rod.name, "rod-screws",
+        f"{text}, {SUPPORT_SCREWS} x {catalogue.item(SUPPORT_SCREW).title} in "
+        f"{board.title}{'' if holds else ', may work loose'}", source,
+        figures.force(result.support), figures.force(held),
+        "" if holds else f"{advice}; or one support more",
+        f"{figures.force(SUPPORT_SCREWS * min(low, each))} to "
+        f"{figures.force(SUPPORT_SCREWS * max(high, each))} by the density published for the board",
     )

@@ -165,7 +165,7 @@ def wall_findings(wall: Wall, subject: str) -> list[Finding]:
         Severity.WARNING, subject, "wires",
         "cables and pipes run in walls: find them with a detector, switch the circuit off, and "
         f"drive no screw deeper than it needs; {DEFER}",
-        "NEC 300.4: cables may lie 1-1/4 in (32 mm) behind a stud's face (from memory)",
+        "NEC 300.4(A)(1): cables may lie 1-1/4 in (32 mm) behind a stud's face (quoted)",
     )]
 
 

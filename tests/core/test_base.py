@@ -237,5 +237,6 @@ def test_cleat_height_has_limits_and_a_small_one_is_pointed_at() -> None:
     (said,) = [
         f for f in built(back=BackSpec(cleat_height=60.0)).findings if f.rule == "small-cleats"
     ]
-    assert (said.value, said.limit) == ("18 x 60 mm", "at least 12.7 x 63.5 mm")
+    assert (said.value, said.limit) == (
+        "18.0 mm x 60.0 mm", "at least 12.7 mm x 63.5 mm")
     assert not [f for f in built().findings if f.rule == "small-cleats"]

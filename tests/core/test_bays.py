@@ -119,7 +119,7 @@ def test_shelves_level_on_both_sides_of_a_divider_cannot_both_be_screwed() -> No
                   shelf_joint=Joint.SCREWS)
     (said,) = [f for f in found.findings if f.rule == "level-shelves"]
     assert said.subject == "A, divider 1"
-    assert (said.value, said.limit) == ("10 mm apart", "at least 18 mm")
+    assert (said.value, said.limit) == ("10.0 mm apart", "at least 18.0 mm")
     for apart, joint in ((318.0, Joint.NAILS), (310.0, Joint.GROOVE), (310.0, Joint.CLEATS)):
         quiet = built(BaySpec(heights=(300.0,)), BaySpec(heights=(apart,)), shelf_joint=joint)
         assert not [f for f in quiet.findings if f.rule == "level-shelves"]

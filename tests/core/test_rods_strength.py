@@ -11,13 +11,13 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Severity
 from closetbench.core.loads import ROD_LONGEST
 from closetbench.core.rods_strength import GRADES, Rod, RodKind, check, findings
-from tests.core.wooden import FIGURES, only, rules
+from tests.core.wooden import CATALOGUE, FIGURES, only, rules
 
 STEEL = Rod("rod", RodKind.STEEL, 27.0, 900.0, wall=1.2)
 
 
 def test_a_good_rod_shows_its_figures_and_what_is_not_checked() -> None:
-    found = list(findings(STEEL, FIGURES))
+    found = list(findings(STEEL, CATALOGUE, FIGURES))
     assert rules(found) == ["rod-sag", "rod-screws"]
     assert [f.severity for f in found] == [Severity.NOTE, Severity.NOT_CHECKED]
     assert found[0].spread
@@ -27,7 +27,7 @@ def test_a_good_rod_shows_its_figures_and_what_is_not_checked() -> None:
 
 def test_an_overloaded_rod_is_a_danger() -> None:
     heavy = replace(STEEL, load=400.0)
-    danger = only(findings(heavy, FIGURES), "rod-strength")
+    danger = only(findings(heavy, CATALOGUE, FIGURES), "rod-strength")
     assert danger.severity is Severity.DANGER
     result = check(heavy)
     assert result.stress > result.allowed
@@ -45,18 +45,18 @@ def test_no_reserve_for_the_load_of_tests_is_a_warning() -> None:
     while check(high).test <= check(high).allowed:
         high = replace(high, span=high.span + 20)
     assert check(high).stress <= check(high).allowed
-    assert "rod-overload" in rules(findings(high, FIGURES))
-    assert "rod-strength" not in rules(findings(high, FIGURES))
+    assert "rod-overload" in rules(findings(high, CATALOGUE, FIGURES))
+    assert "rod-strength" not in rules(findings(high, CATALOGUE, FIGURES))
 
 
 def test_a_pole_over_four_feet_sags_and_is_told_how_many_supports() -> None:
     pine = Rod("rod", RodKind.PINE, 31.75, 1800.0)
-    sag = only(findings(pine, FIGURES), "rod-sag")
+    sag = only(findings(pine, CATALOGUE, FIGURES), "rod-sag")
     assert sag.severity is Severity.WARNING
     assert "2 between the ends" in sag.fix
-    assert "rod-supports" in rules(findings(pine, FIGURES))
+    assert "rod-supports" in rules(findings(pine, CATALOGUE, FIGURES))
     carried = replace(pine, supports=2)
-    assert only(findings(carried, FIGURES), "rod-sag").severity is Severity.NOTE
+    assert only(findings(carried, CATALOGUE, FIGURES), "rod-sag").severity is Severity.NOTE
     assert check(carried).support == pytest.approx(30 * 9.80665 * 0.6)
 
 
@@ -66,9 +66,9 @@ def test_longest_never_passes_the_standards_spacing() -> None:
 
 
 def test_thin_rods_are_named() -> None:
-    assert "rod-diameter" in rules(findings(Rod("r", RodKind.OAK, 25.0, 600.0), FIGURES))
-    assert "rod-diameter" in rules(findings(replace(STEEL, diameter=25.0), FIGURES))
-    assert "rod-diameter" not in rules(findings(replace(STEEL, diameter=26.99), FIGURES))
+    assert "rod-diameter" in rules(findings(Rod("r", RodKind.OAK, 25.0, 600.0), CATALOGUE, FIGURES))
+    assert "rod-diameter" in rules(findings(replace(STEEL, diameter=25.0), CATALOGUE, FIGURES))
+    assert "rod-diameter" not in rules(findings(replace(STEEL, diameter=26.99), CATALOGUE, FIGURES))
 
 
 def test_wood_scatters_and_metal_hardly() -> None:
