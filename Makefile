@@ -38,7 +38,7 @@ lint:
 	@tools/lint.sh
 
 bench:
-	@tools/setup.sh test
+	@tools/setup.sh screen
 	set -e; for file in benchmarks/*.py; do echo "== $$file"; $(PYTHON) "$$file"; done
 
 ci:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import FreeCAD
@@ -44,3 +46,15 @@ def run_modal(dialog: QtWidgets.QDialog) -> int:
 def let_events_in() -> None:
     """Handle what waits in the event loop: repainting, a click on Stop."""
     QtCore.QCoreApplication.processEvents()
+
+
+@contextmanager
+def busy(shown: bool = True) -> Iterator[None]:
+    """The pointer says that one has to wait."""
+    if shown:
+        QtWidgets.QApplication.setOverrideCursor(QtCore.Qt.WaitCursor)
+    try:
+        yield
+    finally:
+        if shown:
+            QtWidgets.QApplication.restoreOverrideCursor()

@@ -6,6 +6,7 @@ undo stack included. Undo while the panel is open closes it.
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 from itertools import pairwise
 from typing import Any, ClassVar
@@ -17,15 +18,21 @@ from closetbench.core.errors import ClosetError
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
 from closetbench.gui.looking import show_all
-from closetbench.gui.qt import QtCore, QtWidgets, run_modal, translate
+from closetbench.gui.qt import QtCore, QtWidgets, busy, run_modal, translate
+from closetbench.model import draft
 
 CONTEXT = "Closetbench"
 MARGINS = 56
 """px that FreeCAD's dock, its boxes and the scroll bar take beside a form."""
 NARROWEST, WIDEST = 390, 560
 """px that the dock is made at least and at most, so that values and words are not cut off."""
-PREVIEW_DELAY = 150
-"""ms from the last change to the preview: typing goes on without waiting for shapes."""
+SOON, LATER = 40, 150
+"""ms from the last change to the preview, at least and at most: the longer a preview takes,
+the longer it waits for the typing to pause."""
+SLOW = 100
+"""ms: a preview that takes longer shows a busy sign."""
+WHOLE_DELAY = 700
+"""ms from a preview to the holes that it left out."""
 
 
 class TaskPanel(QtCore.QObject):
@@ -61,8 +68,12 @@ class TaskPanel(QtCore.QObject):
         self._observer = _Observer(self)
         self._preview = QtCore.QTimer(self)
         self._preview.setSingleShot(True)
-        self._preview.setInterval(PREVIEW_DELAY)
-        self._preview.timeout.connect(self.preview_now)
+        self._preview.timeout.connect(self.preview)
+        self._took = 0.0
+        self._whole = QtCore.QTimer(self)
+        self._whole.setSingleShot(True)
+        self._whole.setInterval(WHOLE_DELAY)
+        self._whole.timeout.connect(self._make_whole)
 
     # -- opening and closing
 
@@ -170,10 +181,14 @@ class TaskPanel(QtCore.QObject):
     def left_by_host(self) -> None:
         """FreeCAD has left edit mode, which commits what was done: close, keep it."""
         if self.is_open:
-            QtCore.QTimer.singleShot(0, self._keep)
+            _when_idle(self.doc, self._keep)
 
     def _keep(self) -> None:
+        if not self.is_open:
+            return
         there = self._name in FreeCAD.listDocuments()
+        if there:
+            self.preview_now()
         self._close(self.doc.commitTransaction if there else None)
 
     def _undo_all(self) -> None:
@@ -188,6 +203,7 @@ class TaskPanel(QtCore.QObject):
             return
         self.is_open = False
         self._preview.stop()
+        self._whole.stop()
         FreeCAD.removeDocumentObserver(self._observer)
         TaskPanel.current = None
         if end is not None:
@@ -251,12 +267,34 @@ class TaskPanel(QtCore.QObject):
             child = parent
 
     def preview_soon(self) -> None:
-        """Recompute once the typing pauses."""
-        self._preview.start()
+        """Recompute once the typing pauses, holes later."""
+        self._whole.stop()
+        self._preview.start(int(min(max(SOON, self._took), LATER)))
+
+    def preview(self) -> None:
+        """Recompute what was changed, but for holes, and show what follows."""
+        if self.doc.Recomputing:  # a long recompute lets timers in
+            self._preview.start(LATER)
+            return
+        began = time.perf_counter()
+        with busy(self._took > SLOW), draft.drafting():
+            self.doc.recompute()
+            self.refresh()
+        self._took = 1000 * (time.perf_counter() - began)
+        self._whole.start()
+
+    def _make_whole(self) -> None:
+        # nothing but shapes changes: what is being typed stays alone
+        if self.doc.Recomputing:
+            self._whole.start()
+        elif self.is_open and draft.finish(self.doc):
+            self.doc.recompute()
 
     def preview_now(self) -> None:
-        """Recompute what was changed and show what follows."""
+        """Recompute what was changed, to the last hole, and show what follows."""
         self._preview.stop()
+        self._whole.stop()
+        draft.finish(self.doc)
         self.doc.recompute()
         self.refresh()
 
@@ -296,7 +334,7 @@ class TaskPanel(QtCore.QObject):
         """Click OK or Cancel, once the event in hand is done with."""
         button = self._buttons.button(which) if self._buttons is not None else None
         if button is not None:
-            QtCore.QTimer.singleShot(0, button.click)
+            _when_idle(self.doc, button.click)
 
     def settle(self) -> None:
         """Put the fields into their order; called again when there are new ones."""
@@ -324,7 +362,25 @@ class _Observer:
     def _gone(self, ours: bool) -> None:
         if ours:
             # FreeCAD is in the middle of it: close once it has done
-            QtCore.QTimer.singleShot(0, self._panel.abandon)
+            _when_idle(self._panel.doc, self._panel.abandon)
+
+
+def _when_idle(doc: Any, act: Callable[[], object]) -> None:
+    """Do it from the event loop, but not while a long recompute lets that in."""
+    def try_it() -> None:
+        if _recomputing(doc):
+            QtCore.QTimer.singleShot(20, try_it)
+        else:
+            act()
+
+    QtCore.QTimer.singleShot(0, try_it)
+
+
+def _recomputing(doc: Any) -> bool:
+    try:
+        return bool(doc.Recomputing)
+    except ReferenceError:  # closed meanwhile
+        return False
 
 
 def _edit(obj: Any) -> bool:

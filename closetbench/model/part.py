@@ -12,6 +12,7 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Part
 from closetbench.model.body import BODY, BodyProxy
+from closetbench.model.draft import drafted
 from closetbench.model.properties import BOOL, FLOAT, LENGTH, STRING, put, put_results, result
 from closetbench.model.shapes import panel_shape, placement
 from closetbench.shop.words import machining_words
@@ -55,10 +56,14 @@ def show_panel(
     if obj.Placement != at:
         obj.Placement = at
     mark = _fingerprint(part, catalogue, form)
-    if obj.Fingerprint == mark and not obj.Shape.isNull():
+    there = not obj.Shape.isNull()
+    if obj.Fingerprint == mark and there:
         return
     panel = part.panel
-    shape = panel_shape(panel)
+    drawn, mark = drafted(panel, mark)
+    if obj.Fingerprint == mark and there:
+        return
+    shape = panel_shape(drawn)
     shape.Placement = at
     obj.Shape = shape
     put_results(obj, {

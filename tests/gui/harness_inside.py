@@ -136,6 +136,10 @@ class Driver:
         self._advance(steps)
 
     def _advance(self, steps) -> None:
+        # on a busy machine a recompute takes long, and FreeCAD lets timers in meanwhile
+        if any(doc.Recomputing for doc in FreeCAD.listDocuments().values()):
+            QtCore.QTimer.singleShot(50, lambda: self._advance(steps))
+            return
         try:
             pause = next(steps)
         except StopIteration:

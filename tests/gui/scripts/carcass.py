@@ -13,6 +13,7 @@ def steps(gui):
     yield from adding_carcass(gui, hands)
     yield from wrong_values(gui, hands)
     yield from bays(gui, hands)
+    yield from typing_on(gui, hands)
     yield from undoing(gui, hands)
     yield from second_carcass(gui, hands)
     yield from deleting(gui, hands)
@@ -177,6 +178,32 @@ def bays(gui, hands):
     gui.check(any("shelf" in n for n in names), f"shelves among {names}")
     gui.record("parts", len(names))
     yield
+
+
+def bored(hands):
+    """The number of holes in the sides."""
+    sides = [o for o in hands.ours("ClosetPart") if o.Role == "side"]
+    faces = [f for side in sides for f in side.Shape.Faces]
+    return sum(f.Surface.TypeId == "Part::GeomCylinder" for f in faces)
+
+
+def typing_on(gui, hands):
+    """The preview leaves holes out at first; a pause, or OK, brings them."""
+    (carcass,) = hands.ours("Carcass")
+    before, steps = bored(hands), len(hands.doc.UndoNames)
+    gui.check(before > 20, f"holes for shelf pins: {before}")
+    hands.open(carcass)
+    hands.type("height", "2280")
+    gui.close(carcass.OuterHeight.Value, 2280, "height in the preview")
+    yield 1200
+    gui.check(bored(hands) > 20, "holes after a pause")
+    hands.type("height", "2270")
+    hands.ok()
+    gui.check(bored(hands) > 20, "holes after OK")
+    gui.equal(len(hands.doc.UndoNames), steps + 1, "undo steps")
+    hands.doc.undo()
+    yield 300
+    gui.equal(bored(hands), before, "holes after undo")
 
 
 def undoing(gui, hands):
