@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -18,6 +17,7 @@ from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model.bill import bill_of
 from closetbench.model.properties import put
 from closetbench.shop.bill import bill_rows, save_bill
+from closetbench.shop.tables import Table, tables
 
 CONTEXT = "Closetbench_Bill"
 
@@ -76,8 +76,8 @@ class BillPanel(SpecPanel):
 
     def _larger(self) -> QtWidgets.QTabWidget:
         tabs = QtWidgets.QTabWidget()
-        for name, table in _sections(bill_rows(bill_of(self.obj))):
-            tabs.addTab(_table(table), name)
+        for table in tables(bill_rows(bill_of(self.obj))):
+            tabs.addTab(_table(table), table.name)
         tabs.setCurrentIndex(self.tabs.currentIndex())
         return tabs
 
@@ -91,8 +91,8 @@ class BillPanel(SpecPanel):
         self.note.setText(self._summary())
         at = self.tabs.currentIndex()
         self.tabs.clear()
-        for name, table in _sections(rows):
-            self.tabs.addTab(_table(table), name)
+        for table in tables(rows):
+            self.tabs.addTab(_table(table), table.name)
         self.tabs.setCurrentIndex(max(0, at))
 
     def _summary(self) -> str:
@@ -119,49 +119,33 @@ class BillPanel(SpecPanel):
             report_written(_tr("Written: {}").format(written), self.obj.Closet)
 
 
-def _sections(rows: Sequence[Sequence[object]]) -> list[tuple[str, list[list[str]]]]:
-    """The bill's sections: name, then rows of texts; an empty row parts two of them."""
-    found: list[tuple[str, list[list[str]]]] = []
-    fresh = False
-    for row in rows:
-        if not row:
-            fresh = True
-        elif fresh:
-            found.append((str(row[0]), []))
-            fresh = False
-        elif found:
-            found[-1][1].append(["" if cell is None else _cell(cell) for cell in row])
-    return found
-
-
 def _cell(cell: object) -> str:
+    if cell is None:
+        return ""
     return f"{cell:.3f}".rstrip("0").rstrip(".") if isinstance(cell, float) else str(cell)
 
 
-def _table(rows: list[list[str]]) -> QtWidgets.QWidget:
-    """The first row of more than one cell is the head; rows of one cell before it, notes."""
+def _table(table: Table) -> QtWidgets.QWidget:
     page = QtWidgets.QWidget()
     box = QtWidgets.QVBoxLayout(page)
     box.setContentsMargins(2, 2, 2, 2)
-    at = 0
-    while at < len(rows) and len(rows[at]) == 1:
-        note = QtWidgets.QLabel(rows[at][0])
+    for text in table.notes:
+        note = QtWidgets.QLabel(text)
         note.setWordWrap(True)
         box.addWidget(note)
-        at += 1
-    heads, body = (rows[at], rows[at + 1:]) if at < len(rows) else ([], [])
-    table = QtWidgets.QTableWidget(len(body), len(heads))
-    table.setHorizontalHeaderLabels(heads)
-    table.verticalHeader().hide()
-    table.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
-    for i, row in enumerate(body):
-        for j, text in enumerate(row[: len(heads)]):
+    grid = QtWidgets.QTableWidget(len(table.rows), len(table.heads))
+    grid.setHorizontalHeaderLabels(table.heads)
+    grid.verticalHeader().hide()
+    grid.setEditTriggers(QtWidgets.QAbstractItemView.NoEditTriggers)
+    for i, row in enumerate(table.rows):
+        for j, cell in enumerate(row[: len(table.heads)]):
+            text = _cell(cell)
             item = QtWidgets.QTableWidgetItem(text)
             item.setToolTip(text)
-            table.setItem(i, j, item)
-    table.resizeColumnsToContents()
-    for j in range(len(heads)):
-        table.setColumnWidth(j, min(table.columnWidth(j), 260))
-    table.resizeRowsToContents()
-    box.addWidget(table, 1)
+            grid.setItem(i, j, item)
+    grid.resizeColumnsToContents()
+    for j in range(len(table.heads)):
+        grid.setColumnWidth(j, min(grid.columnWidth(j), 260))
+    grid.resizeRowsToContents()
+    box.addWidget(grid, 1)
     return page

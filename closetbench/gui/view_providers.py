@@ -30,6 +30,11 @@ _MODE = "Tree only"
 def attach(obj: Any) -> None:
     """Give an object its view provider, and its first colours, where it has none yet."""
     view = obj.ViewObject
+    if class_of(obj) == "BillSheet":
+        # FreeCAD's own does all; a proxy, whatever it is, has it shown in the tree
+        if view is not None and view.Proxy is None:
+            view.Proxy = 0
+        return
     if view is None or isinstance(getattr(view, "Proxy", None), ViewProvider):
         return
     fresh = getattr(view, "Proxy", None) is None
@@ -103,11 +108,15 @@ class ViewProvider:
     def onDelete(self, view: Any, names: Any) -> bool:  # noqa: N802
         """Take along what cannot be without the object."""
         obj = view.Object
+        doc = obj.Document
+        if class_of(obj) == "Bill":
+            children.delete_with(obj)
         if class_of(obj) in ("Closet", *_COMPONENTS):
             papers = [o.Name for o in children.claimed(obj) if class_of(o) in children.PLANS]
+            papers = [s.Name for n in papers for s in children.claimed(doc.getObject(n))] + papers
             children.delete_with(obj)
             for name in papers:
-                obj.Document.removeObject(name)
+                doc.removeObject(name)
         return True
 
     def canDelete(self, other: Any) -> bool:  # noqa: N802

@@ -7,6 +7,7 @@ date: its texts would slow every recompute down.
 from __future__ import annotations
 
 import hashlib
+from dataclasses import replace
 from typing import Any
 
 from closetbench.core.errors import ClosetError
@@ -15,7 +16,7 @@ from closetbench.model.bridge import catalogue_of, closet_of, format_of
 from closetbench.model.layout import plan_of
 from closetbench.model.properties import BOOL, FLOAT, LENGTH, LINK, STRING, TEXTS, Prop, put, result
 from closetbench.shop.bill import Bill as Lines
-from closetbench.shop.bill import bill_rows
+from closetbench.shop.bill import bill_rows, closet_bill
 from closetbench.shop.buying import BAND_WASTE
 from closetbench.shop.csv_text import csv_field
 
@@ -63,8 +64,7 @@ def bill_of(obj: Any) -> Lines:
     if obj.Closet is None:
         raise ClosetError(obj.Label, "closet", "none", "link the closet that the bill is for")
     closet = closet_of(obj.Closet)
-    return Lines(
-        closet.design.name, closet.parts, catalogue_of(obj.Closet),
-        plan_of(obj.Layout) if obj.Layout is not None else None, closet.hardware,
-        closet.findings, format_of(obj.Closet), obj.RouterBit.Value or None, obj.BandWaste,
-    )
+    whole = closet_bill(
+        closet, plan_of(obj.Layout) if obj.Layout is not None else None,
+        catalogue_of(obj.Closet), format_of(obj.Closet), obj.RouterBit.Value or None)
+    return replace(whole, band_waste=obj.BandWaste)

@@ -71,6 +71,8 @@ def claimed(obj: Any) -> list[Any]:
     if class_of(obj) == "Closet":
         plans = [o for o in obj.InList if class_of(o) in PLANS]
         return [*(o for o in obj.Group if class_of(o) != "Bay"), *plans]
+    if class_of(obj) == "Bill":
+        return [o for o in obj.InList if class_of(o) == "BillSheet"]
     return [*getattr(obj, "BayList", ()), *parts_of(obj)]
 
 

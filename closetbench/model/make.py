@@ -16,6 +16,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
 from closetbench.model.base import create
 from closetbench.model.bill import Bill
+from closetbench.model.bill_sheet import BillSheet
 from closetbench.model.bridge import catalogue_of, chain_of, closet_for, survey_for
 from closetbench.model.carcass import Carcass, write_bay, write_carcass
 from closetbench.model.children import ensure_bays
@@ -84,6 +85,13 @@ def make_bill(doc: Any, closet: Any, layout: Any | None = None) -> Any:
     bill.Closet = closet
     bill.Layout = layout
     return bill
+
+
+def make_bill_sheet(doc: Any, bill: Any) -> Any:
+    """A spreadsheet that holds a bill's lines, filled in the next recompute."""
+    sheet = create(doc, BillSheet, "BillSheet", f"{bill.Label}, spreadsheet")
+    sheet.Bill = bill
+    return sheet
 
 
 def write_spec(obj: Any, spec: ClosetDesign | Spec | BaySpec) -> None:

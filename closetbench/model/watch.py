@@ -46,6 +46,15 @@ class _Observer:
     def slotActivateDocument(self, doc: Any) -> None:  # noqa: N802
         _heal(doc)
 
+    def slotUndoDocument(self, doc: Any) -> None:  # noqa: N802
+        """A spreadsheet gets back what was typed into its cells, but not what that comes to."""
+        if doc.Name in _documents:
+            for obj in doc.Objects:
+                if str(getattr(obj, TAG, "")).endswith(".BillSheet"):
+                    obj.recompute()
+
+    slotRedoDocument = slotUndoDocument  # noqa: N815
+
     def slotBeforeRecomputeDocument(self, doc: Any) -> None:  # noqa: N802
         # 1.1 does not tell Python of this moment: what follows must not hang on it
         if doc.Name in _documents:
