@@ -17,7 +17,8 @@ import closetbench
 NAMESPACE = "{https://wiki.freecad.org/Package_Metadata}"
 NOT_OURS = {".git", ".venv", "build", "__pycache__", ".hypothesis"}
 FREECAD_GIVES = {
-    "FreeCAD", "FreeCADGui", "Part", "Mesh", "TechDraw", "Spreadsheet", "PySide", "pivy",
+    "FreeCAD", "FreeCADGui", "Part", "Mesh", "TechDraw", "TechDrawGui", "Spreadsheet", "Import",
+    "ImportGui", "PySide", "pivy",
 }  # fmt: skip
 LIBRARIES = {"ezdxf", "matplotlib", "networkx", "numpy", "openpyxl", "scipy", "shapely"}
 LONGEST_FILE = 420

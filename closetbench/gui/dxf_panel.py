@@ -103,16 +103,17 @@ class DxfPanel(TaskPanel):
         form = bridge.format_of(self.closet)
         written: list[Path] = []
         if self.whole.value():
-            path = _made(folder) / f"{self._stem()}.dxf"
+            path = made(folder) / f"{self._stem()}.dxf"
             written.append(dxf.layout_dxf(self.plan, self.parts, path, form))
         if self.sheets.value():
-            written += dxf.sheet_files(self.plan, self.parts, _made(folder / "sheets"), form)
+            written += dxf.sheet_files(self.plan, self.parts, made(folder / "sheets"), form)
         if self.each.value():
-            written += dxf.part_files(self.all_parts, _made(folder / "parts"), form)
+            written += dxf.part_files(self.all_parts, made(folder / "parts"), form)
         report_written(_tr("{} drawings written to {}").format(len(written), folder), self.closet)
 
 
-def _made(folder: Path) -> Path:
+def made(folder: Path) -> Path:
+    """The folder, made where it was not there."""
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:

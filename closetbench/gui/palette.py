@@ -19,6 +19,8 @@ EDGES: Colour = (0.25, 0.20, 0.16)
 PIECES: dict[str, Colour] = {"Bar": (0.78, 0.80, 0.82), "ExistingPiece": (0.55, 0.68, 0.72)}
 """Colours of what is not cut from boards, by class."""
 SHEET: Colour = (0.95, 0.84, 0.66)
+LABEL: Colour = (0.55, 0.10, 0.05)
+"""Words in the 3D view: dark red stands out from boards and from FreeCAD's grounds."""
 UNKNOWN: Colour = (0.75, 0.75, 0.75)
 
 
@@ -31,6 +33,26 @@ def board_colour(material: Material | None) -> Colour:
         return (0.99, 0.92, 0.77)
     if "black" in material.key:
         return (0.30, 0.30, 0.31)
+    return red, green, blue
+
+
+def band_colour(board: Colour) -> Colour:
+    """The colour of an edge band on a board of a colour."""
+    return _mixed(board, (0.45, 0.26, 0.10), 0.5)
+
+
+def groove_colour(board: Colour) -> Colour:
+    """The colour of what is cut into a board."""
+    return _mixed(board, (0.0, 0.0, 0.0), 0.3)
+
+
+def cut_colour(board: Colour) -> Colour:
+    """The colour of a board where the view cuts through it."""
+    return _mixed(board, (0.60, 0.22, 0.10), 0.55)
+
+
+def _mixed(one: Colour, other: Colour, share: float) -> Colour:
+    red, green, blue = (a + share * (b - a) for a, b in zip(one, other, strict=True))
     return red, green, blue
 
 

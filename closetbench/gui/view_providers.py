@@ -9,7 +9,7 @@ from typing import Any
 from pivy import coin
 
 from closetbench.core.errors import ClosetError
-from closetbench.gui import palette
+from closetbench.gui import face_colours, palette
 from closetbench.gui.qt import icon, icon_file
 from closetbench.model import bridge, children
 from closetbench.model.base import class_of
@@ -93,6 +93,8 @@ class ViewProvider:
         the tree asks for children again only when the object that claims them changes."""
         if prop == "Material" and class_of(obj) in ("ClosetPart", "GroovedPanel"):
             _paint(obj)
+        elif prop == "Fingerprint" and hasattr(obj, "Bands") and not obj.Document.Restoring:
+            face_colours.show_soon(obj)
         if prop in _CLAIMANTS and not obj.Document.Restoring:
             above = getattr(obj, prop)
             if above is not None and hasattr(above, "PartCount"):
@@ -206,3 +208,5 @@ def _paint(obj: Any) -> None:
     except ClosetError:
         material = None
     view.ShapeColor = palette.board_colour(material)
+    if hasattr(obj, "Bands"):
+        face_colours.show_soon(obj)

@@ -13,8 +13,9 @@ from closetbench.gui.qt import icon_file
 _QT = FreeCAD.Qt.QT_TRANSLATE_NOOP
 _CLOSET = _QT("Workbench", "Closet")
 _SHOP = _QT("Workbench", "Closet shop papers")
+_VIEW = _QT("Workbench", "Closet views")
 
-MODULES = ("closet", "components", "contents", "papers", "checks")
+MODULES = ("closet", "components", "contents", "papers", "checks", "seeing")
 """Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
 
 
@@ -27,8 +28,10 @@ def toolbars() -> dict[str, list[str]]:
             "Closetbench_SurveySheet",
         ],
         _SHOP: [
-            "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_Examples",
+            "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_BillSheet",
+            "Closetbench_Step", "Closetbench_Examples",
         ],
+        _VIEW: ["Closetbench_Look", "Closetbench_Pictures"],
     }
 
 

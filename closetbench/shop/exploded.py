@@ -18,23 +18,58 @@ _SHUTS = (Role.FRONT, Role.DOOR, Role.STILE, Role.RAIL, Role.MULLION, Role.BENCH
 _HOSTS = (Role.SIDE, Role.BENCH_FRAME)
 
 
+_TURNS = (
+    (Role.BASE_FRAME, Role.BENCH_FRAME), (Role.BOTTOM,), (Role.SIDE,), (Role.DIVIDER,),
+    (Role.FIXED_SHELF,), (Role.TOP, Role.CLEAT), (Role.BACK,), (Role.TOE_KICK,),
+    (Role.EXISTING,), (Role.BOX_SIDE, Role.BOX_FRONT, Role.BOX_BACK), (Role.BOX_BOTTOM,),
+    (Role.ADJUSTABLE_SHELF, Role.SHOE_SHELF, Role.CORNER_SHELF, Role.OVER_SHELF, Role.ROD),
+    (Role.LIP, Role.BENCH_TOP, Role.BENCH_FACE, Role.LID), (Role.STILE, Role.MULLION, Role.RAIL),
+    (Role.FRONT, Role.DOOR),
+)
+"""Kinds of parts in the turn in which they go together: the frame and the box from the floor
+up, then what goes into it, then what shuts it. Common practice, no published source."""
+
+
 def exploded(components: Sequence[Component]) -> tuple[Body, ...]:
     """Every body moved away from the middle of the closet, what goes into the carcasses in
     front of them, fronts and frames farther still."""
+    way = offsets(components)
+    return tuple(moved(b, *way[b.full_name]) for c in components for b in c.bodies)
+
+
+def offsets(components: Sequence[Component]) -> dict[str, Vector]:
+    """How far each body goes from where it belongs when the closet is pulled apart, mm in
+    the closet's frame, by its full name."""
+    if not components:
+        return {}
     boxes = [c.box for c in components]
     depth = max(b.y1 for b in boxes) - min(b.y0 for b in boxes)
     middle = _middle(Box(
         min(b.x0 for b in boxes), min(b.y0 for b in boxes), min(b.z0 for b in boxes),
         max(b.x1 for b in boxes), max(b.y1 for b in boxes), max(b.z1 for b in boxes),
     ))
-    found: list[Body] = []
+    found: dict[str, Vector] = {}
     for component in components:
         ahead = 0.0 if any(b.role in _HOSTS for b in component.bodies) else AHEAD * depth
         for body in component.bodies:
             own = _middle(body.box())
             out = 0.6 * depth if body.role in _SHUTS else 0.0
             dx, dy, dz = (APART * (o - m) for o, m in zip(own, middle, strict=True))
-            found.append(moved(body, dx, dy - ahead - out, dz))
+            found[body.full_name] = (dx, dy - ahead - out, dz)
+    return found
+
+
+def turns(components: Sequence[Component]) -> tuple[tuple[str, ...], ...]:
+    """Full names of the bodies that go together in one turn, turn after turn: a component
+    after another in the closet's order, those without a carcass's sides last."""
+    hosts = [c for c in components if any(b.role in _HOSTS for b in c.bodies)]
+    others = [c for c in components if c not in hosts]
+    found = []
+    for component in (*hosts, *others):
+        for roles in (*_TURNS, tuple(r for r in Role if not any(r in t for t in _TURNS))):
+            names = tuple(b.full_name for b in component.bodies if b.role in roles)
+            if names:
+                found.append(names)
     return tuple(found)
 
 

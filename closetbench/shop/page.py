@@ -146,6 +146,11 @@ class Page:
         """Save by the ending of the name; ``DocumentError`` for another or where that fails."""
         return write_pages([self], path)[0]
 
+    def drawn(self, ending: str) -> bytes:
+        """The file's content, by the ending of its name; ``DocumentError`` for another."""
+        check_ending(f"picture{ending}", self.subject)
+        return _saved([self], ending.lower())
+
 
 def write_pages(pages: Sequence[Page], path: str | Path) -> tuple[Path, ...]:
     """Save pages by the ending of the name: a PDF holds them all, of pictures each page after

@@ -1,10 +1,12 @@
-"""The pictures of a whole closet: as it stands, from the front, and its sheets.
+"""The pictures of a whole closet: as it stands, from the front, from above, and
+its sheets.
 
-The drawing is in ``view`` (axonometric view, front elevation) and ``sheets``.
+The drawing is in ``view`` (axonometric view, front elevation), ``plan_view`` and ``sheets``.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable, Collection
 from pathlib import Path
 
 from closetbench.core.closet import Closet
@@ -12,49 +14,74 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Role
 from closetbench.core.specs import CarcassSpec
+from closetbench.shop.atomic import write_bytes_atomically
 from closetbench.shop.exploded import exploded
-from closetbench.shop.sheets import write_sheets
-from closetbench.shop.view import Line, write_axonometric, write_elevation
+from closetbench.shop.page import Page
+from closetbench.shop.plan_view import plan_page
+from closetbench.shop.sheets import sheets_page
+from closetbench.shop.view import Line, axonometric_page, elevation_page
 from closetbench.stock.plan import Plan
+
+KINDS = ("room", "carcass", "view", "exploded", "front", "plan", "sheets")
+"""The pictures there are, by the start of their files' names."""
 
 
 def write_pictures(
-    folder: str | Path, closet: Closet, plan: Plan, catalogue: Catalogue,
-    form: LengthFormat = MILLIMETRES, ending: str = ".png",
+    folder: str | Path, closet: Closet, plan: Plan | None, catalogue: Catalogue,
+    form: LengthFormat = MILLIMETRES, ending: str = ".png", kinds: Collection[str] = KINDS,
+    stem: str = "",
 ) -> tuple[Path, ...]:
-    """Write the pictures into a folder that is there.
+    """Write pictures into a folder that is there.
 
     ``room`` before anything stands in it, where it was measured; ``carcass``, where more
     than carcasses is in the closet; ``view`` and ``exploded`` with everything; ``front``,
-    where there are bays; ``sheets``. ``ending``: .png, .svg or .pdf. Raises
-    ``DocumentError`` where a picture cannot be made or written.
+    where there are bays; ``plan`` from above; ``sheets``, where they are planned.
+    ``ending``: .png, .svg or .pdf; ``stem``: goes before the names. Raises
+    ``DocumentError`` where a picture cannot be made or written; all of them are drawn
+    before the first is written.
     """
     place = Path(folder)
+    pages = pictures(closet, plan, catalogue, form, kinds)
+    drawn = [
+        (place / f"{stem}{kind}{ending}", page.drawn(ending)) for kind, page in pages.items()
+    ]
+    return tuple(write_bytes_atomically(path, data, "picture") for path, data in drawn)
+
+
+def pictures(
+    closet: Closet, plan: Plan | None, catalogue: Catalogue, form: LengthFormat = MILLIMETRES,
+    kinds: Collection[str] = KINDS,
+) -> dict[str, Page]:
+    """The pages of those kinds that the closet has something for, by their kinds."""
     title = closet.design.name
     room = room_lines(closet)
     carcasses = {c.name for c in closet.design.components if isinstance(c, CarcassSpec)}
     standing = [
         c for c in closet.components if any(b.role is not Role.PANEL for b in c.bodies)
     ]
-    made = []
-    if room:
-        made.append(write_axonometric(
-            place / f"room{ending}", (), title, form, room, "the room as measured, empty"))
-    if carcasses and len(standing) > len(carcasses):
-        bare = [b for c in standing if c.name in carcasses for b in c.bodies]
-        made.append(write_axonometric(
-            place / f"carcass{ending}", bare, title, form, room, "the carcasses alone"))
-    made.append(write_axonometric(place / f"view{ending}", closet.bodies, title, form, room))
-    if standing:
-        made.append(write_axonometric(
-            place / f"exploded{ending}", exploded(standing), title, form, (),
-            "pulled apart, parts and fittings before the carcasses", sized=False))
-    if any(c.bays for c in standing):
-        bodies = [b for c in standing for b in c.bodies]
-        bays = [b for c in standing for b in c.bays]
-        made.append(write_elevation(place / f"front{ending}", bodies, bays, title, form))
-    made.append(write_sheets(place / f"sheets{ending}", plan, closet.parts, title, form, catalogue))
-    return tuple(made)
+    bodies = [b for c in standing for b in c.bodies]
+    bays = [b for c in standing for b in c.bays]
+    made: dict[str, Page] = {}
+
+    def add(kind: str, there: object, make: Callable[[], Page]) -> None:
+        if there and kind in kinds:
+            made[kind] = make()
+
+    add("room", room, lambda: axonometric_page(
+        (), title, form, room, "the room as measured, empty"))
+    add("carcass", carcasses and len(standing) > len(carcasses), lambda: axonometric_page(
+        [b for c in standing if c.name in carcasses for b in c.bodies], title, form, room,
+        "the carcasses alone"))
+    add("view", closet.bodies, lambda: axonometric_page(closet.bodies, title, form, room))
+    add("exploded", standing, lambda: axonometric_page(
+        exploded(standing), title, form, (),
+        "pulled apart, parts and fittings before the carcasses", sized=False))
+    add("front", bays, lambda: elevation_page(bodies, bays, title, form))
+    add("plan", bodies, lambda: plan_page(bodies, bays, title, form, room))
+    if plan is not None:
+        planned = plan
+        add("sheets", True, lambda: sheets_page(planned, closet.parts, title, form, catalogue))
+    return made
 
 
 def room_lines(closet: Closet) -> tuple[Line, ...]:

@@ -32,7 +32,7 @@ _LEVEL = (Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.ADJUSTABLE_SHELF)
 Line = tuple[Vector, Vector]
 
 
-class _Camera:
+class Camera:
     """Turns the closet's millimetres into the page's inches, along parallel rays."""
 
     def __init__(self, turn: float, lift: float) -> None:
@@ -75,16 +75,16 @@ def axonometric_page(
     they may stand alone. ``caption``: what it shows, under the title. ``sized``: with its
     outer sizes.
     """
-    box = _bounds(parts, "axonometric view") if parts or not room else _around(
+    box = bounds(parts, "axonometric view") if parts or not room else _around(
         [p for line in room for p in line])
     page = Page(9.0, 9.0, "axonometric view")
-    camera = _Camera(TURN, LIFT)
+    camera = Camera(TURN, LIFT)
     corners = [(x, y, z) for x in (box.x0, box.x1) for y in (box.y0, box.y1)
                for z in (box.z0, box.z1)]
     camera.aim([*corners, *(p for line in room for p in line)], 0.9, 1.55, 7.2, 6.55)
-    _room(page, camera, room, 0.9)
-    _paint(page, camera, painted(parts, camera.toward))
-    _room(page, camera, room, 0.25)
+    room_edges(page, camera, room, 0.9)
+    paint(page, camera, painted(parts, camera.toward))
+    room_edges(page, camera, room, 0.25)
     gap = 0.28 / camera.scale
     ends = [(box.x0, box.y0, box.z0), (box.x1, box.y1, box.z1), *(p for r in room for p in r)]
     left, right = min(p[0] for p in ends) - gap, max(p[0] for p in ends) + gap
@@ -97,8 +97,8 @@ def axonometric_page(
         (height, box.z1 - box.z0, True),
     ):
         _slanted(page, camera(start), camera(end), form.text(size), upright)
-    _heading(page, title, caption or f"{len(parts)} parts, seen from the right, no perspective")
-    _role_legend(page, parts)
+    heading(page, title, caption or f"{len(parts)} parts, seen from the right, no perspective")
+    role_legend(page, parts)
     return page
 
 
@@ -106,34 +106,34 @@ def elevation_page(
     parts: Sequence[Body], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES
 ) -> Page:
     """The closet from the front: widths of the bays, clear heights between shelves."""
-    box = _bounds(parts, "front elevation")
+    box = bounds(parts, "front elevation")
     span, rise = box.x1 - box.x0, box.z1 - box.z0
     scale = min(7.2 / span, 7.2 / rise)
     width = max(7.5, span * scale + 2.2)
     height = rise * scale + 3.35
     page = Page(width, height, "front elevation")
-    camera = _Camera(0.0, 0.0)
+    camera = Camera(0.0, 0.0)
     left = (width - span * scale) / 2 + 0.25
     camera.scale, camera.shift = scale, (left - box.x0 * scale, 2.25 - box.z0 * scale)
-    _paint(page, camera, painted(parts, _FRONT))
+    paint(page, camera, painted(parts, _FRONT))
     floor = camera((0.0, 0.0, box.z0))[1]
     page.line(((left - 0.5, floor), (left + span * scale + 0.3, floor)), INK, 1.4)
-    shown = [b for b in bays if not any(_holds(o.space, b.space) for o in bays if o is not b)]
+    shown = [b for b in bays if not any(holds(o.space, b.space) for o in bays if o is not b)]
     for bay in shown:
         _bay(page, camera, bay, parts, form, floor)
     x0, x1, y1 = left, left + span * scale, floor + rise * scale
     whole = floor - _BAYS - max(
-        [0.32, *(0.2 + w for b in shown if (w := text_width(form.text(_wide(b)), 7.5))
-                 > _wide(b) * scale - 0.2)])
+        [0.32, *(0.2 + w for b in shown if (w := text_width(form.text(wide(b)), 7.5))
+                 > wide(b) * scale - 0.2)])
     page.dimension((x0, whole), (x1, whole), form.text(span), 8.5)
     page.dimension((x0 - 0.4, floor), (x0 - 0.4, y1), form.text(rise), 8.5)
     for x in (x0, x1):
         page.line(((x, floor - 0.08), (x, whole - 0.08)), FAINT, 0.4)
     page.line(((x0 - 0.08, y1), (x0 - 0.48, y1)), FAINT, 0.4)
-    _heading(page, title, "front elevation; heights between shelves and widths of bays are clear")
-    bar, words = _bar_length(scale, form)
+    heading(page, title, "front elevation; heights between shelves and widths of bays are clear")
+    bar, words = bar_length(scale, form)
     page.scale_bar((page.width - 0.45 - bar, 0.3), bar, words)
-    _role_legend(page, parts, page.width - bar - 1.3)
+    role_legend(page, parts, page.width - bar - 1.3)
     return page
 
 
@@ -155,7 +155,8 @@ def write_elevation(
     return elevation_page(parts, bays, title, form).write(path)
 
 
-def _bounds(parts: Sequence[Body], subject: str) -> Box:
+def bounds(parts: Sequence[Body], subject: str) -> Box:
+    """The box around what is drawn; ``DocumentError`` about ``subject`` for nothing."""
     if not parts:
         raise DocumentError(subject, "number of parts", 0, "there is nothing to draw yet")
     return box_around(parts)
@@ -166,7 +167,8 @@ def _around(points: Sequence[Vector]) -> Box:
     return Box(min(xs), min(ys), min(zs), max(xs), max(ys), max(zs))
 
 
-def _paint(page: Page, camera: _Camera, patches: Sequence[Patch]) -> None:
+def paint(page: Page, camera: Camera, patches: Sequence[Patch]) -> None:
+    """Paint faces as shaded areas with their edges, the farthest first."""
     rings: list[list[Point]] = []
     fills, edges, widths = [], [], []
     for patch in patches:
@@ -185,7 +187,8 @@ def _paint(page: Page, camera: _Camera, patches: Sequence[Patch]) -> None:
     page.shapes(rings, fills, edges, widths)
 
 
-def _room(page: Page, camera: _Camera, room: Sequence[Line], alpha: float) -> None:
+def room_edges(page: Page, camera: Camera, room: Sequence[Line], alpha: float) -> None:
+    """The room's edges, dashed."""
     for start, end in room:
         page.line((camera(start), camera(end)), FAINT, 0.8, (5.0, 3.0), alpha)
 
@@ -205,18 +208,19 @@ def _slanted(page: Page, start: Point, end: Point, words: str, upright: bool) ->
     page.text(at, words, 8.5, turn=turn, rise="top")
 
 
-def _wide(bay: Bay) -> float:
+def wide(bay: Bay) -> float:
+    """A bay's clear width, mm."""
     return bay.space.x1 - bay.space.x0
 
 
-def _holds(outer: Box, inner: Box) -> bool:
+def holds(outer: Box, inner: Box) -> bool:
     """Whether a bay lies in another, as one under a bench in a bay does: both widths would
     be written on one line."""
     return outer.x0 < inner.x0 + 1e-6 and inner.x1 < outer.x1 + 1e-6 and outer.overlaps(inner)
 
 
 def _bay(
-    page: Page, camera: _Camera, bay: Bay, parts: Sequence[Body], form: LengthFormat, floor: float
+    page: Page, camera: Camera, bay: Bay, parts: Sequence[Body], form: LengthFormat, floor: float
 ) -> None:
     """A bay's clear width under it, and its clear heights in it."""
     x0, x1 = bay.space.x0, bay.space.x1
@@ -225,7 +229,7 @@ def _bay(
     a, b = camera((x0, 0.0, 0.0))[0], camera((x1, 0.0, 0.0))[0]
     for x in (a, b):
         page.line(((x, floor - 0.08), (x, y - 0.08)), FAINT, 0.4)
-    page.dimension((a, y), (b, y), form.text(_wide(bay)))
+    page.dimension((a, y), (b, y), form.text(wide(bay)))
     levels = sorted(
         (box.z0, box.z1) for p in parts if p.role in _LEVEL
         for box in (p.box(),) if box.x0 < middle < box.x1
@@ -238,7 +242,7 @@ def _bay(
             page.dimension((at, start), (at, end), form.text(over - under))
 
 
-def _bar_length(scale: float, form: LengthFormat) -> tuple[float, str]:
+def bar_length(scale: float, form: LengthFormat) -> tuple[float, str]:
     """Inches of paper and words of a scale bar of 500 mm or 20 in, or a good part of that."""
     inches = form.unit == "in"
     unit = float(INCH) if inches else 1.0
@@ -248,12 +252,13 @@ def _bar_length(scale: float, form: LengthFormat) -> tuple[float, str]:
     return length * unit * scale, f"{length} in" if inches else f"{length} mm"
 
 
-def _heading(page: Page, title: str, below: str) -> None:
+def heading(page: Page, title: str, below: str) -> None:
+    """The title of a page and what is below it."""
     page.text((0.45, page.height - 0.42), title, 14.0, align="left", bold=True)
     page.text((0.45, page.height - 0.7), below, 8.5, FAINT, align="left")
 
 
-def _role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
+def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
     """Swatches of the roles that occur, in rows from the lower left corner upwards."""
     right = width if width is not None else page.width - 0.45
     rows: list[list[Role]] = [[]]

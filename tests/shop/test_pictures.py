@@ -22,12 +22,14 @@ from closetbench.core.existing import ExistingSpec
 from closetbench.core.inside import Spot
 from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS, LengthFormat
 from closetbench.core.panel import Box
+from closetbench.core.parts import Role
 from closetbench.core.rods import RodsSpec
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
 from closetbench.resources import load_catalogue
 from closetbench.shop import picture, sheets, view
-from closetbench.shop.exploded import exploded
+from closetbench.shop.exploded import exploded, offsets, turns
 from closetbench.shop.page import Page, fitting_size, text_width
+from closetbench.shop.plan_view import plan_page
 from closetbench.stock.plan import Plan
 from tests.core.rooms import TrueRoom
 from tests.shop import samples
@@ -224,10 +226,14 @@ def test_the_pictures_of_a_whole_closet(tmp_path: Path) -> None:
     closet = Closet(
         ClosetDesign("The box room"), None, Envelope(1500.0, 560.0, 2200.0), (component,), ())
     paths = picture.write_pictures(tmp_path, closet, PLAN, samples.catalogue())
-    assert [p.name for p in paths] == ["view.png", "exploded.png", "front.png", "sheets.png"]
+    assert [p.name for p in paths] == [
+        "view.png", "exploded.png", "front.png", "plan.png", "sheets.png"]
     loose = replace(closet, components=(replace(component, bays=()),))
     paths = picture.write_pictures(tmp_path, loose, PLAN, samples.catalogue(), ending=".svg")
-    assert [p.name for p in paths] == ["view.svg", "exploded.svg", "sheets.svg"]
+    assert [p.name for p in paths] == ["view.svg", "exploded.svg", "plan.svg", "sheets.svg"]
+    some = picture.write_pictures(
+        tmp_path, closet, None, samples.catalogue(), kinds=("front", "sheets"), stem="case-")
+    assert [p.name for p in some] == ["case-front.png"]
     assert picture.room_lines(closet) == ()
 
 
@@ -238,13 +244,48 @@ def test_the_room_and_the_carcasses_have_pictures_of_their_own(
         CarcassSpec("A", "mdf18"), RodsSpec("rod", Spot("A")), PanelSpec("loose", "mdf18", 900, 300)
     ))
     closet = build_closet(design, load_catalogue())
-    monkeypatch.setattr(picture, "write_sheets", lambda path, *_: path)
+    monkeypatch.setattr(picture, "sheets_page", lambda *_: Page(1.0, 1.0, "sheets"))
     paths = picture.write_pictures(tmp_path, closet, PLAN, samples.catalogue())
-    assert [p.stem for p in paths] == ["room", "carcass", "view", "exploded", "front", "sheets"]
+    assert [p.stem for p in paths] == list(picture.KINDS)
     page = view.axonometric_page((), "x", room=picture.room_lines(closet), caption="empty")
     assert "empty" in words(page)
     # the room's own sizes stand on it, to the millimetre
     assert {"1900 mm", "600 mm", "2400 mm"} <= set(words(page))
+
+
+def test_the_plan_has_the_bays_and_leaves_out_what_is_high() -> None:
+    design = ClosetDesign("The closet", size=(1300.0, 600.0, 2000.0), components=(
+        CarcassSpec("A", "mdf18", bays=(BaySpec(700.0), BaySpec(fixed=3))),))
+    closet = build_closet(design, load_catalogue())
+    (case,) = closet.components
+    page = plan_page(case.bodies, case.bays, "x", room=picture.room_lines(closet))
+    found = words(page)
+    assert {"1300 mm", "600 mm"} <= set(found)
+    assert {MILLIMETRES.text(b.space.x1 - b.space.x0) for b in case.bays} <= set(found)
+    assert "top" not in found
+    assert "bottom" in found
+    with pytest.raises(DocumentError, match="nothing to draw"):
+        plan_page((), (), "x")
+
+
+def test_every_part_has_a_turn_in_the_assembly() -> None:
+    closet = build_closet(ClosetDesign(
+        "The closet", size=(1800.0, 600.0, 2200.0), components=(
+            CarcassSpec("A", "mdf18", bays=(BaySpec(fixed=1), BaySpec())),
+            DrawersSpec("bank", Spot("A", 2, height=800.0), count=3),
+        )), load_catalogue())
+    rounds = turns(closet.components)
+    names = [name for names in rounds for name in names]
+    assert sorted(names) == sorted(b.full_name for b in closet.bodies)
+    assert set(offsets(closet.components)) == set(names)
+    roles = {b.full_name: b.role for b in closet.bodies}
+    # a back is let into what stands before it, a front hides all
+    for name in names:
+        part = name.partition(":")[0]
+        own = [roles[n] for n in names if n.startswith(f"{part}:")]
+        if Role.SIDE in own and Role.BACK in own:
+            assert own.index(Role.SIDE) < own.index(Role.BACK)
+    assert offsets(()) == {}
 
 
 def test_pulled_apart_every_body_is_there_once_and_as_it_was() -> None:

@@ -7,7 +7,7 @@ from typing import Any
 from closetbench.gui.commands.base import Command, chosen, mark, there_are
 
 
-class _Paper(Command):
+class Paper(Command):
     """A command that needs a closet with parts in it."""
 
     def run(self) -> None:
@@ -34,7 +34,7 @@ class _Paper(Command):
         raise NotImplementedError
 
 
-class Layout(_Paper):
+class Layout(Paper):
     """The sheets and how to cut them."""
 
     name = "Closetbench_Layout"
@@ -60,7 +60,7 @@ class Layout(_Paper):
         LayoutPanel(doc, self.title, make=lambda: make_layout(doc, closet)).start()
 
 
-class Dxf(_Paper):
+class Dxf(Paper):
     """Drawings for the saw and the router."""
 
     name = "Closetbench_Dxf"
@@ -78,7 +78,7 @@ class Dxf(_Paper):
         DxfPanel(closet, self.title).start()
 
 
-class Bill(_Paper):
+class Bill(Paper):
     """Cut list, purchases and groove set-ups."""
 
     name = "Closetbench_Bill"
@@ -105,4 +105,51 @@ class Bill(_Paper):
         BillPanel(doc, self.title, make=lambda: make_bill(doc, closet, layout)).start()
 
 
-COMMANDS = (Layout(), Dxf(), Bill())
+class BillSheet(Paper):
+    """The bill as a spreadsheet in the document."""
+
+    name = "Closetbench_BillSheet"
+    text = mark("Closetbench_BillSheet", "Bill as a spreadsheet")
+    tip = mark(
+        "Closetbench_BillSheet",
+        "Keep the bill in the document as a spreadsheet that follows every change; formulas can "
+        "use its cells",
+    )
+    icon = "bill_sheet"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.dxf_panel import layout_for
+        from closetbench.model import children
+        from closetbench.model.base import class_of
+        from closetbench.model.make import make_bill, make_bill_sheet
+
+        doc = closet.Document
+        bill = next((o for o in closet.InList if class_of(o) == "Bill"), None)
+        sheets = children.claimed(bill) if bill is not None else []
+        if not sheets:
+            doc.openTransaction(self.title)
+            bill = bill or make_bill(doc, closet, layout_for(closet))
+            sheets = [make_bill_sheet(doc, bill)]
+            doc.recompute()
+            doc.commitTransaction()
+        sheets[0].ViewObject.doubleClicked()
+
+
+class Step(Paper):
+    """Solids for other programs."""
+
+    name = "Closetbench_Step"
+    text = mark("Closetbench_Step", "Export STEP…")
+    tip = mark(
+        "Closetbench_Step",
+        "Write the parts of the closet, or those selected, as named solids for other programs",
+    )
+    icon = "step"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.step_panel import StepPanel
+
+        StepPanel(closet, self.title).start()
+
+
+COMMANDS = (Layout(), Dxf(), Bill(), BillSheet(), Step())

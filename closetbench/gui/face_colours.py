@@ -1,0 +1,75 @@
+"""Colours of a panel's faces in the 3D view: edge bands, and what is cut into the board."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+
+from closetbench.core.panel import Rim
+from closetbench.gui import palette
+from closetbench.gui.qt import QtCore
+
+_waiting: dict[tuple[str, str], None] = {}
+_NEAR = 1e-4
+"""mm by which a face may lie beside the plane that it is on."""
+
+
+def show_soon(obj: Any) -> None:
+    """Colour the faces once all that changes with the shape has changed: in a recompute, and
+    more so in an undo, properties come one after another in no order to rely on."""
+    if not _waiting:
+        QtCore.QTimer.singleShot(0, _show_waiting)
+    _waiting[obj.Document.Name, obj.Name] = None
+
+
+def _show_waiting() -> None:
+    names = list(_waiting)
+    _waiting.clear()
+    there = FreeCAD.listDocuments()
+    for doc, name in names:
+        obj = there[doc].getObject(name) if doc in there else None
+        if obj is not None:
+            show(obj)
+
+
+def show(obj: Any) -> None:
+    """Colour the faces of a part's object by what they are; the board keeps its colour."""
+    view = obj.ViewObject
+    if view is None or obj.Shape.isNull() or not hasattr(view, "DiffuseColor"):
+        return
+    board = tuple(view.ShapeColor[:3])
+    banded = {Rim(text.split(" ")[0]) for text in obj.Bands.split(", ") if text}
+    size = obj.Length.Value, obj.Width.Value, obj.Thickness.Value
+    found = [_colour(face, size, banded, board) for face in _own_frame(obj.Shape).Faces]
+    if any(colour != board for colour in found):
+        view.DiffuseColor = found
+    elif len(view.DiffuseColor) > 1:
+        view.DiffuseColor = [board]
+
+
+def _own_frame(shape: Any) -> Any:
+    own = shape.copy(False)
+    own.Placement = FreeCAD.Placement()
+    return own
+
+
+def _colour(
+    face: Any, size: tuple[float, float, float], banded: set[Rim], board: palette.Colour
+) -> palette.Colour:
+    box = face.BoundBox
+    length, width, thickness = size
+    rims = {
+        Rim.START: box.XMax, Rim.END: length - box.XMin,
+        Rim.FRONT: box.YMax, Rim.REAR: width - box.YMin,
+    }
+    rim = next((rim for rim, off in rims.items() if off < _NEAR), None)
+    if rim is not None:
+        return palette.band_colour(board) if rim in banded else board
+    flat = box.ZLength < _NEAR
+    if flat:
+        inside = _NEAR < box.ZMin < thickness - _NEAR
+    else:
+        # the walls of grooves are lower than the board; those of notches are not
+        inside = box.ZLength < thickness - _NEAR
+    return palette.groove_colour(board) if inside else board
