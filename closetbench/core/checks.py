@@ -213,13 +213,15 @@ def _without_use(
 ) -> Iterable[Finding]:
     """Nobody has said what the shelves are for: what the weakest one would do. Once for a
     closet."""
+    if circumstances.shelf_criterion() is not None:
+        return
     damp = bool(circumstances.damp)
     groups = [
         group for component, spec in carcasses
         for group in loaded_shelves(component, spec, closet.envelope.height, catalogue)
     ]
     others = [p for c in closet.components for p in c.parts if p.role in _OTHER_SHELVES]
-    if circumstances.shelf_criterion() is not None or not (groups or others):
+    if not (groups or others):
         return
     names = (*(s.name for g in groups for s in g), *(p.full_name for p in others))
     general = CRITERIA[ShelfUse.GENERAL]
@@ -269,8 +271,9 @@ def _people_findings(
     levels += [Level(r.name, r.height) for r in circumstances.rods if r.height is not None]
     yield from people.reach_findings(levels, figures)
     yield from people.child_findings(levels, circumstances.children, figures)
-    yield from people.entrapment_findings(
-        _openings(closet), circumstances.children, figures)
+    if circumstances.children:
+        yield from people.entrapment_findings(
+            _openings(closet), circumstances.children, figures)
     yield from people.rod_findings(circumstances.rods, circumstances.children, figures)
     yield from people.light_findings(
         circumstances.light, circumstances.light_clearance, figures)
@@ -282,16 +285,17 @@ def _people_findings(
 def _openings(closet: Closet) -> list[Level]:
     """Each shelf of a carcass with the clear height above it, where nothing stands on it."""
     found: list[Level] = []
+    cases = {s.name for s in closet.design.components if isinstance(s, CarcassSpec)}
+    inside = [
+        b.box() for c in closet.components if c.name not in cases and not c.frames
+        for b in c.bodies
+    ]
     for component in closet.components:
-        if not component.bays:
+        if component.name not in cases:
             continue
         level = [
             (p.box(), p.full_name) for p in component.parts
             if p.role in (Role.BOTTOM, Role.FIXED_SHELF, Role.ADJUSTABLE_SHELF, Role.TOP)
-        ]
-        inside = [
-            b.box() for c in closet.components if c is not component and not c.frames
-            for b in c.bodies
         ]
         for bay in component.bays:
             x = (bay.space.x0 + bay.space.x1) / 2

@@ -16,7 +16,7 @@ from closetbench.core.handling import DENSITIES
 from closetbench.core.joinery import Joint
 from closetbench.core.loads import CRITERIA, Criterion, ShelfUse
 from closetbench.core.materials import Catalogue, Material
-from closetbench.core.panel import Grain
+from closetbench.core.panel import Box, Grain
 from closetbench.core.parts import Part, Role
 from closetbench.core.shelves import Hold, Shelf, Strip, check
 from closetbench.core.shoe_shelves import CLEAT_SCREW, SCREWS_PER_CLEAT
@@ -41,9 +41,10 @@ def loaded_shelves(
     """The shelves, the bottom and, where ``height`` leaves room above it, the top of a
     carcass, those that are alike together."""
     found: list[Shelf] = []
+    lips = lips_in(component)
     for part in component.parts:
         if part.role in (Role.FIXED_SHELF, Role.ADJUSTABLE_SHELF):
-            found.append(_shelf(part, component, spec, catalogue))
+            found.append(_shelf(part, component, spec, lips, catalogue))
         elif part.role is Role.TOP and height - part.box().z1 >= ROOM_ABOVE:
             found += _top(part, component, catalogue)
         elif part.role is Role.BOTTOM:
@@ -59,7 +60,7 @@ def loaded_shelves(
 
 
 def _shelf(
-    part: Part, component: Component, spec: CarcassSpec, catalogue: Catalogue
+    part: Part, component: Component, spec: CarcassSpec, lips: Lips, catalogue: Catalogue
 ) -> Shelf:
     clear = _clear(part, component)
     board = catalogue.material(part.panel.material, subject=part.full_name)
@@ -71,20 +72,26 @@ def _shelf(
         span = clear - board.thickness
     return Shelf(
         part.full_name, board, span, part.panel.width, hold,
-        part.panel.grain is not Grain.WIDTH, lip_of(part, component.parts, catalogue),
+        part.panel.grain is not Grain.WIDTH, lip_of(part.box(), lips, catalogue),
     )
 
 
-def lip_of(shelf: Part, parts: Iterable[Part], catalogue: Catalogue) -> Strip | None:
-    """The strip along a shelf's front edge, level with its upper face, that stiffens it: one
-    at least as high as the shelf is thick, over nearly all of its length. None where there
-    is none."""
-    box = shelf.box()
-    for part in parts:
-        strip = part.box()
+Lips = Sequence[tuple[Box, Part]]
+
+
+def lips_in(component: Component) -> Lips:
+    """The lips of a component, each with its box."""
+    return [(p.box(), p) for p in component.parts if p.role is Role.LIP]
+
+
+def lip_of(box: Box, lips: Lips, catalogue: Catalogue) -> Strip | None:
+    """The strip along the front edge of a shelf in this box, level with its upper face, that
+    stiffens it: one at least as high as the shelf is thick, over nearly all of its length.
+    None where there is none."""
+    for strip, part in lips:
         covers = min(strip.x1, box.x1) - max(strip.x0, box.x0)
         if (
-            part.role is Role.LIP and abs(strip.y1 - box.y0) < 1.0
+            abs(strip.y1 - box.y0) < 1.0
             and abs(strip.z1 - box.z1) < 1.0 and strip.z0 < box.z0 + 1e-6
             and covers > LIP_COVERS * (box.x1 - box.x0)
         ):

@@ -22,7 +22,7 @@ from closetbench.core.envelope import Wall as Side
 from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import FASTENERS, NDS_LATERAL, lateral_allowable
-from closetbench.core.loaded import lip_of
+from closetbench.core.loaded import lip_of, lips_in
 from closetbench.core.loads import Criterion
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box, Grain
@@ -168,6 +168,7 @@ def over_findings(
     tops = [p.box() for c in others for p in c.parts if p.role is Role.TOP]
     cleats = [p for p in component.parts if p.role is Role.CLEAT]
     damp = bool(circumstances.damp)
+    lips = lips_in(component)
     for part in component.parts:
         if part.role is not Role.OVER_SHELF:
             continue
@@ -186,7 +187,7 @@ def over_findings(
             )
             continue
         along = part.panel.grain is not Grain.WIDTH
-        lip = lip_of(part, component.parts, catalogue)
+        lip = lip_of(box, lips, catalogue)
         span = max((b - a for a, b in pairwise(at)), default=0.0)
         past = max(at[0] - box.x0, box.x1 - at[-1], 0.0)
         if span > 0:

@@ -19,10 +19,11 @@ from closetbench.core.findings import Severity
 from closetbench.core.inside import Spot
 from closetbench.core.joinery import Joint
 from closetbench.core.lengths import SIXTEENTHS
+from closetbench.core.loaded import loaded_shelves
 from closetbench.core.loads import CRITERIA, ShelfUse
 from closetbench.core.people import ChildAge, Light
 from closetbench.core.rods_strength import Rod, RodKind
-from closetbench.core.shelves import Shelf
+from closetbench.core.shelves import Shelf, section
 from closetbench.core.shelves import check as check_shelf
 from closetbench.core.shoe_shelves import ShoeShelvesSpec
 from closetbench.core.specs import (
@@ -32,6 +33,7 @@ from closetbench.core.specs import (
     BaseSpec,
     BaySpec,
     CarcassSpec,
+    LipSpec,
     PanelSpec,
     TopKind,
 )
@@ -369,3 +371,31 @@ def test_who_reads_inches_reads_no_millimetres_first() -> None:
             text = text.replace(title, "")
         assert " mm" not in text, finding
         assert " mm" not in finding.value + finding.limit + finding.spread, finding
+
+
+@pytest.mark.parametrize("joint", [Joint.GROOVE, Joint.CLEATS])
+def test_the_lips_of_a_carcass_stiffen_its_shelves(joint: Joint) -> None:
+    plain = CarcassSpec(
+        "case", "melamine18", bays=(BaySpec(fixed=1, adjustable=1),), shelf_joint=joint)
+    lipped = replace(plain, shelf_lip=LipSpec(40.0))
+    for name in ("case: bay 1 shelf 1", "case: bay 1 loose shelf 1"):
+        bare, stiff = (
+            only(checked(built(case, circumstances=KNOWN)), "shelf-sag", name)
+            for case in (plain, lipped)
+        )
+        assert float(stiff.value.split()[0]) < float(bare.value.split()[0]) / 1.5
+        assert "its lip glued and screwed on" in stiff.message
+        assert "lip glued" not in bare.message
+    # by hand: 18 mm of lip 40 mm high, level with the top, before what is left of the depth
+    closet = built(lipped, circumstances=KNOWN)
+    shelf = next(p for p in closet.parts if p.full_name == "case: bay 1 shelf 1")
+    e, width = 1600.0, shelf.panel.width
+    areas = ((width * 18, 9.0, width * 18**3 / 12), (18 * 40, -2.0, 18 * 40**3 / 12))
+    axis = sum(a * z for a, z, _ in areas) / sum(a for a, _, _ in areas)
+    stiffness = e * sum(i + a * (z - axis) ** 2 for a, z, i in areas)
+    (group,) = [
+        g for g in loaded_shelves(
+            closet.components[0], lipped, closet.envelope.height, CATALOGUE)
+        if g[0].name == shelf.full_name
+    ]
+    assert section(group[0], e).ei == pytest.approx(stiffness)
