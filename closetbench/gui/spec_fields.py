@@ -33,7 +33,7 @@ from closetbench.model.spec_table import field_texts
 CONTEXT = "Closetbench_Component"
 _PLAIN = {
     "weight": (0.0, 2000.0, "kg"), "fraction": (0.0, 1.0, ""), "web": (0.0, 1.0, ""),
-    "load": (0.0, 2000.0, "kg/m²"), "sag_over": (50.0, 2000.0, ""),
+    "load": (0.0, 2000.0, "kg/m²"), "sag_over": (50.0, 2000.0, ""), "middle": (0.0, 1000.0, "kg"),
 }
 """Fields that are numbers and no lengths, by a word in their name."""
 _LABELS = {"x": "From the left", "x0": "Left end at", "x1": "Right end at"}
