@@ -13,12 +13,24 @@ from typing import Any
 from closetbench.core.errors import ClosetError
 from closetbench.model.base import Scripted
 from closetbench.model.bridge import catalogue_of, closet_of, format_of
-from closetbench.model.layout import plan_of
-from closetbench.model.properties import BOOL, FLOAT, LENGTH, LINK, STRING, TEXTS, Prop, put, result
+from closetbench.model.layout import cutting_of
+from closetbench.model.properties import (
+    BOOL,
+    FLOAT,
+    INTEGER,
+    LENGTH,
+    LINK,
+    STRING,
+    TEXTS,
+    Prop,
+    put,
+    result,
+)
 from closetbench.shop.bill import Bill as Lines
 from closetbench.shop.bill import bill_rows, closet_bill
 from closetbench.shop.buying import BAND_WASTE
 from closetbench.shop.csv_text import csv_field
+from closetbench.stock.purchase import SpareRule
 
 OWN = (
     Prop("Closet", LINK, "Bill", "The closet that the bill is for"),
@@ -26,6 +38,10 @@ OWN = (
     Prop("RouterBit", LENGTH, "Bill", "Diameter of the router bit at hand; 0: not said"),
     Prop("BandWaste", FLOAT, "Bill", "Edge band bought over the length of the rims, as a fraction",
          initial=BAND_WASTE),
+    Prop("SparePer", INTEGER, "Bill",
+         "One sheet to spare for each so many of a material; 0: none to spare"),
+    Prop("SpareAbove", INTEGER, "Bill", "Sheets of a material up to which none is to spare",
+         initial=SpareRule().above),
     Prop("Update", BOOL, "Bill", "Set it to write the bill again in the next recompute",
          initial=True),
 )
@@ -64,7 +80,12 @@ def bill_of(obj: Any) -> Lines:
     if obj.Closet is None:
         raise ClosetError(obj.Label, "closet", "none", "link the closet that the bill is for")
     closet = closet_of(obj.Closet)
-    whole = closet_bill(
-        closet, plan_of(obj.Layout) if obj.Layout is not None else None,
-        catalogue_of(obj.Closet), format_of(obj.Closet), obj.RouterBit.Value or None)
-    return replace(whole, band_waste=obj.BandWaste)
+    cutting = cutting_of(obj.Layout) if obj.Layout is not None else None
+    bill = closet_bill(
+        closet, cutting.sheets if cutting else None, catalogue_of(obj.Closet),
+        format_of(obj.Closet), obj.RouterBit.Value or None, cutting.lengths if cutting else None,
+    )
+    return replace(
+        bill, band_waste=obj.BandWaste, spare=SpareRule(obj.SparePer, obj.SpareAbove),
+        ways=cutting.ways if cutting else (),
+    )

@@ -5,6 +5,7 @@ Parts appear in the recompute that follows.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -14,7 +15,7 @@ from closetbench.core.closet import ClosetDesign, Spec, build_closet
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
-from closetbench.model.base import create
+from closetbench.model.base import create, ours
 from closetbench.model.bill import Bill
 from closetbench.model.bill_sheet import BillSheet
 from closetbench.model.bridge import catalogue_of, chain_of, closet_for, survey_for
@@ -22,14 +23,17 @@ from closetbench.model.carcass import Carcass, write_bay, write_carcass
 from closetbench.model.children import ensure_bays
 from closetbench.model.closet import Closet
 from closetbench.model.contents import content_class, turn, write_content
-from closetbench.model.layout import IN_FRONT, CutLayout, write_settings
+from closetbench.model.layout import IN_FRONT, CutLayout, write_settings, write_shop
+from closetbench.model.offcuts import Offcuts, put_offcuts
 from closetbench.model.panel import GroovedPanel, write_panel
 from closetbench.model.plain import to_text
 from closetbench.model.properties import put
 from closetbench.model.shapes import placement
 from closetbench.model.survey import Survey, write_site
 from closetbench.resources import load_catalogue
+from closetbench.stock.offcuts import Offcut
 from closetbench.stock.plan import CutSettings
+from closetbench.stock.tools import Shop
 
 MATERIAL = "melamine18"
 """What a new carcass or panel is made of until the user says."""
@@ -70,12 +74,24 @@ def make_panel(doc: Any, closet: Any | None = None, spec: PanelSpec | None = Non
     return panel
 
 
-def make_layout(doc: Any, closet: Any, settings: CutSettings | None = None) -> Any:
-    """A cut layout of a closet's parts, without a plan as yet."""
+def make_offcuts(doc: Any, offcuts: Sequence[Offcut] = ()) -> Any:
+    """A list of offcuts at hand."""
+    made = create(doc, Offcuts, "Offcuts", "Offcuts at hand")
+    put_offcuts(made, offcuts)
+    return made
+
+
+def make_layout(
+    doc: Any, closet: Any, settings: CutSettings | None = None, shop: Shop | None = None
+) -> Any:
+    """A cut layout of a closet's parts, without a plan as yet. The offcuts that the document
+    has are at hand for it."""
     layout = create(doc, CutLayout, "CutLayout", f"{closet.Label}: cut layout")
     layout.Closet = closet
     layout.Placement.Base = FreeCAD.Vector(0.0, -IN_FRONT, 0.0)
+    layout.Offcuts = next(ours(doc, "Offcuts"), None)
     write_settings(layout, settings or CutSettings())
+    write_shop(layout, shop or Shop())
     return layout
 
 

@@ -21,6 +21,7 @@ from closetbench.model.contents import CONTENTS
 from closetbench.model.layout import CutLayout
 from closetbench.model.loose import Bar, ExistingPiece
 from closetbench.model.make import closet_from_design, make_bill, make_layout
+from closetbench.model.offcuts import Offcuts
 from closetbench.model.panel import GroovedPanel
 from closetbench.model.part import ClosetPart
 from closetbench.model.survey import Survey
@@ -28,7 +29,8 @@ from closetbench.model.survey import Survey
 pytestmark = pytest.mark.freecad
 
 CLASSES = (
-    Bar, Bay, Bill, Carcass, Closet, ClosetPart, CutLayout, ExistingPiece, GroovedPanel, Survey,
+    Bar, Bay, Bill, Carcass, Closet, ClosetPart, CutLayout, ExistingPiece, GroovedPanel, Offcuts,
+    Survey,
     *CONTENTS.values(),
 )
 

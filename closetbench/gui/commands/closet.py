@@ -74,7 +74,7 @@ class _Example(Command):
         closet = closet_from_design(
             doc, job.design, job.catalogue(), catalogue_file=job.catalogue_file, form=job.lengths
         )
-        make_layout(doc, closet, job.cutting)
+        make_layout(doc, closet, job.cutting, job.shop)
         doc.recompute()
         doc.commitTransaction()
         show_all()
