@@ -42,8 +42,11 @@ class DxfPanel(TaskPanel):
         self.plan = plan_of(self.layout) if self.layout is not None else None
         self.current = self.plan is not None and not self.layout.OutOfDate
         built = bridge.closet_of(self.closet)
-        # what is cut from kept panels lies on no sheet that is bought
-        self.parts, self.all_parts = built.parts, (*built.parts, *built.reused)
+        # what is cut by length, or from kept panels, lies on no sheet
+        sheets = self.plan.sheets if self.plan is not None else ()
+        placed = {p.part for sheet in sheets for p in sheet.placements}
+        self.parts = [p for p in built.parts if p.full_name in placed]
+        self.all_parts = (*built.parts, *built.reused)
         self.whole = CheckField("layout", _tr("All sheets in one drawing"))
         self.sheets = CheckField("sheets", _tr("A drawing for each sheet"))
         self.each = CheckField("parts", _tr("A drawing for each part"))

@@ -5,7 +5,7 @@ import time
 import FreeCAD
 import FreeCADGui
 
-from closetbench.model import layout as layouts
+from closetbench.stock import purchase
 from closetbench.stock.plan import PlanProgress
 from tests.gui.hands import Hands
 
@@ -17,8 +17,8 @@ class Slowly:
         self.planner = planner
         self.stopped = False
 
-    def __call__(self, parts, stock, settings, progress):
-        for turn in range(500):
+    def __call__(self, parts, stock, settings, progress=None):
+        for turn in range(500 if progress else 0):
             if not progress(PlanProgress("ply18", turn / 500, 6, 5)):
                 self.stopped = True
                 break
@@ -75,8 +75,8 @@ def layout(gui, hands):
     # OK makes the plan that is not there yet; a long search can be stopped
     hands.run("Closetbench_Layout")
     panel = hands.panel
-    slow = Slowly(layouts.plan_sheets)
-    layouts.plan_sheets = slow
+    slow = Slowly(purchase.plan_sheets)
+    purchase.plan_sheets = slow
 
     def stop() -> None:
         gui.check(panel.bar.isVisible() and panel.bar.value() > 0, "progress is shown")
@@ -89,7 +89,7 @@ def layout(gui, hands):
     gui.later(900, stop)
     hands.ok()
     yield 300
-    layouts.plan_sheets = slow.planner
+    purchase.plan_sheets = slow.planner
     gui.check(slow.stopped, "the search was stopped")
     gui.equal(hands.panel, None, "panel after OK")
     (cut,) = hands.ours("CutLayout")
