@@ -30,6 +30,8 @@ from closetbench.model import bridge
 NARROW, WIDE, HIGH, DETAIL = 290, 400, 240, 190
 """px: widths of the table where the room is given and where it can be had, its height, and
 the height of what is said below it."""
+SETTLED = 300
+"""ms after which FreeCAD has put the focus into a new panel's first field."""
 _FILTERS: tuple[tuple[tuple[Severity, ...], str], ...] = (
     (tuple(Severity), "everything"),
     ((Severity.DANGER,), "dangers"),
@@ -192,8 +194,7 @@ class ChecksPanel(TaskPanel):
             return
         self.reject()
         if panels.open_for(obj) and field:
-            # after the panel has put the focus into its first field
-            QtCore.QTimer.singleShot(50, lambda: _go_to(field))
+            QtCore.QTimer.singleShot(SETTLED, lambda: _go_to(field))
 
     def _tell(self, finding: Finding | None) -> None:
         self.detail.setVisible(bool(self._findings))
@@ -204,6 +205,7 @@ class ChecksPanel(TaskPanel):
         colour = {
             Severity.DANGER: palette.error_colour(self.detail),
             Severity.WARNING: palette.warning_colour(self.detail),
+            Severity.NOT_CHECKED: palette.unknown_colour(self.detail),
         }.get(finding.severity, palette.ink(self.detail).name())
         lines = [
             f'<b style="color:{colour}">{safe(_tr(finding.severity.value))}</b> '
@@ -242,3 +244,12 @@ def _go_to(name: str) -> None:
     if panel is not None and field is not None:
         panel.reveal(field.widget)
         field.widget.setFocus()
+        QtCore.QTimer.singleShot(0, lambda: _scroll_to(field))
+
+
+def _scroll_to(field: Field) -> None:
+    parent = field.widget.parentWidget()
+    while parent is not None and not isinstance(parent, QtWidgets.QScrollArea):
+        parent = parent.parentWidget()
+    if parent is not None:
+        parent.ensureWidgetVisible(field.widget)

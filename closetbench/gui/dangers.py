@@ -69,6 +69,8 @@ def report_written(text: str, closet: Any) -> None:
     """Say what was written; the closet's dangers stand above it in the report view."""
     found = dangers_of(closet)
     for danger in found:
-        FreeCAD.Console.PrintWarning("\n".join(finding_lines(danger)) + "\n")
+        # no warning of FreeCAD's own: newer ones lay those over the window, where they are read
+        # less than in the panel, which has shown them already
+        FreeCAD.Console.PrintMessage("\n".join(finding_lines(danger)) + "\n")
     hint = _tr("; dangers in this closet: {}, see the checks").format(len(found)) if found else ""
     report(text + hint)

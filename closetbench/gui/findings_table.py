@@ -10,7 +10,7 @@ from closetbench.gui.qt import QtCore, QtGui, QtWidgets, Signal, translate
 
 CONTEXT = "Closetbench_Checks"
 _COLUMNS = (
-    ("Severity", 86), ("Part", 110), ("Finding", 300), ("Value", 100), ("Limit", 100),
+    ("Severity", 106), ("Part", 110), ("Finding", 300), ("Value", 100), ("Limit", 100),
     ("What to do", 150), ("Spread", 150), ("Source", 180),
 )
 _LINES = 2
@@ -100,11 +100,17 @@ class FindingsTable(QtWidgets.QTableWidget):
         font.setBold(severity in (Severity.DANGER, Severity.WARNING))
         font.setItalic(severity is Severity.NOT_CHECKED)
         item.setFont(font)
+        # style sheets take the colours of texts for themselves, but leave the swatch
+        swatch = {
+            Severity.DANGER: DANGER_GROUND, Severity.WARNING: palette.warning_colour(self),
+            Severity.NOT_CHECKED: palette.unknown_colour(self),
+        }.get(severity)
+        item.setData(QtCore.Qt.DecorationRole, QtGui.QColor(swatch or QtCore.Qt.transparent))
         if severity is Severity.DANGER:
             item.setBackground(QtGui.QBrush(QtGui.QColor(DANGER_GROUND)))
             item.setForeground(QtGui.QBrush(QtGui.QColor(ON_DANGER)))
-        elif severity in (Severity.WARNING, Severity.NOT_CHECKED):
-            item.setForeground(QtGui.QBrush(QtGui.QColor(palette.warning_colour(self))))
+        elif swatch is not None:
+            item.setForeground(QtGui.QBrush(QtGui.QColor(swatch)))
 
     def _pick(self, *_: object) -> None:
         if self.chosen is not None:

@@ -95,3 +95,8 @@ def error_colour(widget: QtWidgets.QWidget) -> str:
 def warning_colour(widget: QtWidgets.QWidget) -> str:
     """An amber that can be read on the widget's ground."""
     return "#f2b95c" if is_dark(widget) else "#8a5a00"
+
+
+def unknown_colour(widget: QtWidgets.QWidget) -> str:
+    """A violet, for what nobody knows, that can be read on the widget's ground."""
+    return "#c3a6f5" if is_dark(widget) else "#6a3fb0"

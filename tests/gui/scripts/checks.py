@@ -60,7 +60,7 @@ class Row:
     def double_click(self) -> None:
         self.click()
         self.table.itemDoubleClicked.emit(self.table.item(self.at, 0))
-        self.hands.wait(500)
+        self.hands.wait(900)
 
 
 def row_of(hands, rule):
@@ -177,7 +177,12 @@ def exported(gui, hands):
         hands.type(field, str(path))
         hands.ok()
         gui.equal(hands.panel, None, "nothing is blocked")
-        message = gui.window.statusBar().currentMessage()
+        bar = gui.window.statusBar()
+        for _ in range(20):
+            if said in bar.currentMessage():
+                break
+            hands.wait(100)
+        message = bar.currentMessage()
         gui.check(said in message and str(path) in message, f"{command}: {message}")
     top = (gui.folder / "bill.csv").read_text(encoding="utf-8-sig").splitlines()
     gui.equal([line.startswith('"DANGER"') for line in top[1:len(found) + 2]],
@@ -212,6 +217,11 @@ def put_right(gui, hands):
     panel = hands.panel
     row_of(hands, "dust").double_click()
     gui.check(hands.panel is panel, "nothing to edit about dust")
+    row_of(hands, "light-clearance").double_click()
+    field = hands.widget("circumstances.light")
+    gui.check(field.hasFocus() and not field.visibleRegion().isEmpty(), "scrolled to the field")
+    hands.cancel()
+    hands.run("Closetbench_Checks")
     row_of(hands, "shelf-use").double_click()
     gui.equal(hands.panel.obj, closet, "what is not known is asked by the closet's panel")
     field = hands.widget("circumstances.shelf_use")
