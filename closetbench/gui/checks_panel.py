@@ -244,10 +244,13 @@ def _go_to(name: str) -> None:
     if panel is not None and field is not None:
         panel.reveal(field.widget)
         field.widget.setFocus()
-        QtCore.QTimer.singleShot(0, lambda: _scroll_to(field))
+        # what a fold shows has its place only once it is laid out
+        QtCore.QTimer.singleShot(SETTLED, lambda: _scroll_to(panel, field))
 
 
-def _scroll_to(field: Field) -> None:
+def _scroll_to(panel: TaskPanel, field: Field) -> None:
+    if not panel.is_open:
+        return
     parent = field.widget.parentWidget()
     while parent is not None and not isinstance(parent, QtWidgets.QScrollArea):
         parent = parent.parentWidget()

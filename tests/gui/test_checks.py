@@ -6,7 +6,7 @@ pytestmark = pytest.mark.gui
 
 
 def test_checks(gui):
-    run = gui("checks.py", look=False, timeout=180)
+    run = gui("checks.py", look=False, timeout=300)
     assert run.checks > 80
 
 

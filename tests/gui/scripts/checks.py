@@ -219,7 +219,12 @@ def put_right(gui, hands):
     gui.check(hands.panel is panel, "nothing to edit about dust")
     row_of(hands, "light-clearance").double_click()
     field = hands.widget("circumstances.light")
-    gui.check(field.hasFocus() and not field.visibleRegion().isEmpty(), "scrolled to the field")
+    for _ in range(20):
+        if field.hasFocus() and not field.visibleRegion().isEmpty():
+            break
+        hands.wait(100)
+    gui.check(field.hasFocus(), f"the focus is at the field: {gui.window.focusWidget()}")
+    gui.check(not field.visibleRegion().isEmpty(), "scrolled to the field")
     hands.cancel()
     hands.run("Closetbench_Checks")
     row_of(hands, "shelf-use").double_click()
