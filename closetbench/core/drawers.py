@@ -13,6 +13,7 @@ from enum import Enum
 from closetbench.core.component import Component, box_around, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.fixings import FASTENERS, longest_screw, shortest_screw
 from closetbench.core.fronts import FrontKind, FrontSpec, front_part, front_spans, out_of_square
 from closetbench.core.inside import Opening, Spot
 from closetbench.core.joinery import JoineryRules, check_panel
@@ -24,7 +25,9 @@ from closetbench.core.skew import plumb
 from closetbench.core.slides import LEAST_BOX, SlideClass
 
 BOX_SCREW = "screw_4x40"
-FRONT_SCREW = "screw_4x30"
+INTO_END, INTO_FRONT, BEHIND_FACE = 24.0, 6.0, 3.0
+"""mm: how far a box's screws reach into an end at least, those of a front into it at least,
+and what they stay short of its face: common practice, no published source."""
 
 
 class BoxJoint(Enum):
@@ -112,8 +115,9 @@ def build_drawers(spec: DrawersSpec, opening: Opening, catalogue: Catalogue) -> 
     travel = slide.travel(size.length)
     return Component(
         spec.name, tuple(parts), box_around(parts),
-        _hardware(spec, slide, size.length, len(spans)),
-        _findings(spec, slide, size.length, opening),
+        _hardware(spec, slide, size.length, len(spans), _screws(spec, board, opening, catalogue)),
+        (*_findings(spec, slide, size.length, opening),
+         *_screw_findings(spec, board, opening, catalogue)),
         moves=tuple(
             Pull(name, frozenset(p.name for p in group), tuple(p.box() for p in group), travel)
             for name, group in groups
@@ -282,19 +286,53 @@ class _BoxMaker:
         return Part(f"{self.name} bottom", self.spec.name, Role.BOX_BOTTOM, panel, place)
 
 
-OVERSIZE_HOLE = 8.0
-"""Holes in the box front for 4 mm screws with washers, so that the front can be moved 2 mm
+OVERSIZE_HOLE, OVERSIZE_FOR = 8.0, 4.0
+"""mm: holes in the box front for 4 mm screws with washers, so that the front can be moved 2 mm
 each way: common practice, no published source."""
 
 
+def _screws(
+    spec: DrawersSpec, board: Material, opening: Opening, catalogue: Catalogue
+) -> tuple[str, str | None]:
+    """Keys of the screws of boxes and of fronts, by what they go through and into; None
+    where no screw is short enough for the fronts."""
+    keys, t = catalogue.hardware, board.thickness
+    box = shortest_screw(keys, t + INTO_END) or BOX_SCREW
+    if spec.front.kind is FrontKind.NONE:
+        return box, None
+    front = catalogue.material(spec.front.board(opening), subject=opening.subject).thickness
+    found = longest_screw(keys, t + front - BEHIND_FACE, OVERSIZE_FOR)
+    short = found is None or FASTENERS[found].length < t + INTO_FRONT
+    return box, None if short else found
+
+
+def _screw_findings(
+    spec: DrawersSpec, board: Material, opening: Opening, catalogue: Catalogue
+) -> tuple[Finding, ...]:
+    if spec.front.kind is FrontKind.NONE or _screws(spec, board, opening, catalogue)[1]:
+        return ()
+    front = catalogue.material(spec.front.board(opening), subject=opening.subject).thickness
+    form = opening.figures
+    most = board.thickness + front - BEHIND_FACE
+    return (Finding(
+        Severity.WARNING, spec.name, "front-screws",
+        "no screw of the catalogue holds in its fronts without coming out at their faces: add one "
+        "to your catalogue, or take thicker fronts", "common practice, no published source",
+        f"{form.small(front)} thick",
+        f"{form.small(board.thickness + INTO_FRONT)} to {form.small(most)} long",
+    ),)
+
+
 def _hardware(
-    spec: DrawersSpec, slide: SlideClass, length: float, count: int
+    spec: DrawersSpec, slide: SlideClass, length: float, count: int,
+    screws: tuple[str, str | None],
 ) -> tuple[HardwareNeed, ...]:
-    needs = [HardwareNeed(BOX_SCREW, 8 * count, "drawer boxes")]
+    needs = [HardwareNeed(screws[0], 8 * count, "drawer boxes")]
     if slide.lengths:
         needs.append(HardwareNeed(slide.hardware_key(length), 2 * count, slide.title))
     if spec.front.kind is not FrontKind.NONE:
-        needs.append(HardwareNeed(FRONT_SCREW, 2 * count, "fronts to drawer boxes"))
+        if screws[1]:
+            needs.append(HardwareNeed(screws[1], 2 * count, "fronts to drawer boxes"))
         if spec.front.pulls:
             needs.append(HardwareNeed("pull", spec.front.pulls * count, "drawer fronts"))
     return tuple(needs)

@@ -63,6 +63,8 @@ class Fastener:
 
 FASTENERS: Mapping[str, Fastener] = {
     "screw_35x16": Fastener(FastenerKind.SCREW, 3.5, 16),
+    "screw_4x20": Fastener(FastenerKind.SCREW, 4.0, 20),
+    "screw_4x25": Fastener(FastenerKind.SCREW, 4.0, 25),
     "screw_4x30": Fastener(FastenerKind.SCREW, 4.0, 30),
     "screw_4x40": Fastener(FastenerKind.SCREW, 4.0, 40),
     "screw_4x50": Fastener(FastenerKind.SCREW, 4.0, 50),
@@ -240,3 +242,14 @@ def shortest_screw(keys: Mapping[str, object], needed: float, least: float = 0.0
         and f.length >= needed - 1e-6 and f.diameter >= least - 1e-6
     ]
     return min(fitting)[2] if fitting else None
+
+
+def longest_screw(keys: Mapping[str, object], most: float, widest: float) -> str | None:
+    """Key of the longest screw of the catalogue that is no longer than ``most`` and no
+    thicker than ``widest`` mm; None where there is none."""
+    fitting = [
+        (f.length, f.diameter, key) for key, f in FASTENERS.items()
+        if key in keys and f.kind is FastenerKind.SCREW
+        and f.length <= most + 1e-6 and f.diameter <= widest + 1e-6
+    ]
+    return max(fitting)[2] if fitting else None

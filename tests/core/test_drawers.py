@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import pytest
 
+from closetbench.core.catalogue import read_catalogue
 from closetbench.core.closet import Closet, ClosetDesign, build_closet
 from closetbench.core.conflicts import common_volume
 from closetbench.core.drawers import BottomKind, BoxJoint, DrawersSpec
@@ -16,7 +17,9 @@ from closetbench.core.inside import Spot
 from closetbench.core.parts import Part, Role
 from closetbench.core.slides import BoxRule
 from closetbench.core.specs import BackKind, BackSpec, BaySpec, CarcassSpec
+from closetbench.core.survey import Reading, ReadingKind
 from closetbench.resources import load_catalogue
+from tests.core.rooms import TrueRoom
 from tests.core.solids import clashes
 
 CATALOGUE = load_catalogue()
@@ -185,6 +188,69 @@ def test_hardware_is_counted_per_drawer():
     assert {n.key for n in inches.components[1].hardware} >= {"slide_22in"}
     for need in inches.hardware:
         CATALOGUE.item(need.key)
+
+
+@pytest.mark.parametrize(
+    ("box", "front", "screws"),
+    [
+        ("ply12", "mdf18", ("screw_4x40", "screw_4x25")),
+        ("mdf18", "mdf18", ("screw_4x50", "screw_4x30")),
+        ("ply12", "ply12", ("screw_4x40", "screw_4x20")),
+        ("ply12", "mdf6", ("screw_4x40", None)),
+    ],
+)
+def test_screws_by_length_from_the_joint(box, front, screws):
+    """Through the side 24 mm into the end; through the box front 6 mm or more into the front,
+    3 mm short of its face: common practice, no published source."""
+    built = closet(DrawersSpec(
+        "D", Spot("A", 1, 1), box_material=box, front=FrontSpec(material=front)))
+    needs = {n.purpose: (n.key, n.count) for n in built.components[1].hardware}
+    assert needs["drawer boxes"] == (screws[0], 8)
+    assert needs.get("fronts to drawer boxes", (None, 2)) == (screws[1], 2)
+    assert ("front-screws" in {f.rule for f in built.findings}) == (screws[1] is None)
+
+
+def test_a_class_of_ones_own_from_a_file_with_over_travel(tmp_path):
+    """The sheet of an invented slide: every figure of it is kept, and the drawer comes out by
+    its length and 25 mm more."""
+    own = read_catalogue(
+        '[slide.mine]\ntitle = "slide in hand"\nrule = "by the opening"\nside = 13\n'
+        'side_over = 0.6\nside_under = 0.2\nabove = 9\nbelow = 4\nbehind = 12\nheight = 35\n'
+        'extension = 1\nover_travel = 25\nload = 35\nlengths = [300, 420]\n'
+        'source = "the sheet in hand"\n[hardware.slide_420]\ntitle = "slide 420"\npack = 2\n',
+        "mine.toml", CATALOGUE,
+    )
+    design = ClosetDesign("test", size=(1300.0, 480.0, 2000.0), components=(
+        CARCASS, DrawersSpec("D", Spot("A", 1, 1), slide="mine", front=FrontSpec(FrontKind.NONE))))
+    built = build_closet(design, own)
+    left, right = (p.box() for p in parts(built, Role.BOX_SIDE))
+    bay = built.components[0].bays[0].space
+    shelf = next(p.box() for p in built.parts if p.role is Role.FIXED_SHELF)
+    assert left.y1 - left.y0 == 420.0
+    assert left.x0 - bay.x0 == pytest.approx(13.2)
+    assert bay.x1 - right.x1 == pytest.approx(13.2)
+    assert (left.z0 - bay.z0, shelf.z0 - left.z1) == (pytest.approx(4), pytest.approx(9))
+    assert built.components[1].moves[0].travel == 445.0
+    assert "slide_420" in {n.key for n in built.hardware}
+    assert not {"slide-sheet", "partial-extension"} & {f.rule for f in built.findings}
+
+
+def test_a_back_wall_that_bows_takes_a_shorter_slide():
+    """Depth is what the envelope leaves in front of the bow, less what the carcass's back takes."""
+    lengths = {}
+    for bow in (0.0, 45.0):
+        depth = Reading(ReadingKind.DEPTH, 600.0 - bow, x=950.0, z=1200.0)
+        survey = replace(TrueRoom().survey(), extras=(depth,) if bow else ())
+        design = ClosetDesign("t", survey, components=(
+            replace(CARCASS, bays=(BaySpec(width=500.0), BaySpec())),
+            DrawersSpec("D", Spot("A", 1, 1, height=400.0), front=FrontSpec(FrontKind.FULL))))
+        built = build_closet(design, CATALOGUE)
+        (side, _) = parts(built, Role.BOX_SIDE)
+        lengths[bow] = side.panel.length
+        bay = built.components[0].bays[0].space
+        longest = max(v for v in CATALOGUE.slides["side_mount"].lengths if v + 6 <= bay.y1 - bay.y0)
+        assert side.panel.length == longest
+    assert lengths[45.0] < lengths[0.0]
 
 
 def test_cleats_at_the_rear_shorten_the_drawer():
