@@ -19,9 +19,11 @@ from closetbench.core.contents import HOSTING, Contents, build_inside
 from closetbench.core.envelope import Clearances, Envelope, Objective, fit_envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, fitted
+from closetbench.core.face_frame import FaceFrameSpec
 from closetbench.core.figures import Figures
 from closetbench.core.fillers import FillersSpec, Levelling, build_fillers
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.framed import behind_frames
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
 from closetbench.core.joinery import JoineryRules
@@ -217,7 +219,10 @@ def _close_gaps(
     """The fillers; bases that are scribed take the place of those that are not."""
     names = [c.name for c in design.components if isinstance(c, CarcassSpec)]
     carcasses = [built[n] for n in names]
-    found = build_fillers(spec, carcasses, room, envelope, catalogue, figures)
+    frames = [s for s in design.components if isinstance(s, FaceFrameSpec)]
+    left, fronted, notes = behind_frames(spec, carcasses, frames, built)
+    found = build_fillers(left, fronted, room, envelope, catalogue, figures)
+    found = replace(found, findings=(*found.findings, *notes))
     if spec.levelling is Levelling.SCRIBED and room is not None:
         for name in names:
             built[name] = scribe_base(built[name], room, envelope, spec.scribe)
