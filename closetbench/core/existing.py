@@ -172,7 +172,9 @@ def fitted(
 ) -> CarcassSpec:
     """A carcass with its bays made to measure around the pieces that stand in them, and so
     itself where that settles all its bays and it has no width of its own."""
-    bays = list(spec.bays)
+    bays, t = list(spec.bays), catalogue.material(spec.material, subject=spec.name).thickness
+    # a lip hangs below its shelf, before the piece
+    hang = max(spec.shelf_lip.height - t, 0.0)
     for piece in pieces:
         at = piece.spot.bay - 1
         if piece.spot.carcass != spec.name or not 0 <= at < len(bays):
@@ -187,13 +189,12 @@ def fitted(
                     f"{spec.name}, bay {at + 1}", "fixed shelves", bay.fixed,
                     f"must be given by their heights: the lowest lies over {piece.name}",
                 )
-            height = piece.spot.start + max(piece.heights) + piece.gap_above
+            height = piece.spot.start + max(piece.heights) + piece.gap_above + hang
             bay = replace(bay, fixed=0, heights=(height, *bay.heights))
         bays[at] = bay
     width = spec.width
     known = [b.width for b in bays if b.width is not None]
     if width is None and tuple(bays) != spec.bays and len(known) == len(bays):
-        t = catalogue.material(spec.material, subject=spec.name).thickness
         width = sum(known) + (len(known) + 1) * t
     return replace(spec, bays=tuple(bays), width=width)
 

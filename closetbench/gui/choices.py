@@ -10,6 +10,9 @@ from closetbench.gui.qt import translate
 
 CONTEXT = "Closetbench_Choice"
 
+MOST_MOULDING = 12.0
+"""A flat strip of wood that is thicker is a board and no moulding, mm."""
+
 Choices = list[tuple[Any, str]]
 
 
@@ -34,3 +37,15 @@ def bands(catalogue: Catalogue, own: bool = True) -> Choices:
     listed = sorted(catalogue.bands.values(), key=lambda b: b.title)
     first = [(None, words("the material's own"))] if own else []
     return [*first, ("", words("none")), *((b.key, b.title) for b in listed)]
+
+
+def mouldings(catalogue: Catalogue, square: bool) -> Choices:
+    """The mouldings of the catalogue, flat ones or those as wide as thick, such as quarter
+    rounds; the narrowest first."""
+    found = []
+    for m in catalogue.materials.values():
+        wide = max(s.width for s in m.sheets)
+        even = abs(wide - m.nominal) < 0.5
+        if m.by_length and (even if square else not even and m.nominal <= MOST_MOULDING):
+            found.append((wide, m.key, m.title))
+    return [(key, title) for _, key, title in sorted(found)]

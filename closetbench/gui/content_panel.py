@@ -17,10 +17,17 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.inside import Spot
 from closetbench.core.specs import CarcassSpec
 from closetbench.gui import units
+from closetbench.gui.cards_form import CardsForm
 from closetbench.gui.fields import ChoiceField, CountField, LengthField, TextField
-from closetbench.gui.form import FindingsList, Form
+from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import translate
-from closetbench.gui.spec_fields import form_of
+from closetbench.gui.spec_fields import (
+    card_lines,
+    form_of,
+    label_of,
+    new_record,
+    record_lists,
+)
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.gui.trial import verify_spec
 from closetbench.gui.view_providers import ICONS
@@ -28,6 +35,7 @@ from closetbench.model import bridge
 from closetbench.model.base import class_of
 from closetbench.model.contents import CONTENTS
 from closetbench.model.make import MATERIAL, write_spec
+from closetbench.model.spec_table import field_texts
 
 CONTEXT = "Closetbench_Component"
 _PART, _PLAY = 0.7, 6.0
@@ -76,9 +84,54 @@ class ContentPanel(SpecPanel):
             place.row(_tr("In front of"), ChoiceField("carcass", self._hosts(free=False)))
         if self._has_spot:
             self._spot(place, type(None) in typing.get_args(hints["spot"]))
-        self.form = [place, form_of(spec, self.title_of(kind), icon, self.catalogue)]
-        self.form.append(self._results())
+        own = form_of(spec, self.title_of(kind), icon, self.catalogue)
+        self.lists = {name: self._list(own, name, inner) for name, inner in record_lists(spec)}
+        self.form = [place, own, self._results()]
         self.bind(*self.fields)
+        for name in self.lists:
+            self._cards(name)
+
+    # -- lists of records, such as the screws of an existing piece
+
+    def _list(self, form: Form, name: str, kind: type[Any]) -> CardsForm:
+        cards = CardsForm(
+            label_of(name), name, _tr("Add"),
+            lambda i: card_lines(kind, f"{name}.{i}", self.catalogue),
+            lambda: self._grow(name, kind), lambda i: self._shrink(name, i),
+        )
+        tip = field_texts(type_of_spec(self.obj)).get(name, "")
+        fold = Fold(cards.windowTitle(), cards)
+        fold.head.setToolTip(_tr(tip) if tip else "")
+        form.whole(fold, cards)
+        return cards
+
+    def _cards(self, name: str) -> None:
+        self.bind(*self.lists[name].rebuild(len(getattr(self.spec(), name))))
+        if self.is_open:
+            self.settle()
+
+    def _grow(self, name: str, kind: type[Any]) -> None:
+        spec = self.spec()
+        known = getattr(spec, name)
+        self._put_list(name, replace(spec, **{name: (*known, new_record(kind, len(known) + 1))}))
+
+    def _shrink(self, name: str, index: int) -> None:
+        spec = self.spec()
+        known = getattr(spec, name)
+        self._put_list(name, replace(spec, **{name: (*known[:index], *known[index + 1:])}))
+
+    def _put_list(self, name: str, spec: Any) -> None:
+        trouble = self.lists[name].trouble
+        trouble.say("")
+        try:
+            self.verify(spec)
+        except ClosetError as error:
+            trouble.say(units.explained(self.reason(error)))
+            return
+        self._pending = {k: v for k, v in self._pending.items() if not k.startswith(f"{name}.")}
+        self.write(spec)
+        self._cards(name)
+        self.preview_soon()
 
     def _spot(self, form: Form, free: bool) -> None:
         form.row(_tr("In"), ChoiceField("spot.carcass", self._hosts(free)))
@@ -136,6 +189,11 @@ class ContentPanel(SpecPanel):
             _tr("Outer: {} wide, {} high, {} deep").format(*(units.shown(v) for v in sizes)),
             _tr("{} parts, {:.1f} kg").format(len(component.bodies), weight),
         ))
+
+
+def type_of_spec(obj: Any) -> type[Any]:
+    """The specification that a content's properties stand for."""
+    return CONTENTS[class_of(obj)].spec
 
 
 def _free(spec: Any) -> Any:

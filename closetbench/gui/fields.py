@@ -288,6 +288,44 @@ class ChoiceField(Field):
         self.combo.setToolTip(self.combo.currentText())
 
 
+class KeysField(Field):
+    """Some keys of a catalogue: a box to tick for each, by its title."""
+
+    def __init__(self, name: str, choices: Iterable[tuple[str, str]]) -> None:
+        self.column = QtWidgets.QWidget()
+        super().__init__(name, self.column)
+        self._layout = QtWidgets.QVBoxLayout(self.column)
+        self._layout.setContentsMargins(0, 0, 0, 0)
+        self._layout.setSpacing(2)
+        self.boxes: dict[str, QtWidgets.QCheckBox] = {}
+        for key, title in choices:
+            self._add(key, title)
+        self.column.setFocusPolicy(QtCore.Qt.StrongFocus)
+
+    def _add(self, key: str, title: str) -> None:
+        box = QtWidgets.QCheckBox(title)
+        box.setObjectName(f"{self.name} {key}")
+        box.clicked.connect(self._clicked)
+        self._layout.addWidget(box)
+        self.boxes[key] = box
+        if len(self.boxes) == 1:
+            self.column.setFocusProxy(box)
+
+    def _clicked(self) -> None:
+        self.edited.emit(self)
+
+    def value(self) -> tuple[str, ...]:
+        return tuple(key for key, box in self.boxes.items() if box.isChecked())
+
+    def put(self, value: tuple[str, ...]) -> None:
+        for key in value:
+            if key not in self.boxes:
+                # what has gone from the catalogue must not be lost unseen
+                self._add(key, key)
+        for key, box in self.boxes.items():
+            box.setChecked(key in value)
+
+
 class TicksField(Field):
     """Some members of an enumeration: a box to tick for each.
 

@@ -8,18 +8,20 @@ from __future__ import annotations
 import types
 import typing
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass
+from dataclasses import MISSING, fields, is_dataclass
 from enum import Enum
 from typing import Any
 
 from closetbench.core.joinery import JoineryRules
 from closetbench.core.materials import Catalogue
 from closetbench.gui import choices
+from closetbench.gui.cards_form import Line
 from closetbench.gui.fields import (
     CheckField,
     ChoiceField,
     CountField,
     Field,
+    KeysField,
     LengthField,
     LengthsField,
     NumberField,
@@ -37,6 +39,8 @@ _PLAIN = {
 }
 """Fields that are numbers and no lengths, by a word in their name."""
 _LABELS = {"x": "From the left", "x0": "Left end at", "x1": "Right end at"}
+_STARTS = {"length": 600.0, "width": 300.0, "thickness": 18.0, "from_front": 60.0}
+"""What a new record of a list starts with, mm."""
 _ELSEWHERE = ("name", "carcass", "spot")
 
 
@@ -66,7 +70,7 @@ class _Maker:
             kind, optional = _bare(hint)
             if name in _ELSEWHERE or kind is JoineryRules:
                 continue
-            label = _tr(_LABELS.get(name, name.replace("_", " ").capitalize()))
+            label = label_of(name)
             tip = _tr(texts[name]) if name in texts else ""
             if isinstance(kind, type) and is_dataclass(kind):
                 if not optional:
@@ -81,7 +85,7 @@ class _Maker:
                 self.form.row(label, field, tip=tip)
 
     def field(self, path: str, name: str, kind: Any, optional: bool) -> Field | None:
-        """The field for a type; None for lists of records, which stay as they are."""
+        """The field for a type; None for lists of records, which have cards of their own."""
         none = self.none
         if kind is str:
             return self.of_text(path, name, optional)
@@ -103,6 +107,8 @@ class _Maker:
             inner = typing.get_args(kind)[0]
             if inner is float:
                 return LengthsField(path, _spoken(name), none)
+            if inner is str:
+                return KeysField(path, choices.mouldings(self.catalogue, name == "rounds"))
             if isinstance(inner, type) and issubclass(inner, Enum):
                 return TicksField(path, inner, _tr("none") if optional else "")
         return None
@@ -120,6 +126,47 @@ class _Maker:
             first = [(None, self.none)] if optional else []
             return ChoiceField(path, choices.materials(catalogue, *first))
         return TextField(path)
+
+
+def record_lists(spec: type[Any]) -> Iterator[tuple[str, type[Any]]]:
+    """The fields of a specification that hold several records, and of what kind."""
+    for name, hint in _hints(spec):
+        if typing.get_origin(hint) is tuple and is_dataclass(inner := typing.get_args(hint)[0]):
+            yield name, inner
+
+
+def label_of(name: str) -> str:
+    """What a field is called in a form."""
+    return _tr(_LABELS.get(name, name.replace("_", " ").capitalize()))
+
+
+def card_lines(kind: type[Any], path: str, catalogue: Catalogue) -> list[Line]:
+    """The lines of a card for one record of a list."""
+    maker = _Maker(Form("", "part"), catalogue, _tr("by rule"))
+    texts, lines = field_texts(kind), []
+    for name, hint in _hints(kind):
+        inner, optional = _bare(hint)
+        one = maker.field(f"{path}.{name}", name, inner, optional)
+        if one is not None:
+            if name in texts:
+                one.widget.setToolTip(_tr(texts[name]))
+            lines.append((label_of(name), [one]))
+    return lines
+
+
+def new_record(kind: type[Any], number: int) -> Any:
+    """A record to start from in a list."""
+    values: dict[str, Any] = {}
+    for item, (name, hint) in zip(fields(kind), _hints(kind), strict=True):
+        if item.default is not MISSING:
+            continue
+        if hint is float:
+            values[name] = _STARTS.get(name, 100.0)
+        elif hint is str:
+            values[name] = _tr("panel {}").format(number)
+        else:
+            values[name] = next(iter(hint))
+    return kind(**values)
 
 
 def _hints(spec: type[Any]) -> Iterator[tuple[str, Any]]:

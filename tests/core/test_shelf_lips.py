@@ -10,6 +10,7 @@ import pytest
 from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.errors import ClosetError
+from closetbench.core.existing import ExistingSpec
 from closetbench.core.fronts import FrontKind, FrontSpec
 from closetbench.core.inside import Spot
 from closetbench.core.joinery import Joint
@@ -85,6 +86,14 @@ def test_what_stands_in_a_compartment_ends_below_the_lip():
     assert door.z0 == pytest.approx(low.z1 - (40 - 3) / 2)
     assert door.z1 == pytest.approx(high.z0 + (40 - 3) / 2)
     assert not rules(built.findings) & {"parts-overlap", "pull-blocked"}
+
+
+def test_the_shelf_over_a_reused_piece_keeps_its_lip_clear_of_it():
+    carcass = replace(CARCASS, bays=(BaySpec(), BaySpec(width=400.0)))
+    built = closet(ExistingSpec("Chest", Spot("A", 1), 700.0, 500.0, 400.0), carcass=carcass)
+    chest, lip = component(built, "Chest").box, part(built, "bay 1 shelf 1 lip").box()
+    assert lip.z0 - chest.z1 == pytest.approx(5.0)
+    assert "parts-overlap" not in rules(built.findings)
 
 
 def test_bands_of_shelves():
