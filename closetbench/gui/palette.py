@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from closetbench.core.materials import Material, MaterialKind
+from closetbench.core.reading_lines import Trust
+from closetbench.core.room_scene import Kind
 from closetbench.gui.qt import QtGui, QtWidgets
 
 Colour = tuple[float, float, float]
@@ -22,6 +24,26 @@ SHEET: Colour = (0.95, 0.84, 0.66)
 LABEL: Colour = (0.55, 0.10, 0.05)
 """Words in the 3D view: dark red stands out from boards and from FreeCAD's grounds."""
 UNKNOWN: Colour = (0.75, 0.75, 0.75)
+TRUST: dict[Trust, Colour] = {
+    Trust.AGREES: (0.05, 0.48, 0.42),
+    Trust.DOUBTFUL: (0.73, 0.42, 0.00),
+    Trust.WRONG: (0.80, 0.13, 0.13),
+    Trust.UNCHECKED: (0.40, 0.44, 0.50),
+}
+"""Readings by what the others say about them: grounds of white words."""
+ROOM: dict[Kind, tuple[Colour, float]] = {
+    Kind.WALLS: ((0.72, 0.78, 0.82), 0.78),
+    Kind.FLOOR: ((0.62, 0.52, 0.42), 0.70),
+    Kind.CEILING: ((0.85, 0.87, 0.88), 0.80),
+    Kind.FRONT: ((0.78, 0.80, 0.74), 0.80),
+    Kind.TRIM: ((0.93, 0.93, 0.90), 0.35),
+    Kind.DEAD_SPACE: ((0.56, 0.33, 0.72), 0.72),
+    Kind.OBSTACLES: ((0.20, 0.45, 0.80), 0.35),
+}
+"""What the room is drawn in, and how much of what is behind shows through."""
+FREE: Colour = (0.15, 0.60, 0.35)
+HIT: Colour = (0.88, 0.12, 0.12)
+GHOST: Colour = (0.20, 0.55, 0.85)
 
 
 def board_colour(material: Material | None) -> Colour:
@@ -100,3 +122,11 @@ def warning_colour(widget: QtWidgets.QWidget) -> str:
 def unknown_colour(widget: QtWidgets.QWidget) -> str:
     """A violet, for what nobody knows, that can be read on the widget's ground."""
     return "#c3a6f5" if is_dark(widget) else "#6a3fb0"
+
+
+def trust_ink(widget: QtWidgets.QWidget, state: Trust) -> QtGui.QColor:
+    """The colour of words about a reading, by what the others say of it."""
+    if state in (Trust.WRONG, Trust.DOUBTFUL):
+        return QtGui.QColor(
+            error_colour(widget) if state is Trust.WRONG else warning_colour(widget))
+    return ink(widget, 0.65 if state is Trust.UNCHECKED else 1.0)

@@ -2,25 +2,35 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from closetbench.core.closet import ClosetDesign, build_envelope
+import FreeCAD
+
+from closetbench.core.closet import ClosetDesign
 from closetbench.core.envelope import Clearances, Envelope, Objective, Wall
 from closetbench.core.errors import ClosetError
+from closetbench.core.reading_lines import Trust, trust
+from closetbench.core.room import Room
 from closetbench.core.survey import Obstacle, Reading, ReadingKind, Survey
 from closetbench.gui import survey_forms, survey_sketch, units
 from closetbench.gui.cards_form import CardsForm
 from closetbench.gui.fields import ChoiceField, Field, LengthField
 from closetbench.gui.form import FindingsList, Fold, Form
-from closetbench.gui.qt import QtWidgets, translate
+from closetbench.gui.qt import QtCore, QtWidgets, translate
+from closetbench.gui.readings_table import ReadingsTable, legend
+from closetbench.gui.room_view import RoomView
+from closetbench.gui.shown_form import ShownForm
 from closetbench.gui.spec_panel import SpecPanel, put_paths
 from closetbench.model import bridge
 from closetbench.model.make import write_spec
 from closetbench.model.properties import read_fields
-from closetbench.model.survey import LEVELS, MAYBE_READ, READINGS, camel
+from closetbench.model.survey import LEVELS, MAYBE_READ, READINGS, camel, fitted
 
 CONTEXT = "Closetbench_Survey"
+PEEK_DELAY = 60
+"""ms from the last key to the residuals with what is typed: between two quick keys."""
 
 
 def _tr(text: str) -> str:
@@ -65,7 +75,7 @@ class SurveyPanel(SpecPanel):
         )
 
     def verify(self, spec: Site) -> None:
-        build_envelope(spec.design(self.obj.Label))
+        fitted(spec.design(self.obj.Label))
 
     def write(self, spec: Site) -> None:
         write_spec(self.obj, spec.design(self.obj.Label))
@@ -78,13 +88,27 @@ class SurveyPanel(SpecPanel):
     # -- the forms
 
     def build(self) -> None:
+        self._object = self.obj.Name
         self.clearances, self.more = self._clearances(), self._elsewhere()
-        self.form = [self._readings(), self.clearances, self.more, self._results()]
+        self.form = [
+            self._readings(), self._judged(), self.clearances, self.more, self._results(),
+            ShownForm(self.obj.ViewObject),
+        ]
+        self._peek = QtCore.QTimer(self)
+        self._peek.setSingleShot(True)
+        self._peek.setInterval(PEEK_DELAY)
+        self._peek.timeout.connect(self._look_ahead)
+        self._peeked: LengthField | None = None
         self.bind(*self.fields)
         for form in (self.extras, self.obstacles):
             self._cards(form)
-        for one in self.fields:
+
+    def bind(self, *fields: Field) -> None:
+        super().bind(*fields)
+        for one in fields:
             one.entered.connect(self._point_out)
+            if isinstance(one, LengthField) and one.name.startswith("survey."):
+                one.line.textEdited.connect(lambda _, f=one: self._typing(f))
 
     def _readings(self) -> Form:
         form = Form(_tr("Survey"), "survey")
@@ -109,6 +133,15 @@ class SurveyPanel(SpecPanel):
         ):
             self.sizes.row(label, LengthField(name, name))
         form.whole(self.sizes, self.sizes)
+        return form
+
+    def _judged(self) -> Form:
+        form = self.judged = Form(_tr("What the readings say of each other"), "survey")
+        self.verdict = form.note("verdict")
+        self.table = ReadingsTable()
+        self.table.picked.connect(self._go_to)
+        form.whole(self.table)
+        form.note("legend").setText(legend())
         return form
 
     def _clearances(self) -> Form:
@@ -203,8 +236,9 @@ class SurveyPanel(SpecPanel):
 
     def refresh(self) -> None:
         self._show_source()
+        spec = self.spec()
         try:
-            room, envelope = build_envelope(self.spec().design(self.obj.Label))
+            room, envelope = fitted(spec.design(self.obj.Label))
         except ClosetError as error:
             self.summary.setText(units.explained(str(error)))
             self.gaps.hide()
@@ -215,6 +249,73 @@ class SurveyPanel(SpecPanel):
         self.gaps.setVisible(room is not None)
         self.gaps.setText(_gap_table(envelope))
         self.findings.show_findings(room.findings if room else ())
+        self._judge(room)
+
+    def _judge(self, room: Room | None) -> None:
+        """Show each reading beside what the room makes of it."""
+        self.judged.setVisible(room is not None)
+        readings = room.readings if room else ()
+        self.table.show_readings(readings)
+        wrong = [r.name for r in readings if trust(r) is Trust.WRONG]
+        doubtful = [r.name for r in readings if trust(r) is Trust.DOUBTFUL]
+        self.verdict.setText(
+            _tr("Cannot be right: {}").format(", ".join(wrong)) if wrong else
+            _tr("Doubtful: {}").format(", ".join(doubtful)) if doubtful else
+            _tr("The readings agree with each other."))
+
+    def _typing(self, field: LengthField) -> None:
+        self._peeked = field
+        self._peek.start()
+
+    def _look_ahead(self) -> None:
+        """Show what the reading that is being typed would make of the room; nothing is
+        written until it is entered, and nothing is said against half a number."""
+        field = self._peeked
+        if not self.is_open or field is None or not field.touched or self.doc.Recomputing:
+            return
+        try:
+            spec = put_paths(self.spec(), {field.name: field.value()})
+            room, envelope = fitted(spec.design(self.obj.Label))
+        except ClosetError:
+            return
+        self._judge(room)
+        view = _room_view(self.obj)
+        if view is not None:
+            view.draw(spec.survey if spec.by_readings else None, room, envelope)
+
+    def _go_to(self, key: str) -> None:
+        """Put the cursor into the field of a reading."""
+        path = f"survey.{key}"
+        if key.startswith("extra "):
+            path = f"survey.extras.{int(key.removeprefix('extra ')) - 1}.value"
+        field = next((f for f in self.fields if f.name == path), None)
+        if field is not None:
+            self.reveal(field.widget)
+            field.widget.setFocus()
+
+    def show(self) -> None:
+        super().show()
+        view = _room_view(self.obj)
+        if view is not None:
+            view.while_open(True)
+
+    def reject(self) -> bool:
+        self.form[-1].put_back()
+        return super().reject()
+
+    def _close(self, end: Callable[[], None] | None) -> None:
+        was_open = self.is_open
+        super()._close(end)
+        if was_open and self._name in FreeCAD.listDocuments() and self._there():
+            view = _room_view(self.obj)
+            if view is not None:
+                view.while_open(False)
+                # what was typed and not entered has been drawn as well
+                view.rebuild()
+
+    def _there(self) -> bool:
+        """Whether the survey is still in its document."""
+        return self._object in {o.Name for o in self.doc.Objects}
 
     def _show_source(self) -> None:
         by_readings = self.spec().by_readings
@@ -232,6 +333,11 @@ class SurveyPanel(SpecPanel):
         self.sketch.point_out(name)
         said = survey_sketch.hint(name) if name != field.name else ""
         self.caption.setText(said)
+
+
+def _room_view(survey: Any) -> RoomView | None:
+    """The survey's room in the 3D view."""
+    return getattr(getattr(survey.ViewObject, "Proxy", None), "room", None)
 
 
 def _kept_readings(obj: Any) -> Survey | None:

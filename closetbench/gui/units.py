@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import FreeCAD
 
+from closetbench.core.figures import Figures
 from closetbench.core.lengths import LengthFormat, Style
 
 _MM = LengthFormat("mm", Fraction(1, 10))
@@ -65,6 +66,14 @@ def _stripped(style: Style, mm: float) -> str:
     if number == "-0":
         number = "0"
     return f'{number}"' if style == "in" else f"{number} {form.unit}"
+
+
+def signed(figures: Figures, mm: float) -> str:
+    """A small length with its sign and without its unit; what rounds to 0 has no sign."""
+    text = figures.small(mm).removesuffix(f" {figures.lengths.unit}")
+    if not text.strip("-0.,\""):
+        return text.removeprefix("-")
+    return text if text.startswith("-") else f"+{text}"
 
 
 _MM_IN_TEXT = re.compile(r"(-?[0-9]+(?:\.[0-9]+)?)(?: (to|and|x) (-?[0-9]+(?:\.[0-9]+)?))? mm\b")

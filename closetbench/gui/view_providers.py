@@ -11,6 +11,7 @@ from pivy import coin
 from closetbench.core.errors import ClosetError
 from closetbench.gui import face_colours, palette
 from closetbench.gui.qt import icon, icon_file
+from closetbench.gui.room_view import PROPERTIES, RoomView
 from closetbench.model import bridge, children
 from closetbench.model.base import class_of
 from closetbench.model.contents import CONTENTS
@@ -35,7 +36,11 @@ def attach(obj: Any) -> None:
         if view is not None and view.Proxy is None:
             view.Proxy = 0
         return
-    if view is None or isinstance(getattr(view, "Proxy", None), ViewProvider):
+    if view is None:
+        return
+    if isinstance(getattr(view, "Proxy", None), ViewProvider):
+        # loaded with the document, whose values are all there only now
+        view.Proxy.follow_room()
         return
     fresh = getattr(view, "Proxy", None) is None
     ViewProvider(view)
@@ -47,6 +52,9 @@ def attach(obj: Any) -> None:
 
 class ViewProvider:
     """One for all our classes: what they do differently is in the tables above."""
+
+    room: RoomView | None = None
+    """The nodes of a survey's room; a proxy that FreeCAD restores has seen no __init__."""
 
     def __init__(self, view: Any) -> None:
         self.Object = view.Object
@@ -65,6 +73,16 @@ class ViewProvider:
         self._attached = True
         if class_of(view.Object) in _SHAPELESS:
             view.addDisplayMode(coin.SoGroup(), _MODE)
+        if class_of(view.Object) == "Survey":
+            self.room = RoomView(view)
+            if not view.Object.Document.Restoring:
+                self.room.rebuild()
+
+    def follow_room(self) -> None:
+        """Draw a survey's room as its readings are now."""
+        if self.room is not None:
+            self.room.rebuild()
+            self.room.follow()
 
     def getDisplayModes(self, view: Any) -> list[str]:  # noqa: N802
         """Ways of display beside those of the object's type."""
@@ -95,6 +113,8 @@ class ViewProvider:
             _paint(obj)
         elif prop == "Fingerprint" and hasattr(obj, "Bands") and not obj.Document.Restoring:
             face_colours.show_soon(obj)
+        if prop == "Shape" and not obj.Document.Restoring:
+            self.follow_room()
         if prop in _CLAIMANTS and not obj.Document.Restoring:
             above = getattr(obj, prop)
             if above is not None and hasattr(above, "PartCount"):
@@ -103,6 +123,8 @@ class ViewProvider:
     def onChanged(self, view: Any, prop: str) -> None:  # noqa: N802
         """A component has no shape: hiding it hides its parts."""
         obj = view.Object
+        if self.room is not None and (prop == "Visibility" or prop in PROPERTIES):
+            self.room.follow()
         if prop == "Visibility" and class_of(obj) in _COMPONENTS and not obj.Document.Restoring:
             for part in children.parts_of(obj):
                 part.ViewObject.Visibility = view.Visibility

@@ -15,7 +15,7 @@ _CLOSET = _QT("Workbench", "Closet")
 _SHOP = _QT("Workbench", "Closet shop papers")
 _VIEW = _QT("Workbench", "Closet views")
 
-MODULES = ("closet", "components", "contents", "papers", "checks", "seeing")
+MODULES = ("closet", "components", "contents", "papers", "checks", "room", "seeing")
 """Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
 
 
@@ -24,8 +24,8 @@ def toolbars() -> dict[str, list[str]]:
     return {
         _CLOSET: [
             "Closetbench_Start", "Closetbench_Survey", "Closetbench_Carcass", "Closetbench_Bay",
-            "Closetbench_Contents", "Closetbench_Panel", "Closetbench_Checks",
-            "Closetbench_SurveySheet",
+            "Closetbench_Contents", "Closetbench_Panel", "Closetbench_GoesIn", "Closetbench_Opens",
+            "Closetbench_Checks", "Closetbench_SurveySheet",
         ],
         _SHOP: [
             "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_BillSheet",

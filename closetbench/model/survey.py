@@ -6,6 +6,7 @@ all parts follow it.
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Any
 
 import FreeCAD
@@ -153,7 +154,7 @@ class Survey(Scripted):
 
     def work_out(self, obj: Any) -> None:
         """Fit the envelope; raises ``ClosetError`` where there is none."""
-        room, envelope = build_envelope(site_of(obj))
+        room, envelope = fitted(site_of(obj))
         for name, value in (
             ("EnvelopeWidth", envelope.width), ("EnvelopeDepth", envelope.depth),
             ("EnvelopeHeight", envelope.height), ("OriginX", envelope.x0),
@@ -168,6 +169,12 @@ class Survey(Scripted):
         shape = _outline(room, envelope)
         shape.Placement = obj.Placement
         obj.Shape = shape
+
+
+@lru_cache(maxsize=8)
+def fitted(site: ClosetDesign) -> tuple[Room | None, Envelope]:
+    """``build_envelope``, remembered: the panel, the object and its view ask for the same."""
+    return build_envelope(site)
 
 
 def site_of(obj: Any) -> ClosetDesign:

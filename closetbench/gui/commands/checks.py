@@ -7,7 +7,7 @@ from typing import Any
 from closetbench.gui.commands.base import Command, chosen, mark, there_are
 
 
-class _OfCloset(Command):
+class OfCloset(Command):
     """A command over one closet."""
 
     def run(self) -> None:
@@ -26,7 +26,7 @@ class _OfCloset(Command):
         raise NotImplementedError
 
 
-class Checks(_OfCloset):
+class Checks(OfCloset):
     """What was found in a closet."""
 
     name = "Closetbench_Checks"
@@ -44,7 +44,7 @@ class Checks(_OfCloset):
         ChecksPanel(closet, self.title).start()
 
 
-class SurveySheet(_OfCloset):
+class SurveySheet(OfCloset):
     """The sheet to take along to the closet."""
 
     name = "Closetbench_SurveySheet"

@@ -1,0 +1,22 @@
+"""The surveyed room in the 3D view, what is carried into it and what opens in it."""
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.mark.parametrize("what", ["seen", "read", "kept", "typed", "small"])
+def test_room_in_the_view(gui, what):
+    run = gui("room.py", what=what)
+    assert what == "typed" or run.checks > 2
+    print(run.records)
+
+
+def test_does_it_go_in(gui):
+    run = gui("goes_in.py")
+    assert {"stuck", "on the way"} <= set(run.shots)
+
+
+def test_what_opens(gui):
+    run = gui("opens.py")
+    assert {"free", "hits"} <= set(run.shots)
