@@ -5,15 +5,14 @@ import pytest
 pytestmark = pytest.mark.gui
 
 
-@pytest.mark.parametrize("what", ["seen", "read", "kept", "typed", "small"])
+@pytest.mark.parametrize("what", ["seen", "kept", "typed", "small"])
 def test_room_in_the_view(gui, what):
-    run = gui("room.py", what=what)
+    run = gui("room.py", what=what, timeout=300)
     assert what == "typed" or run.checks > 2
-    print(run.records)
 
 
 def test_does_it_go_in(gui):
-    run = gui("goes_in.py")
+    run = gui("goes_in.py", timeout=300)
     assert {"stuck", "on the way"} <= set(run.shots)
 
 
