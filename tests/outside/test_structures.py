@@ -1,8 +1,8 @@
 """Beams and sections against general structural libraries.
 
 structures.json holds what PyNiteFEA (beams), sectionproperties (sections) and scikit-fem
-(plane stress) say; record_structures.py wrote it. Where PyNiteFEA is at hand, its beams are
-computed again, so that the record itself is checked.
+(plane stress and plates) say; record_structures.py wrote it. Where all three are at hand, all of
+it is computed again, so that the record itself is checked; it was, with the versions named in it.
 """
 
 from __future__ import annotations
@@ -27,6 +27,7 @@ from closetbench.core.beams import (
     rectangle,
     tube,
 )
+from closetbench.core.wall_borne import strip_of
 
 RECORD: dict[str, Any] = json.loads(
     Path(__file__).with_name("structures.json").read_text(encoding="utf-8")
@@ -96,3 +97,18 @@ def test_the_record_says_with_what_it_was_made_and_holds_when_made_again() -> No
         for name, case in RECORD["beams"].items():
             assert again["beams"][name]["result"] == pytest.approx(case["result"], rel=1e-6)
         assert again["sections"] == pytest.approx(RECORD["sections"], rel=1e-6)
+        for plate, found in zip(RECORD["corner plates"], again["corner plates"], strict=True):
+            assert found["deflection"] == pytest.approx(plate["deflection"], rel=1e-6)
+
+
+@pytest.mark.parametrize("case", RECORD["corner plates"], ids=lambda c: str(c["legs"]))
+def test_corner_shelves_sag_less_as_plates_than_as_strips(case: dict[str, Any]) -> None:
+    # Kirchhoff plates of E 2500 N/mm², 18 mm, 1e-3 N/mm², on two walls; no tolerance: the
+    # strips have to be on the safe side, and within three times of the plate
+    (a, b), (dx, dy) = case["legs"], case["cut"]
+    span, width, share = strip_of((a, b))
+    out = 1.0 if dx else 2.0
+    load = 1e-3 * (a * b - dx * dy) * share
+    bar = rectangle(width, 18, 2500, RIGID)
+    sag = out * deflection(bar, span, load)
+    assert case["deflection"] < sag < 3 * case["deflection"]
