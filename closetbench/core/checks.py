@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from closetbench.core import (
     anchoring,
+    base_strength,
     bench_strength,
     drawer_strength,
     fastening,
@@ -98,7 +99,8 @@ def run_checks(
         found += anchoring.findings(
             fastened.unit, fastened.anchorage, figures, fastened.why_not, (low, high))
         needs += fastened.needs
-        found += _shelf_findings(component, spec, closet, catalogue, circumstances, figures)
+        found += _shelf_findings(
+            component, spec, closet, sum(m for _, m in own), catalogue, circumstances, figures)
         whole = handling.carcass_finding(
             component.name, sum(m for _, m in masses[component.name]),
             _range(masses[component.name], catalogue), figures)
@@ -192,7 +194,7 @@ def _board_of(closet: Closet, name: str) -> str:
 
 
 def _shelf_findings(
-    component: Component, spec: CarcassSpec, closet: Closet, catalogue: Catalogue,
+    component: Component, spec: CarcassSpec, closet: Closet, mass: float, catalogue: Catalogue,
     circumstances: Circumstances, figures: Figures,
 ) -> Iterable[Finding]:
     groups = loaded_shelves(component, spec, closet.envelope.height, catalogue)
@@ -205,6 +207,7 @@ def _shelf_findings(
     for group in groups:
         yield from shelves.findings(group, use, catalogue, figures, damp)
     yield from joint_findings(component, spec, groups, use, catalogue, figures)
+    yield from base_strength.findings(component, groups, use, mass, catalogue, figures, damp)
 
 
 def _without_use(

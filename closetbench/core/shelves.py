@@ -35,6 +35,7 @@ BEAM_SOURCE = "Wood Handbook FPL-GTR-190, eq. 9-2 and Table 9-1"
 STRIP_HEIGHTS = (20.0, 30.0, 40.0, 50.0, 60.0, 80.0, 100.0)
 """mm, the lips and cleats that are tried as a remedy, of the shelf's own board."""
 MOST_DIVIDERS = 3
+PINS = 4
 LONGEST_TRIED = 4000.0
 
 
@@ -289,7 +290,11 @@ def findings(
     if result.held is not None:
         bounds = f"; if its ends could not turn at all, {figures.small(result.held)}"
     elif shelf.hold is Hold.PINS:
-        bounds = f"; the pins are not checked ({PIN_SOURCE})"
+        own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
+        each = figures.force((result.load + use.centre + own) / PINS)
+        bounds = (
+            f"; each of its {PINS} pins carries {each}: the pins are not checked ({PIN_SOURCE})"
+        )
     if result.passes and result.soft > result.limit:
         bounds += "; the softest boards published would not pass"
     verb = "sags" if result.passes else "sags too much:"

@@ -399,3 +399,26 @@ def test_the_lips_of_a_carcass_stiffen_its_shelves(joint: Joint) -> None:
         if g[0].name == shelf.full_name
     ]
     assert section(group[0], e).ei == pytest.approx(stiffness)
+
+
+def test_the_rails_of_a_base_are_beams_between_its_cross_members() -> None:
+    closet = built(CASE, circumstances=KNOWN)
+    said = only(checked(closet), "base-rails")
+    assert said.severity is Severity.NOTE
+    assert said.parts == ("case: base front rail", "case: base rear rail")
+    assert "softest" in said.spread
+    # high spans under heavy loads of a melamine base do not do
+    heavy = replace(KNOWN, shelf_use=None, shelf_load=600.0)
+    soft = replace(CASE, base=BaseSpec(height=60.0, material="melamine18", spacing=1200.0))
+    weak = only(checked(built(soft, circumstances=heavy), heavy), "base-rails")
+    assert weak.severity is Severity.WARNING
+    assert "weak board" in weak.message
+    assert "shims" in weak.fix
+    # by hand, W·L/8 over t·h²/6, half of everything spread over 1200 mm
+    _, figure, _ = weak.message.replace("carries ", "|").replace(" kg", "|").split("|")[:3]
+    span = 1200 - 18
+    stress = float(figure) * GRAVITY * span / 8 * 6 / (18 * 60**2)
+    assert float(weak.value.split()[0]) == pytest.approx(stress, rel=0.01)
+    assert weak.limit == f"{0.6 * 11 * 0.45 / 1.3 / 1.5:.1f} N/mm²"
+    assert "base-rails" not in rules(
+        checked(built(replace(CASE, base=BaseSpec(BaseKind.TOE_KICK)), circumstances=KNOWN)))

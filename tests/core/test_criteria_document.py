@@ -10,8 +10,8 @@ import pytest
 ROOT = Path(__file__).resolve().parent.parent.parent
 DOCUMENT = (ROOT / "docs" / "criteria.md").read_text(encoding="utf-8")
 CHECKS = (
-    "anchoring", "bench_strength", "checks", "drawer_strength", "handling", "hung", "loaded",
-    "movement", "people", "rods_strength", "shelves", "wall_borne", "walls",
+    "anchoring", "base_strength", "bench_strength", "checks", "drawer_strength", "handling",
+    "hung", "loaded", "movement", "people", "rods_strength", "shelves", "wall_borne", "walls",
 )
 
 
