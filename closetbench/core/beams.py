@@ -77,7 +77,11 @@ class Section:
 
     def stress(self, moment: float) -> float:
         """Greatest bending stress under a moment of N·mm, N/mm²."""
-        return max(abs(moment) * f.e * f.c / self.ei for f in self.fibres)
+        return max(self.stresses(moment))
+
+    def stresses(self, moment: float) -> tuple[float, ...]:
+        """Greatest bending stress in each piece that it was built of, N/mm²."""
+        return tuple(abs(moment) * f.e * f.c / self.ei for f in self.fibres)
 
 
 @dataclass(frozen=True)

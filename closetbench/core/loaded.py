@@ -11,7 +11,7 @@ from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import FASTENERS, board_lateral
 from closetbench.core.frame import NAIL, SCREW, SHORT_SCREW
-from closetbench.core.grades import shear_modulus
+from closetbench.core.grades import allowed_stress, shear_modulus
 from closetbench.core.handling import DENSITIES
 from closetbench.core.joinery import Joint
 from closetbench.core.loads import CRITERIA, Criterion, ShelfUse
@@ -72,7 +72,7 @@ def _shelf(
         span = clear - board.thickness
     return Shelf(
         part.full_name, board, span, part.panel.width, hold,
-        part.panel.grain is not Grain.WIDTH, lip_of(part.box(), lips, catalogue),
+        part.panel.grain is not Grain.WIDTH, lip_of(part, lips, catalogue),
     )
 
 
@@ -84,10 +84,11 @@ def lips_in(component: Component) -> Lips:
     return [(p.box(), p) for p in component.parts if p.role is Role.LIP]
 
 
-def lip_of(box: Box, lips: Lips, catalogue: Catalogue) -> Strip | None:
-    """The strip along the front edge of a shelf in this box, level with its upper face, that
-    stiffens it: one at least as high as the shelf is thick, over nearly all of its length.
-    None where there is none."""
+def lip_of(shelf: Part, lips: Lips, catalogue: Catalogue) -> Strip | None:
+    """The strip along the front edge of a shelf, level with its upper face, that stiffens it:
+    one at least as high as the shelf is thick, over nearly all of its length. None where
+    there is none."""
+    box = shelf.box()
     for strip, part in lips:
         covers = min(strip.x1, box.x1) - max(strip.x0, box.x0)
         if (
@@ -96,9 +97,12 @@ def lip_of(box: Box, lips: Lips, catalogue: Catalogue) -> Strip | None:
             and covers > LIP_COVERS * (box.x1 - box.x0)
         ):
             board = catalogue.material(part.panel.material, subject=part.full_name)
-            e = board.e_along if part.panel.grain is not Grain.WIDTH else board.e_across
+            along = part.panel.grain is not Grain.WIDTH
+            e = board.e_along if along else board.e_across
             return Strip(
-                strip.y1 - strip.y0, strip.z1 - strip.z0, e, shear_modulus(board, e))
+                strip.y1 - strip.y0, strip.z1 - strip.z0, e, shear_modulus(board, e),
+                allowed_stress(board, along),
+            )
     return None
 
 

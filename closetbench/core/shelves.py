@@ -52,12 +52,14 @@ class Hold(Enum):
 @dataclass(frozen=True)
 class Strip:
     """A strip glued along a shelf: ``thickness`` across the shelf's depth and ``height``,
-    mm, E and G in N/mm²."""
+    mm, E and G in N/mm². ``allowed``: bending stress that its board may bear for years, None
+    for that of the shelf's board."""
 
     thickness: float
     height: float
     e: float
     g: float
+    allowed: float | None = None
 
 
 @dataclass(frozen=True)
@@ -93,9 +95,11 @@ class Sagging:
 
     ``sag``: ends turning freely; ``held``: ends clamped, None where nothing holds them;
     ``later``: ``sag`` after years, least, usual and greatest published; ``soft`` and
-    ``stiff``: ``sag`` with the softest and the stiffest board published; ``allowed``: what
+    ``stiff``: ``sag`` with the softest and the stiffest board published; ``stress``: the one
+    closest to what its piece, shelf or strip, may bear, ``allowed``: what
     building design would allow, ``breaking``: what the weakest board of its standard bears
-    for years; ``longest``: the longest span that passes, None where none does.
+    for years, ``in_strip``: whether that is its lip or cleat; ``longest``: the longest span
+    that passes, None where none does.
     """
 
     load: float
@@ -108,6 +112,7 @@ class Sagging:
     stress: float
     allowed: float
     breaking: float
+    in_strip: bool
     longest: float | None
 
     @property
@@ -147,11 +152,13 @@ def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
     sag = _sag(bar, shelf.span, shelf.depth, use)
     low, high = grades.scatter(shelf.board, e)
     later = grades.grade(shelf.board).creep
-    allowed = grades.allowed_stress(shelf.board, shelf.along, damp)
 
     def ratio(span: float) -> float:
         bent = _sag(bar, span, shelf.depth, use) / use.limit(span)
-        return max(bent, _stress(replace(shelf, span=span), bar, use) / allowed)
+        found = _stress(replace(shelf, span=span), bar, use, damp)
+        return max(bent, found[0] / found[1])
+
+    stress, allowed, in_strip = _stress(shelf, bar, use, damp)
 
     return Sagging(
         use.load(shelf.span, shelf.depth), sag,
@@ -161,8 +168,7 @@ def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
         (sag * later[0], sag * later[1], sag * later[2]),
         _sag(section(shelf, low), shelf.span, shelf.depth, use),
         _sag(section(shelf, high), shelf.span, shelf.depth, use),
-        _stress(shelf, bar, use), allowed,
-        grades.lasting_strength(shelf.board, shelf.along, damp),
+        stress, allowed, allowed * grades.LOAD_FACTOR, in_strip,
         longest(ratio, 1.0, LONGEST_TRIED),
     )
 
@@ -175,11 +181,23 @@ def _sag(
     return even + (deflection(bar, span, use.centre, Loading.CENTRE, ends) if use.centre else 0.0)
 
 
-def _stress(shelf: Shelf, bar: Section, use: Criterion) -> float:
-    """Bending stress under the loads and the shelf's own weight, N/mm²."""
+def _stress(
+    shelf: Shelf, bar: Section, use: Criterion, damp: bool
+) -> tuple[float, float, bool]:
+    """Bending stress under the loads and the shelf's own weight in the piece that is closest
+    to breaking, what that may bear, N/mm², and whether it is a strip."""
     own = shelf.board.weight(shelf.span, shelf.depth) * GRAVITY
     even = moment(shelf.span, use.load(shelf.span, shelf.depth) + own)
-    return bar.stress(even + moment(shelf.span, use.centre, Loading.CENTRE))
+    most = even + moment(shelf.span, use.centre, Loading.CENTRE)
+    board = grades.allowed_stress(shelf.board, shelf.along, damp)
+    left = grades.damp_factors(shelf.board)[1] if damp else 1.0
+    pieces = [(board, False), *(
+        (board if s.allowed is None else s.allowed * left, True)
+        for s in (shelf.lip, shelf.cleat) if s
+    )]
+    found = zip(bar.stresses(most), pieces, strict=True)
+    return max(
+        ((at, allowed, strip) for at, (allowed, strip) in found), key=lambda f: f[0] / f[1])
 
 
 def remedies(
@@ -196,7 +214,8 @@ def remedies(
             return None
         bar = section(other, grades.stiffness(other.board, other.along, damp))
         sag = _sag(bar, other.span, other.depth, use)
-        strong = _stress(other, bar, use) <= grades.allowed_stress(other.board, other.along, damp)
+        stress, allowed, _ = _stress(other, bar, use, damp)
+        strong = stress <= allowed
         return sag if strong and sag <= use.limit(other.span) else None
 
     boards = sorted(
@@ -283,6 +302,8 @@ def findings(
             f"{figures.stress(result.breaking)}{lipped}{also}",
             f"{grades.grade(shelf.board).mor_source}; {grades.STRENGTH_SOURCE}; load: {use.source}",
             figures.stress(result.stress), figures.stress(result.allowed), help_text,
+            "in its lip; allowed for the least strength of that one's standard"
+            if result.in_strip else
             f"allowed for the least strength of its standard; for the mean strengths published "
             f"{figures.stress(weak)} to {figures.stress(good)}", _names(shelves),
         )

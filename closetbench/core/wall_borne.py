@@ -20,19 +20,28 @@ from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component, fastener_count
 from closetbench.core.envelope import Envelope
 from closetbench.core.envelope import Wall as Side
+from closetbench.core.errors import ClosetError
 from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.fixings import FASTENERS, NDS_LATERAL, lateral_allowable
+from closetbench.core.fixings import (
+    FASTENERS,
+    NDS_LATERAL,
+    board_withdrawal,
+    lateral_allowable,
+)
+from closetbench.core.handling import DENSITIES
 from closetbench.core.loaded import lip_of, lips_in
 from closetbench.core.loads import Criterion
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box, Grain
 from closetbench.core.parts import Part, Role
 from closetbench.core.shelves import Hold, Shelf
-from closetbench.core.wall_shelves import CLEAT_PITCH, WALL_SCREW
+from closetbench.core.wall_shelves import CLEAT_PITCH, SHELF_PITCH, SHELF_SCREW, WALL_SCREW
 from closetbench.core.walls import DEFER, STUD_GRAVITY, STUD_REACH, WallKind, studs_hit
 
 STRIPS = "a strip from cleat to cleat: lower bound theorem of plates; Wood Handbook Table 9-1"
+GRID = 20.0
+"""mm between the points in which a corner shelf is summed up."""
 TOUCH = 2.0
 """mm between a shelf and what lies right under it."""
 PER_STUD = 2
@@ -70,22 +79,10 @@ def corner_findings(
         )
     else:
         yield from _corner_strip(
-            part, names, (along_back, along_side), (load, own), 1.0 if notch else far[1], use,
+            part, names, (along_back, along_side), (load, own), 1.0 if notch else far, use,
             circumstances, catalogue, figures)
-    reserve = 1 - far[0]
-    if reserve <= 0:
-        yield Finding(
-            Severity.DANGER, part.full_name, "corner-tips",
-            "tips off its cleats under an even load: its middle lies outside the line between "
-            "their ends; make its legs shallower or the cleats longer", "statics", parts=names,
-        )
-    elif far[1] > 1:
-        tip = figures.mass(own / GRAVITY * reserve / (far[1] - 1))
-        yield Finding(
-            Severity.WARNING, part.full_name, "corner-tips",
-            f"{tip} on its free corner lift it off its cleats: screw it down to both, close to "
-            "the wall, before anything is put on it", "statics", value=tip, parts=names,
-        )
+    yield from _held_down(
+        part, names, cleats[:2], (along_back, along_side), (dx, dy), use, own, catalogue, figures)
     yield from cleat_findings(
         component, [(c, (load + own) / 2) for c in cleats[:2]], envelope, circumstances,
         catalogue, figures)
@@ -93,16 +90,69 @@ def corner_findings(
 
 def _plan(
     a: float, b: float, dx: float, dy: float, along_back: float, along_side: float
-) -> tuple[float, tuple[float, float]]:
-    """Area of a corner shelf, and x/a + y/b of its centroid and of its farthest corner, 1 on
-    the line between the cleats' free ends."""
-    area = a * b - dx * dy
-    x = (a * b * a / 2 - dx * dy * (a - dx / 2)) / area
-    y = (a * b * b / 2 - dx * dy * (b - dy / 2)) / area
+) -> tuple[float, float]:
+    """Area of a corner shelf, and x/a + y/b of its farthest corner, 1 on the line between the
+    cleats' free ends."""
     corners = ((a, b - dy), (a - dx, b)) if dx else ((a, b),)
-    return area, (
-        x / along_back + y / along_side,
-        max(cx / along_back + cy / along_side for cx, cy in corners),
+    return a * b - dx * dy, max(cx / along_back + cy / along_side for cx, cy in corners)
+
+
+def _held_down(
+    part: Part, names: tuple[str, ...], cleats: Sequence[Part], legs: tuple[float, float],
+    cut: tuple[float, float], use: Criterion, own: float, catalogue: Catalogue, figures: Figures,
+) -> Iterable[Finding]:
+    """Whether its screws keep a corner shelf on its cleats where only what lies beyond the
+    line between their free ends is loaded. The pull of a screw grows with its distance from
+    that line."""
+    panel = part.panel
+    high = legs[0] * legs[1] / math.hypot(*legs)
+    past = area = lift = weight = 0.0
+    x = GRID / 2
+    while x < panel.length:
+        y = GRID / 2
+        while y < panel.width:
+            if x < panel.length - cut[0] or y < panel.width - cut[1]:
+                out = (x / legs[0] + y / legs[1] - 1) * high
+                area += GRID**2
+                weight += out * GRID**2
+                if out > 0:
+                    past += GRID**2
+                    lift += out * GRID**2
+            y += GRID
+        x += GRID
+    turning = min(use.pressure, use.cap / past if past else use.pressure) * lift
+    turning += own * weight / area
+    if turning <= 0:
+        return
+    screw = FASTENERS[SHELF_SCREW]
+    count = sum(fastener_count(c.panel.length, SHELF_PITCH) for c in cleats)
+    # evenly spread along both cleats: sum of the squares of their distances
+    worst = turning / (count * high / 3)
+    title = catalogue.item(SHELF_SCREW).title
+    text = (
+        f"loaded beyond the ends of its cleats alone it pulls at the {count} x {title} that hold "
+        f"it down on them, at the corner with {figures.force(worst)}"
+    )
+    board = catalogue.material(cleats[0].panel.material, subject=part.full_name)
+    depth = screw.length - panel.thickness
+    try:
+        if depth <= 0:
+            raise ClosetError(title, "length", f"{screw.length:g} mm", "is too short")
+        hold, source = board_withdrawal(board, screw, depth, edge=True)
+        low, most = (board_withdrawal(board, screw, depth, True, d)[0]
+                     for d in DENSITIES[board.kind][:2])
+    except ClosetError as error:
+        yield Finding(
+            Severity.NOT_CHECKED, part.full_name, "corner-tips",
+            f"not checked: {text}: {error.limit}", value=figures.force(worst), parts=names)
+        return
+    yield Finding(
+        Severity.NOTE if worst <= hold else Severity.DANGER, part.full_name, "corner-tips",
+        text if worst <= hold else f"may tip off its cleats: {text}",
+        f"statics; {source}", figures.force(worst), figures.force(hold),
+        "" if worst <= hold else "shallower legs, longer screws, or a leg under its front",
+        f"{figures.force(min(low, hold))} to {figures.force(max(most, hold))} by the density "
+        "published for the board", names,
     )
 
 
@@ -194,7 +244,7 @@ def over_findings(
             )
             continue
         along = part.panel.grain is not Grain.WIDTH
-        lip = lip_of(box, lips, catalogue)
+        lip = lip_of(part, lips, catalogue)
         span = max((b - a for a, b in pairwise(at)), default=0.0)
         past = max(at[0] - box.x0, box.x1 - at[-1], 0.0)
         if span > 0:
@@ -300,6 +350,13 @@ def cleat_findings(
             "pack out the gap behind it solidly, and put its screws into studs; or blocking "
             f"between the studs, or a side panel under the shelf; {DEFER}"
         )
+        if not studs and not (across and wall.first_stud is not None):
+            yield Finding(
+                Severity.NOT_CHECKED, name, "cleat-screws",
+                f"not checked: {carries}, and whether a stud lies behind it is not known: find "
+                f"one, and put every screw into it; {DEFER}", value=figures.force(load), fix=fix,
+            )
+            continue
         if held <= 0:
             why = "no stud is sure to lie behind it" if not studs else (
                 f"they reach only {figures.small(max(reach, 0.0))} into a stud")

@@ -31,6 +31,9 @@ from closetbench.core.specs import LipSpec as LipSpec
 WALL_SCREW, LIP_SCREW = "screw_6x100", "screw_4x40"
 CLEAT_PITCH = 400.0
 """A screw for each so many mm of cleat or lip: studs are about as far apart."""
+SHELF_SCREW, SHELF_PITCH = "screw_4x40", 200.0
+"""What holds shelves down on their cleats: a screw for each so many mm of them (common
+practice, no published source)."""
 CLEAT_SHORT = 20.0
 """How far a cleat stays back from the front of its shelf, mm."""
 LEAST_CLEAT = 80.0
@@ -264,9 +267,11 @@ def _component(
     cleats = [p for p in parts if p.role is Role.CLEAT]
     lips = [p for p in parts if p.role is Role.LIP]
     needs = [
-        HardwareNeed(key, sum(fastener_count(p.panel.length, CLEAT_PITCH) for p in group), purpose)
-        for key, group, purpose in (
-            (WALL_SCREW, cleats, "cleats to the studs"), (LIP_SCREW, lips, "lips to shelves"),
+        HardwareNeed(key, sum(fastener_count(p.panel.length, pitch) for p in group), purpose)
+        for key, group, pitch, purpose in (
+            (WALL_SCREW, cleats, CLEAT_PITCH, "cleats to the studs"),
+            (SHELF_SCREW, cleats, SHELF_PITCH, "shelves to their cleats"),
+            (LIP_SCREW, lips, CLEAT_PITCH, "lips to shelves"),
         ) if group
     ]
     return Component(name, tuple(parts), box_around(parts), tuple(needs), findings)

@@ -171,3 +171,18 @@ def test_nothing_may_help() -> None:
     hopeless = Criterion("anvils", 0.09, 2000, "test")
     (strength, _) = findings([LONG], hopeless, Catalogue({}), FIGURES)
     assert "no board of the catalogue" in strength.fix
+
+
+def test_the_piece_that_breaks_first_is_measured_by_its_own_strength() -> None:
+    # a stiff lip draws the load: it is stressed more than the board, and may bear more
+    stiff = Strip(19, 40, 12550, 700, allowed=5.0)
+    wide = replace(LONG, span=1400)
+    plain = check(wide, GENERAL)
+    lipped = check(replace(wide, lip=stiff), GENERAL)
+    assert (plain.in_strip, lipped.in_strip) == (False, True)
+    assert lipped.allowed == 5.0
+    assert lipped.breaking == pytest.approx(7.5)
+    assert lipped.stress > plain.stress
+    said = only(findings([replace(wide, lip=stiff)], GENERAL, CATALOGUE, FIGURES),
+                "shelf-strength")
+    assert said.spread.startswith("in its lip")

@@ -10,7 +10,7 @@ import pytest
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.closet import Spec
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.fixings import FASTENERS, lateral_allowable
+from closetbench.core.fixings import FASTENERS, board_withdrawal, lateral_allowable
 from closetbench.core.loads import ShelfUse
 from closetbench.core.people import Light
 from closetbench.core.specs import BaySpec, CarcassSpec
@@ -52,18 +52,24 @@ def test_a_corner_shelf_is_strips_from_cleat_to_cleat() -> None:
 
 
 def test_what_lifts_a_corner_shelf_off_its_cleats() -> None:
-    tips = only(found(CORNER), "corner-tips")
-    assert tips.severity is Severity.WARNING
-    # moments about the line between the cleats' ends: own weight against the free corner
-    area = 600 * 500 - 300 * 200
-    x = (600 * 500 * 300 - 300 * 200 * 450) / area
-    y = (600 * 500 * 250 - 300 * 200 * 400) / area
-    reserve = 1 - x / 580 - y / 480
-    past = max(600 / 580 + 300 / 480, 300 / 580 + 500 / 480) - 1
-    own = 600e-9 * 18 * area
-    assert tips.value == f"{own * reserve / past:.1f} kg"
-    deep = replace(CORNER, depth_back=500.0, depth_side=600.0)
-    assert only(found(deep), "corner-tips").severity is Severity.DANGER
+    # a whole square on cleats along two sides: by hand, x + y - 1 over the half beyond the
+    # diagonal has the mean 1/3, so q·A/2·h/3; its own weight balances on the diagonal but for
+    # what the cleats are short of. Screws from 0 to h away carry n·h/3 of the greatest pull.
+    square = CornerShelvesSpec(
+        "nook", "ply18", (400.0,), along_back=500.0, along_side=500.0, depth_back=500.0,
+        depth_side=500.0)
+    tips = only(found(square), "corner-tips")
+    assert tips.severity is Severity.NOTE
+    pull = 718.2e-6 * 500**2 / 2 / 6
+    assert float(tips.value.split()[0]) == pytest.approx(pull, rel=0.25)
+    screw = FASTENERS["screw_4x40"]
+    hold, _ = board_withdrawal(CATALOGUE.material("ply18"), screw, 22.0, edge=True)
+    assert tips.limit == f"{hold:.0f} N"
+    assert "6 x" in tips.message
+    bill = {h.purpose: h.count for h in built(square, size=SIZE).hardware}
+    assert bill["shelves to their cleats"] == 6
+    heavy = replace(KNOWN, shelf_use=None, shelf_load=3000.0)
+    assert only(found(square, known=heavy), "corner-tips").severity is Severity.DANGER
 
 
 def test_slender_legs_are_not_checked() -> None:
@@ -92,12 +98,21 @@ def test_cleats_hang_on_as_many_screws_as_are_in_the_bill() -> None:
     ("wall", "severity"),
     [(Wall(), Severity.NOT_CHECKED), (Wall(WallKind.BRICK), Severity.NOT_CHECKED),
      (Wall(WallKind.WOOD_STUDS), Severity.NOT_CHECKED),
-     (Wall(WallKind.WOOD_STUDS, 1300.0, 5.0), Severity.DANGER),
+     (Wall(WallKind.WOOD_STUDS, 1300.0), Severity.NOT_CHECKED),
      (Wall(WallKind.WOOD_STUDS, 406.4, 100.0, 79.0), Severity.DANGER)],
 )
 def test_a_wall_that_does_not_hold_is_said(wall: Wall, severity: Severity) -> None:
     said = [f for f in found(CORNER, known=replace(KNOWN, wall=wall)) if f.rule == "cleat-screws"]
     assert {f.severity for f in said} == {severity}
+
+
+def test_a_surveyed_wall_without_a_stud_behind_a_cleat_is_a_danger() -> None:
+    known = replace(KNOWN, wall=Wall(WallKind.WOOD_STUDS, 1300.0, 5.0))
+    back, side = [f for f in found(CORNER, known=known) if f.rule == "cleat-screws"]
+    assert back.severity is Severity.DANGER
+    assert "no stud is sure" in back.message
+    # nobody surveys the studs of the side walls
+    assert side.severity is Severity.NOT_CHECKED
 
 
 def test_overloaded_cleats_may_come_down() -> None:
