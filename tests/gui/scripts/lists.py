@@ -47,6 +47,7 @@ def piece(gui, hands):
     hands.type("kept.0.name", "top")
     hands.type("kept.0.length", "700")
     hands.tick("kept.0.grained", False)
+    hands.panel.reveal(hands.widget("kept.0.grained"))
     gui.shot("lists")
     hands.push("remove Screws 2")
     hands.ok()
