@@ -9,7 +9,7 @@ from closetbench.core.errors import ClosetError
 from closetbench.gui import units
 from closetbench.gui.dangers import DangerNote, report_written
 from closetbench.gui.dxf_panel import layout_for
-from closetbench.gui.fields import LengthField, NumberField
+from closetbench.gui.fields import CountField, LengthField, NumberField
 from closetbench.gui.files import PathField, file_stem, home_folder
 from closetbench.gui.form import Form, enlarging_button
 from closetbench.gui.qt import QtWidgets, translate
@@ -28,17 +28,20 @@ def _tr(text: str) -> str:
 
 @dataclass(frozen=True)
 class Settings:
-    """What the panel edits. ``bit`` None: not said; ``waste`` in percent."""
+    """What the panel edits. ``bit`` None: not said; ``waste`` in percent;
+    ``spare``: one sheet to spare for each so many, 0 for none."""
 
     bit: float | None
     waste: float
+    spare: int
 
 
 class BillPanel(SpecPanel):
     """Shows the bill and writes it as CSV."""
 
     def spec(self) -> Settings:
-        return Settings(self.obj.RouterBit.Value or None, 100 * self.obj.BandWaste)
+        return Settings(
+            self.obj.RouterBit.Value or None, 100 * self.obj.BandWaste, self.obj.SparePer)
 
     def verify(self, spec: Settings) -> None:
         if spec.bit is not None and not 1 <= spec.bit <= 60:
@@ -48,6 +51,7 @@ class BillPanel(SpecPanel):
     def write(self, spec: Settings) -> None:
         put(self.obj, "RouterBit", spec.bit or 0.0)
         put(self.obj, "BandWaste", spec.waste / 100)
+        put(self.obj, "SparePer", spec.spare)
         put(self.obj, "Update", True)
 
     def build(self) -> None:
@@ -59,6 +63,9 @@ class BillPanel(SpecPanel):
             "Diameter of the bit at hand: the bill then gives the passes for each groove."))
         form.row(_tr("Band waste"), NumberField("waste", "waste", 0, 100, "%"), tip=_tr(
             "Edge band bought over the length of the rims."))
+        form.row(_tr("A sheet to spare for each"), CountField("spare", 0, 100, _tr("none")),
+                 tip=_tr("One sheet of a material more for each so many, where more than four "
+                         "are needed."))
         self.file = PathField(
             "file", _tr("write no file"), _tr("Write the bill"), "CSV (*.csv)", save=True)
         form.row(_tr("CSV file"), self.file)

@@ -3,22 +3,39 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from closetbench.core.errors import ClosetError
+from closetbench.core.materials import Material
 from closetbench.gui import choices, units
 from closetbench.gui.dangers import DangerNote
-from closetbench.gui.fields import ChoiceField, CountField, LengthField, NumberField
-from closetbench.gui.form import Fold, Form, enlarging_button
+from closetbench.gui.depth_advice import DepthAdvice
+from closetbench.gui.fields import CheckField, ChoiceField, CountField, LengthField, NumberField
+from closetbench.gui.form import ErrorLabel, Fold, Form, enlarging_button
+from closetbench.gui.layout_link import SelectionWatch, objects_by_part, select
+from closetbench.gui.layout_words import lengths_line, sheets_line, split_line
 from closetbench.gui.qt import QtWidgets, let_events_in, translate
 from closetbench.gui.sheet_view import SheetView
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model import bridge
-from closetbench.model.layout import plan_of, settings_of, write_settings
+from closetbench.model.base import ours
+from closetbench.model.layout import (
+    lengths_of,
+    plan_of,
+    settings_of,
+    shop_of,
+    write_settings,
+    write_shop,
+)
+from closetbench.model.offcuts import reserve_for
 from closetbench.model.properties import put
+from closetbench.shop.buying import title_of
 from closetbench.stock.checks import check_settings, check_stock
 from closetbench.stock.from_parts import stock_sheets
-from closetbench.stock.plan import CutSettings, FirstCut, Plan, PlanProgress, SearchEnd
+from closetbench.stock.offcuts import taken
+from closetbench.stock.plan import CutSettings, FirstCut, PlanProgress
+from closetbench.stock.tools import Shop, StoreWork, check_shop
 
 CONTEXT = "Closetbench_Layout"
 BREATH = 0.05
@@ -31,14 +48,17 @@ def _tr(text: str) -> str:
 
 @dataclass(frozen=True)
 class Cutting:
-    """What the panel edits. ``trim`` None: as the catalogue says."""
+    """What the panel edits. ``trim`` None: as the catalogue says; ``offcuts``: those at hand
+    are used."""
 
     settings: CutSettings
     trim: float | None
+    shop: Shop
+    offcuts: bool
 
 
-class StagesField(CountField):
-    """How many times the cutting may change direction; 0 stands for no limit."""
+class LimitField(CountField):
+    """A whole number, of which 0 stands for no limit."""
 
     def value(self) -> int | None:  # type: ignore[override]
         return super().value() or None
@@ -54,10 +74,12 @@ class LayoutPanel(SpecPanel):
 
     def spec(self) -> Cutting:
         trim = self.obj.Trim.Value if self.obj.TrimOverride else None
-        return Cutting(settings_of(self.obj), trim)
+        return Cutting(
+            settings_of(self.obj), trim, shop_of(self.obj), self.obj.Offcuts is not None)
 
     def verify(self, spec: Cutting) -> None:
         check_settings(spec.settings)
+        check_shop(spec.shop)
         closet = self.obj.Closet
         used = {p.panel.material for p in bridge.closet_of(closet).parts}
         check_stock(stock_sheets(bridge.catalogue_of(closet), used, trim=spec.trim))
@@ -67,6 +89,9 @@ class LayoutPanel(SpecPanel):
         put(self.obj, "TrimOverride", spec.trim is not None)
         if spec.trim is not None:
             put(self.obj, "Trim", spec.trim)
+        write_shop(self.obj, spec.shop)
+        at_hand = next(ours(self.doc, "Offcuts"), None)
+        put(self.obj, "Offcuts", at_hand if spec.offcuts else None)
 
     def reason(self, error: ClosetError) -> str:
         return error.limit
@@ -75,8 +100,11 @@ class LayoutPanel(SpecPanel):
 
     def build(self) -> None:
         self._stopped = self._planning = False
-        self.form = [self._saw(), self._results()]
+        self._second: SheetView | None = None
+        self.depths = DepthAdvice(self.obj, self.preview_now)
+        self.form = [self._saw(), self._results(), self.depths]
         self.bind(*self.fields)
+        self._watch = SelectionWatch(self.obj, self.show_part)
 
     def _saw(self) -> Form:
         form = Form(_tr("Saw and sheets"), "layout")
@@ -87,9 +115,20 @@ class LayoutPanel(SpecPanel):
             "Taken off each edge of a sheet before any part is cut."))
         form.row(_tr("First cuts"), ChoiceField("settings.first", choices.of_enum(FirstCut)),
                  tip=_tr("Direction of the cuts that are made first on a whole sheet."))
-        form.row(_tr("Changes of direction"), StagesField(
+        form.row(_tr("Changes of direction"), LimitField(
             "settings.stages", 0, 20, _tr("no limit")), tip=_tr(
             "How many times the cutting may change direction, the first counted as one."))
+        offcuts = CheckField("offcuts", _tr("Use the offcuts at hand first"))
+        form.check(offcuts, _tr("They are a list of their own in the document."))
+        form.enable(offcuts, next(ours(self.doc, "Offcuts"), None) is not None)
+        who = Form("", "layout")
+        who.row(_tr("The store saws"), ChoiceField("shop.store", choices.of_enum(StoreWork)))
+        who.row(_tr("Its cuts, at most"), LimitField("shop.most", 0, 200, _tr("any number")),
+                tip=_tr("On one sheet. A piece that is too much for one person to carry is cut "
+                        "smaller at the store where it can be."))
+        who.check(CheckField("shop.straightedge", _tr("Circular saw on a straightedge at home")))
+        who.check(CheckField("shop.table", _tr("Table saw at home")))
+        form.whole(Fold(_tr("Who cuts what"), who), who)
         inner = Form("", "layout")
         for name, label in (
             ("seconds", _tr("For fewer sheets")), ("tidy", _tr("For fewer cuts")),
@@ -113,18 +152,97 @@ class LayoutPanel(SpecPanel):
 
     def _results(self) -> Form:
         form = Form(_tr("Sheets"), "part")
+        self.late = ErrorLabel("out of date")
+        form.whole(self.late)
         self.summary = form.note("summary")
-        self.sheets = SheetView()
+        self.sheets = self._view()
         form.whole(self.sheets)
+        self.chosen = form.note("chosen")
+        self.verdict = ErrorLabel("verdict")
+        form.whole(self.verdict)
+        self.turning = QtWidgets.QPushButton(_tr("Turn the part"))
+        self.turning.setObjectName("turn")
+        self.turning.setAutoDefault(False)
+        self.turning.clicked.connect(self._turn)
+        self.turning.hide()
+        form.whole(self.turning)
+        self.split = form.note("split")
         form.whole(enlarging_button(_tr("Sheets"), self._larger))
         return form
 
-    def _larger(self) -> SheetView:
+    def _view(self) -> SheetView:
         view = SheetView()
+        view.picked.connect(self.pick)
+        view.dropped.connect(self.move)
+        for button in (view.back, view.forward):
+            button.clicked.connect(self._tell_split)
+        return view
+
+    def _larger(self) -> SheetView:
+        view = self._view()
         view.drawing.highest = 800
         view.index = self.sheets.index
-        view.show_plan(plan_of(self.obj), self._titles(), self.sheets.drawing.names)
+        view.show_plan(plan_of(self.obj), self._materials(), self.sheets.drawing.names)
+        view.drawing.chosen = self.sheets.drawing.chosen
+        # the window owns it: it may be gone when the plan changes next
+        self._second = view
+        view.destroyed.connect(self._forget_second)
         return view
+
+    def _forget_second(self) -> None:
+        self._second = None
+
+    # -- parts on the sheets
+
+    def pick(self, key: str) -> None:
+        """A part was clicked on: select its object."""
+        self.verdict.say("")
+        self._tell_chosen(key)
+        found = objects_by_part(self.obj.Closet).get(key)
+        self.sheets.drawing.chosen = key
+        self.sheets.drawing.update()
+        if found is not None:
+            select(found)
+
+    def show_part(self, key: str) -> None:
+        """A part was selected elsewhere: show it on its sheet."""
+        if key == self.sheets.drawing.chosen:
+            return
+        for view in filter(None, (self.sheets, self._second)):
+            view.show_part(key)
+        self._tell_chosen(key)
+        self._tell_split()
+
+    def move(self, key: str, x: float, y: float, turned: bool = False) -> None:
+        """Move a part, or say why it may not lie there; nothing has changed then."""
+        try:
+            self.obj.Proxy.move(self.obj, key, x, y, turned)
+        except ClosetError as error:
+            self.verdict.say(_tr("It stays where it was: {}").format(units.explained(
+                f"{error.value}; {error.limit}" if error.prop == "plan" else str(error))))
+            return
+        self.verdict.say("")
+        self.preview_now()
+
+    def _turn(self) -> None:
+        key = self.sheets.drawing.chosen
+        sheet = self.sheets.sheet
+        placed = next((p for p in sheet.placements if p.part == key), None) if sheet else None
+        if placed is not None:
+            self.move(key, placed.x, placed.y, True)
+
+    def _tell_chosen(self, key: str) -> None:
+        sheet = self.sheets.sheet
+        placed = next((p for p in sheet.placements if p.part == key), None) if sheet else None
+        self.turning.setVisible(placed is not None)
+        self.chosen.setText("" if placed is None else _tr("{}: {} x {}, at {} and {}").format(
+            key, units.shown(placed.dx), units.shown(placed.dy), units.shown(placed.x),
+            units.shown(placed.y)))
+
+    def _tell_split(self) -> None:
+        sheet = self.sheets.sheet
+        self.split.setText("" if sheet is None else split_line(
+            sheet, bridge.catalogue_of(self.obj.Closet), shop_of(self.obj)))
 
     # -- planning
 
@@ -150,7 +268,10 @@ class LayoutPanel(SpecPanel):
         try:
             # what the plan is for has to be up to date
             self.preview_now()
-            self.obj.Proxy.plan(self.obj, self._progress)
+            plan = self.obj.Proxy.plan(self.obj, self._progress)
+            if self.obj.Offcuts is not None:
+                keys = taken(plan, lengths_of(self.obj))
+                reserve_for(self.obj.Offcuts, keys, self.obj.Closet.Label)
         finally:
             self._planning = False
             self._rest(False)
@@ -164,7 +285,7 @@ class LayoutPanel(SpecPanel):
         if now - self._seen > BREATH:
             self._seen = now
             self.bar.setValue(int(1000 * state.done))
-            title = self._titles().get(state.material, state.material)
+            title = title_of(state.material, bridge.catalogue_of(self.obj.Closet))
             self.doing.setText(_tr("{}: {} sheets so far, at least {} needed").format(
                 title, state.sheets, state.bound))
             let_events_in()
@@ -194,40 +315,35 @@ class LayoutPanel(SpecPanel):
 
     # -- what follows
 
-    def _titles(self) -> dict[str, str]:
-        catalogue = bridge.catalogue_of(self.obj.Closet)
-        return {key: board.title for key, board in catalogue.materials.items()}
+    def _materials(self) -> Mapping[str, Material]:
+        return bridge.catalogue_of(self.obj.Closet).materials
 
     def refresh(self) -> None:
-        plan = plan_of(self.obj)
-        if plan is None:
+        plan, lengths = plan_of(self.obj), lengths_of(self.obj)
+        self.depths.follow()
+        if plan is None or lengths is None:
             self.summary.setText(_tr("Not planned yet."))
             self.sheets.show_plan(None, {}, {})
             return
-        titles = self._titles()
-        lines = [_material_line(plan, key, titles) for key in plan.bound]
-        if self.obj.OutOfDate:
-            lines.append(_tr("Out of date: the parts or the settings have changed since."))
+        catalogue = bridge.catalogue_of(self.obj.Closet)
+        lines = [sheets_line(plan, key, catalogue) for key in plan.bound]
+        lines += [lengths_line(lengths, key, catalogue) for key in lengths.proved]
+        if self.obj.ByHand:
+            lines.append(_tr("Parts were moved by hand."))
         self.summary.setText("\n".join(lines))
+        self.late.say(_tr(
+            "Out of date: the parts or the settings have changed since; plan again."
+        ) if self.obj.OutOfDate else "")
         try:
             names = {p.full_name: p.name for p in bridge.closet_of(self.obj.Closet).parts}
         except ClosetError:
             names = {}
-        self.sheets.show_plan(plan, titles, names)
+        for view in filter(None, (self.sheets, self._second)):
+            view.show_plan(plan, catalogue.materials, names)
+        self._tell_chosen(self.sheets.drawing.chosen)
+        self._tell_split()
 
-
-def _material_line(plan: Plan, key: str, titles: dict[str, str]) -> str:
-    sheets = plan.sheets_of(key)
-    whole = sum(s.sheet.length * s.sheet.width for s in sheets)
-    used = sum(s.used_area for s in sheets) / whole if whole else 0.0
-    if len(sheets) == plan.bound[key]:
-        proved = _tr("no plan needs fewer")
-    elif plan.ended.get(key) is SearchEnd.PROVED:
-        proved = _tr("proved to be the cheapest")
-    else:
-        proved = _tr("not proved: at least {}").format(plan.bound[key])
-    text = _tr("{}: 1 sheet, yield {:.0%} ({})") if len(sheets) == 1 else _tr(
-        "{}: {count} sheets, yield {:.0%} ({})")
-    return text.format(titles.get(key, key), used, proved, count=len(sheets))
-
-
+    def _close(self, end: Callable[[], None] | None) -> None:
+        if self.is_open:
+            self._watch.stop()
+        super()._close(end)

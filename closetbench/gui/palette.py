@@ -104,9 +104,15 @@ def wood(widget: QtWidgets.QWidget) -> QtGui.QColor:
     return QtGui.QColor("#6b5840" if is_dark(widget) else "#ead9bd")
 
 
-def ink_on_wood(widget: QtWidgets.QWidget) -> QtGui.QColor:
-    """The colour of words on a board in a sketch."""
-    return QtGui.QColor("#f6ecdb" if is_dark(widget) else "#2b2118")
+def board_ground(widget: QtWidgets.QWidget, material: Material | None) -> QtGui.QColor:
+    """The ground of a board in a sketch: its colour in the 3D view, darker on a dark theme."""
+    colour = QtGui.QColor.fromRgbF(*board_colour(material))
+    return colour.darker(190) if is_dark(widget) else colour
+
+
+def ink_over(ground: QtGui.QColor) -> QtGui.QColor:
+    """A colour of words that can be read on a ground."""
+    return QtGui.QColor("#2b2118" if ground.lightnessF() > 0.5 else "#f6ecdb")
 
 
 def error_colour(widget: QtWidgets.QWidget) -> str:

@@ -20,6 +20,7 @@ _PANELS = {
     "GroovedPanel": ("grooved_panel", "GroovedPanelPanel"),
     "CutLayout": ("layout_panel", "LayoutPanel"),
     "Bill": ("bill_panel", "BillPanel"),
+    "Offcuts": ("offcuts_panel", "OffcutsPanel"),
 }
 
 

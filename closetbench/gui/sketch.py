@@ -71,11 +71,12 @@ class Sketch(QtWidgets.QWidget):
 
     def words(
         self, painter: QtGui.QPainter, at: Point, text: str, *, turned: bool = False,
-        on_wood: bool = False, share: float = 0.8, room: float = 1e6,
+        share: float = 0.8, room: float = 1e6,
+        colour: QtGui.QColor | None = None,
     ) -> None:
         """Words centred at a point, upward if ``turned``; cut off with … beyond ``room``."""
         painter.save()
-        painter.setPen(palette.ink_on_wood(self) if on_wood else palette.ink(self, share))
+        painter.setPen(colour or palette.ink(self, share))
         metrics = QtGui.QFontMetricsF(painter.font())
         text = metrics.elidedText(text, QtCore.Qt.ElideRight, room)
         box = metrics.boundingRect(text)

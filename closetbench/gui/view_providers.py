@@ -19,12 +19,13 @@ from closetbench.model.contents import CONTENTS
 ICONS = {
     "Closet": "closet", "Survey": "survey", "Carcass": "carcass", "Bay": "bay",
     "GroovedPanel": "panel", "ClosetPart": "part", "CutLayout": "layout", "Bill": "bill",
+    "Offcuts": "offcuts",
     "Bar": "bar", "ExistingPiece": "existing",
     **{name: re.sub(r"(?<=.)(?=[A-Z])", "_", name).lower() for name in CONTENTS},
 }
 _COMPONENTS = ("Carcass", *CONTENTS)
 _CLAIMANTS = ("Component", "Closet")
-_SHAPELESS = (*_COMPONENTS, "Bay", "Bill")
+_SHAPELESS = (*_COMPONENTS, "Bay", "Bill", "Offcuts")
 _MODE = "Tree only"
 
 
@@ -115,6 +116,8 @@ class ViewProvider:
             face_colours.show_soon(obj)
         if prop == "Shape" and not obj.Document.Restoring:
             self.follow_room()
+        if prop == "Drawn":
+            _paint_layout(obj)
         if prop in _CLAIMANTS and not obj.Document.Restoring:
             above = getattr(obj, prop)
             if above is not None and hasattr(above, "PartCount"):
@@ -212,6 +215,31 @@ def _first_look(obj: Any) -> None:
         view.PointSize = 1.0
         view.LineColor = palette.EDGES
         _paint(obj)
+
+
+def _paint_layout(obj: Any) -> None:
+    """Every face of the drawing in the colour of its board, what is left whole much paler."""
+    from closetbench.model.layout import cutting_of, faces_of
+
+    view = obj.ViewObject
+    try:
+        cutting = cutting_of(obj)
+        materials = bridge.catalogue_of(obj.Closet).materials if obj.Closet is not None else {}
+    except ClosetError:
+        return
+    if view is None or cutting is None or obj.Shape.isNull():
+        return
+    of_part = {p.part: s.sheet.material for s in cutting.sheets.sheets for p in s.placements}
+    of_part |= {c.part: b.stock.material for b in cutting.lengths.bars for c in b.cuts}
+    colours = []
+    for kind, key in faces_of(cutting.sheets, cutting.lengths):
+        material = of_part.get(key, "") if kind == "part" else key
+        colour = palette.board_colour(materials.get(material))
+        if kind == "rest":
+            colour = tuple(0.25 * part + 0.75 * 0.97 for part in colour)
+        colours.append(colour)
+    if len(colours) == len(obj.Shape.Faces):
+        view.DiffuseColor = colours
 
 
 def _paint(obj: Any) -> None:

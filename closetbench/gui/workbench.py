@@ -28,8 +28,8 @@ def toolbars() -> dict[str, list[str]]:
             "Closetbench_Checks", "Closetbench_SurveySheet",
         ],
         _SHOP: [
-            "Closetbench_Layout", "Closetbench_Dxf", "Closetbench_Bill", "Closetbench_BillSheet",
-            "Closetbench_Step", "Closetbench_Examples",
+            "Closetbench_Layout", "Closetbench_Offcuts", "Closetbench_Dxf", "Closetbench_Bill",
+            "Closetbench_BillSheet", "Closetbench_Step", "Closetbench_Examples",
         ],
         _VIEW: ["Closetbench_Look", "Closetbench_Pictures"],
     }

@@ -87,6 +87,7 @@ RESULTS = (
     result("ByHand", BOOL, "Parts were moved by hand since the plan was made"),
     result("PlanJson", STRING, "The plan, as data", hidden=True),
     result("LengthsJson", STRING, "The plan of boards and bars, as data", hidden=True),
+    result("Drawn", INTEGER, "How often the plan was drawn", hidden=True),
     result("WaysJson", TEXTS, "The ways to buy that were compared, as data", hidden=True),
     result("PlannedFor", STRING, "What the plan was made for", hidden=True),
 )
@@ -150,6 +151,8 @@ class CutLayout(Scripted):
         shape = drawing(plan, lengths_of(obj) or LengthPlan())
         shape.Placement = obj.Placement
         obj.Shape = shape
+        # FreeCAD colours a new shape all over: faces get theirs once this tells that it is there
+        put(obj, "Drawn", obj.Drawn + 1)
 
 
 def settings_of(obj: Any) -> CutSettings:

@@ -152,4 +152,37 @@ class Step(Paper):
         StepPanel(closet, self.title).start()
 
 
-COMMANDS = (Layout(), Dxf(), Bill(), BillSheet(), Step())
+class Offcuts(Command):
+    """The offcuts at hand."""
+
+    name = "Closetbench_Offcuts"
+    text = mark("Closetbench_Offcuts", "Offcuts at hand…")
+    tip = mark(
+        "Closetbench_Offcuts",
+        "List the offcuts that are at hand, to be used before anything is bought",
+    )
+    icon = "offcuts"
+
+    def run(self) -> None:
+        from closetbench.gui.commands.base import document_or_new
+        from closetbench.gui.offcuts_panel import OffcutsPanel
+        from closetbench.gui.panels import open_for
+        from closetbench.model.base import ours
+        from closetbench.model.make import make_offcuts
+
+        doc, new = document_or_new()
+        there = next(ours(doc, "Offcuts"), None)
+        if there is not None:
+            open_for(there)
+            return
+
+        def make() -> Any:
+            made = make_offcuts(doc)
+            for layout in ours(doc, "CutLayout"):
+                layout.Offcuts = layout.Offcuts or made
+            return made
+
+        OffcutsPanel(doc, self.title, make=make, new_document=new).start()
+
+
+COMMANDS = (Layout(), Dxf(), Bill(), BillSheet(), Step(), Offcuts())

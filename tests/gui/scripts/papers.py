@@ -185,7 +185,7 @@ def settings(gui, hands):
     (made,) = hands.ours("Bill")
     gui.check(cut.OutOfDate and made.OutOfDate, "layout and bill say that they are out of date")
     hands.open(cut)
-    gui.check("Out of date" in hands.said("summary"), "so does the panel")
+    gui.check("Out of date" in hands.said("error out of date"), "so does the panel")
     hands.cancel()
     yield
 
