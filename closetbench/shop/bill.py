@@ -30,6 +30,7 @@ from closetbench.shop.words import fit_text, machining_words
 from closetbench.stock.lengths import LengthPlan
 from closetbench.stock.plan import Plan
 from closetbench.stock.purchase import SpareRule, WayToBuy
+from closetbench.stock.verify import require_sawable
 
 Row = list[Cell]
 
@@ -121,7 +122,10 @@ def closet_bill(
 
 
 def save_bill(path: str | Path, bill: Bill) -> Path:
-    """Write a bill as CSV; ``DocumentError`` where that cannot be done."""
+    """Write a bill as CSV; ``DocumentError`` where that cannot be done, ``LayoutError`` for a
+    plan that cannot be sawn."""
+    if bill.plan is not None:
+        require_sawable(bill.plan.sheets)
     return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
 
 

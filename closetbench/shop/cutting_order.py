@@ -17,6 +17,7 @@ from closetbench.stock.advice import strip_advice, strip_findings
 from closetbench.stock.lengths import BarPlan, LengthPlan
 from closetbench.stock.plan import Cut, CutPart, CutSettings, Plan, SheetPlan, StockSheet
 from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
+from closetbench.stock.verify import require_valid
 
 CARE = (
     "Support the sheet on both sides of the cut, clamp the straightedge, set the blade just "
@@ -47,6 +48,7 @@ def cutting_order_lines(
     what; ``lengths``: the boards and bars, ``sawn`` the parts among which are theirs. Advice on
     strip widths stands where a little less depth saves a sheet.
     """
+    require_valid(plan, parts, settings, stock)
     shop = shop or Shop()
     lines = [CARE]
     if plan.sheets:

@@ -16,6 +16,7 @@ from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, fitting
 from closetbench.shop.sheets import SheetDrawing
 from closetbench.stock.plan import Cut, Plan, SheetPlan
 from closetbench.stock.tools import Shop
+from closetbench.stock.verify import require_sawable
 
 _SUBJECT = "cutting pages"
 _WIDTH = 11.0
@@ -64,9 +65,11 @@ def write_cutting_pages(
 ) -> tuple[Path, ...]:
     """A picture for each sheet, ``S1.png`` and so on. ``ending``: .png, .svg or .pdf.
 
-    Raises ``DocumentError`` where one cannot be made or written.
+    Raises ``DocumentError`` where one cannot be made or written, ``LayoutError`` for a plan
+    that cannot be sawn.
     """
     check_ending(f"page{ending}", _SUBJECT)
+    require_sawable(plan.sheets)
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:

@@ -21,6 +21,7 @@ from closetbench.shop.atomic import make_folder, write_bytes_atomically
 from closetbench.shop.lay import LaidPart, Side, Trace, lay, lay_sheet
 from closetbench.shop.optional import require
 from closetbench.stock.plan import Plan, SheetPlan
+from closetbench.stock.verify import require_sawable
 
 GAP = 300.0
 """mm between two sheets of a layout."""
@@ -88,10 +89,11 @@ def layout_dxf(
 ) -> Path:
     """Every sheet of the plan side by side in one drawing.
 
-    Raises ``DocumentError`` when plan and parts do not belong together or the file cannot
-    be written; nothing half-written stays.
+    Raises ``LayoutError`` for a plan that cannot be sawn, ``DocumentError`` when plan and
+    parts do not belong together or the file cannot be written; nothing half-written stays.
     """
     subject = "cut layout"
+    require_sawable(plan.sheets)
     placed = {p.part for s in plan.sheets for p in s.placements}
     lost = [p.full_name for p in parts if p.full_name not in placed]
     if lost:
@@ -110,6 +112,7 @@ def sheet_dxf(
 ) -> Path:
     """One sheet of a plan in a drawing of its own; errors as for ``layout_dxf``."""
     subject = f"sheet {sheet.name}"
+    require_sawable([sheet])
     drawing = _Drawing(subject, form)
     drawing.sheet(sheet, lay_sheet(sheet, parts, subject), 0.0)
     return drawing.write(path)
@@ -126,6 +129,7 @@ def sheet_files(
     plan: Plan, parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES
 ) -> tuple[Path, ...]:
     """A drawing for every sheet in ``folder``, which is made, named after the sheets."""
+    require_sawable(plan.sheets)
     make_folder(folder, "sheets")
     names = file_names([s.name for s in plan.sheets])
     return tuple(

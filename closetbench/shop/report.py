@@ -16,6 +16,7 @@ from closetbench.core.walls import DEFER
 from closetbench.shop.atomic import write_text_atomically
 from closetbench.stock.lengths import LengthPlan
 from closetbench.stock.plan import Plan
+from closetbench.stock.verify import require_sawable
 
 
 def report_lines(
@@ -114,6 +115,8 @@ def write_report(
     path: Path, closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat,
     lengths: LengthPlan | None = None,
 ) -> Path:
-    """Write the report as text; ``DocumentError`` where that cannot be done."""
+    """Write the report as text; ``DocumentError`` where that cannot be done, ``LayoutError``
+    for a plan that cannot be sawn."""
+    require_sawable(plan.sheets)
     lines = [closet.design.name, "", *report_lines(closet, plan, catalogue, form, lengths), ""]
     return write_text_atomically(path, "\n".join(lines), "report")

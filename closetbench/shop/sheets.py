@@ -16,6 +16,7 @@ from closetbench.shop.lay import LaidPart, Side, lay_sheet
 from closetbench.shop.page import FAINT, INK, LINE, Page, check_ending, fitting_size, text_width
 from closetbench.shop.words import fit_text
 from closetbench.stock.plan import Plan, SheetPlan
+from closetbench.stock.verify import require_sawable
 
 _WASTE = "#ece7dd"
 _OFFCUT = "#f7f4ec"
@@ -38,10 +39,12 @@ def sheets_page(
     """All sheets of a plan on one page, at one scale; two side by side from the third on.
 
     ``catalogue``: where the materials' titles come from; without it their keys stand.
-    Raises ``DocumentError`` when plan and parts do not belong together.
+    Raises ``LayoutError`` for a plan that cannot be sawn and ``DocumentError`` when plan and
+    parts do not belong together.
     """
     if not plan.sheets:
         raise DocumentError(_SUBJECT, "number of sheets", 0, "plan the cutting first")
+    require_sawable(plan.sheets)
     laid = [lay_sheet(s, parts, _SUBJECT) for s in plan.sheets]
     columns = 1 if len(plan.sheets) <= 2 else 2
     scale = _COLUMN / max(s.sheet.length for s in plan.sheets)

@@ -98,6 +98,11 @@ def _by_functions(items: Sequence[Item], width: float, height: float) -> int:
     return ceil(best - 1e-6)
 
 
+def dual_feasible(sides: list[float], full: float) -> Any:
+    """Values of many dual feasible functions, each once: an array [function, side]."""
+    return np.unique(_functions(sides, sides, full)[:, 0], axis=0)
+
+
 def _functions(first: list[float], last: list[float], full: float) -> Any:
     """Values of many dual feasible functions: an array [function, way, part]."""
     sides = np.array([first, last])

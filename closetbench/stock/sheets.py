@@ -35,7 +35,7 @@ _ALONE_SHARE = 0.3
 """Of the search, besides it, where there are several kinds of sheet: for each kind alone."""
 _TIDY_PARTS = 30
 """Parts that take the whole of the seconds for tidying; fewer take their share of it."""
-_PROGRAMS = 200
+_PROGRAMS = 400
 """Linear programs for the bound, for each second of search."""
 
 

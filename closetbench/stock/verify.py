@@ -101,6 +101,34 @@ def require_valid(
         )
 
 
+def require_sawable(sheets: Sequence[SheetPlan]) -> None:
+    """Raise LayoutError where sheets are wrong in themselves, whoever planned or moved them.
+
+    For what is written from a plan, where neither the parts wanted nor the shop's settings
+    are at hand: sizes are taken as placed, and any number of stages is allowed. All else is
+    checked as in ``verify_plan``.
+    """
+    faults = []
+    seen: set[str] = set()
+    for sheet in sheets:
+        for placed in sheet.placements:
+            if placed.part in seen:
+                faults.append(f"part {placed.part} is placed twice")
+            seen.add(placed.part)
+        as_placed = {
+            p.part: CutPart(
+                p.part, *((p.dy, p.dx) if p.rotated else (p.dx, p.dy)), sheet.sheet.material
+            )
+            for p in sheet.placements
+        }
+        settings = CutSettings(kerf=sheet.kerf, stages=None, first=FirstCut.ANY)
+        faults += _sheet_faults(sheet, as_placed, settings)
+    if faults:
+        raise LayoutError(
+            "cut layout", "plan", faults[0], f"{len(faults)} fault(s); the plan must not be used"
+        )
+
+
 def _parts_faults(plan: Plan, parts: Sequence[CutPart]) -> list[str]:
     wanted = Counter(part.key for part in parts)
     placed = Counter(p.part for sheet in plan.sheets for p in sheet.placements)

@@ -35,10 +35,12 @@ from closetbench.core.parts import (
     Role,
     Vector,
 )
-from closetbench.stock.plan import Cut, Placement, Plan, Rest, SheetPlan, StockSheet
+from closetbench.stock.by_hand import sawn_anew
+from closetbench.stock.plan import CutSettings, Placement, Plan, SheetPlan, StockSheet
 
 T, D, H, W = 18.0, 560.0, 2200.0, 1500.0
 KERF = 3.2
+SAW = CutSettings(kerf=KERF, stages=None)
 FRONT = (Band(Rim.FRONT, "birch-05", 0.5),)
 
 
@@ -171,7 +173,6 @@ def plan(parts: Sequence[Part], length: float = 2440.0, width: float = 1220.0) -
         todo = [p for p in parts if p.panel.material == material]
         while todo:
             placements: list[Placement] = []
-            cuts: list[Cut] = []
             x = y = 10.0
             row = 0.0
             rest: list[Part] = []
@@ -181,19 +182,15 @@ def plan(parts: Sequence[Part], length: float = 2440.0, width: float = 1220.0) -
                 if rotated:
                     dx, dy = dy, dx
                 if x + dx > length - 10.0:
-                    cuts.append(Cut(len(cuts) + 1, "sheet", True, row, 0.0, y + row + KERF / 2,
-                                    length, y + row + KERF / 2))
                     x, y, row = 10.0, y + row + KERF, 0.0
                 if y + dy > width - 10.0 or x + dx > length - 10.0:
                     rest.append(part)
                     continue
                 placements.append(Placement(part.full_name, x, y, dx, dy, rotated))
-                cuts.append(Cut(len(cuts) + 1, "row", False, dx, x + dx + KERF / 2, y,
-                                x + dx + KERF / 2, y + dy))
                 x, row = x + dx + KERF, max(row, dy)
-            free = Rest(10.0, y + row + KERF, length - 20.0, width - 10.0 - y - row - KERF)
-            sheets.append(SheetPlan(f"S{len(sheets) + 1}", stock, KERF, tuple(placements),
-                                    (free,) if free.dy > 50.0 else (), tuple(cuts)))
+            sheets.append(sawn_anew(
+                SheetPlan(f"S{len(sheets) + 1}", stock, KERF, tuple(placements)), SAW
+            ))
             assert len(rest) < len(todo)
             todo = rest
     return Plan(tuple(sheets))

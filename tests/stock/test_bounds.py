@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from itertools import product
+from pathlib import Path
 from random import Random
 
 import numpy as np
 import pytest
 
 from closetbench.stock.bounds import _functions, least_cost, least_sheets
-from closetbench.stock.grid import Item, Kind
+from closetbench.stock.grid import Item, Kind, make_grid
+from closetbench.stock.part_lists import read_part_list
 from closetbench.stock.scales import sharpen
+
+JOBS = Path(__file__).parents[2] / "benchmarks" / "jobs"
 
 
 def item(x: float, y: float, turns: bool = True) -> Item:
@@ -109,6 +113,19 @@ def test_conservative_scales_prove_what_no_pair_of_functions_does():
     assert least_sheets(items, [Kind(100.0, 60.0, 1.0, 100)]) == 1
     assert sharpen(items, 100.0, 60.0, 1, 2, 200, lambda: True) == 2
     assert sharpen(items, 100.0, 60.0, 1, 2, 200, lambda: False) == 1
+
+
+def test_turning_that_escapes_each_pair_of_scales_alone_is_caught_by_several():
+    """One group of an invented job: each pair of functions is met by turning some parts."""
+    listed = read_part_list(JOBS / "job_33.json")
+    grid = make_grid(
+        [part for part in listed.parts if part.material == "6"],
+        [sheet for sheet in listed.sheets if sheet.material == "6"],
+        3.2,
+    )
+    (width, height), = grid.tight
+    assert least_sheets(grid.items, [Kind(width, height, 1.0, 100)]) == 4
+    assert sharpen(grid.items, width, height, 4, 5, 400, lambda: True) == 5
 
 
 def test_several_kinds_are_counted_by_area_largest_first():

@@ -20,7 +20,7 @@ from closetbench.stock.plan import (
     StockSheet,
 )
 from closetbench.stock.sheets import plan_sheets
-from closetbench.stock.verify import require_valid, verify_plan
+from closetbench.stock.verify import require_sawable, require_valid, verify_plan
 
 SETTINGS = CutSettings(kerf=3.0, stages=3, seconds=0.02, tidy=0.0)
 SHEET = StockSheet("s", "ply", 1000, 600, trim=10, quantity=5)
@@ -105,6 +105,18 @@ def test_require_valid_raises_the_first_fault():
             SETTINGS,
             [SHEET],
         )
+
+
+def test_what_is_written_from_sheets_alone_is_checked_too():
+    good = sheet_of(("a", 10, 10, 400, 580), ("b", 413, 10, 577, 580))
+    require_sawable(good.sheets)
+    for broken, fault in (
+        (sheet_of(("a", 10, 10, 400, 580), ("b", 412, 10, 577, 580)), "closer than the kerf"),
+        (sheet_of(*PINWHEEL), "not to be sawn"),
+        (replace(good, sheets=good.sheets * 2), "placed twice"),
+    ):
+        with pytest.raises(LayoutError, match=fault):
+            require_sawable(broken.sheets)
 
 
 def test_a_bound_above_the_sheets_is_a_fault():
