@@ -103,6 +103,11 @@ class TextField(Field):
         self.edited.emit(self)
         return True
 
+    def ask(self) -> None:
+        """Show nothing, so that a value has to be typed."""
+        self._shown, self._told = "", None
+        self.line.clear()
+
     @property
     def touched(self) -> bool:
         """Whether the text differs from what was shown, and from what was told last."""

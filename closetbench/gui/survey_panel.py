@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
 from typing import Any
 
 import FreeCAD
 
-from closetbench.core.closet import ClosetDesign
-from closetbench.core.envelope import Clearances, Envelope, Objective, Wall
+from closetbench.core.envelope import Envelope, Wall
 from closetbench.core.errors import ClosetError
 from closetbench.core.reading_lines import Trust, trust
+from closetbench.core.readings import recommended
 from closetbench.core.room import Room
-from closetbench.core.survey import Obstacle, Reading, ReadingKind, Survey
+from closetbench.core.survey import Obstacle, Reading, ReadingKind
 from closetbench.gui import survey_forms, survey_sketch, units
 from closetbench.gui.cards_form import CardsForm
 from closetbench.gui.fields import ChoiceField, Field, LengthField
@@ -23,12 +22,13 @@ from closetbench.gui.readings_table import ReadingsTable, legend
 from closetbench.gui.room_view import RoomView
 from closetbench.gui.shown_form import ShownForm
 from closetbench.gui.spec_panel import SpecPanel, put_paths
-from closetbench.model import bridge
+from closetbench.gui.survey_site import Site, site_in
 from closetbench.model.make import write_spec
-from closetbench.model.properties import read_fields
-from closetbench.model.survey import LEVELS, MAYBE_READ, READINGS, camel, fitted
+from closetbench.model.survey import fitted
 
 CONTEXT = "Closetbench_Survey"
+WIDE = 400
+"""px of the table of readings where there is room for it."""
 PEEK_DELAY = 60
 """ms from the last key to the residuals with what is typed: between two quick keys."""
 
@@ -37,42 +37,13 @@ def _tr(text: str) -> str:
     return translate(CONTEXT, text)
 
 
-@dataclass(frozen=True)
-class Site:
-    """What the panel edits: the readings and the sizes, of which one counts."""
-
-    by_readings: bool
-    width: float
-    depth: float
-    height: float
-    survey: Survey
-    clearances: Clearances = field(default_factory=Clearances)
-    depth_limit: float | None = None
-    objective: Objective = Objective.WIDTH
-
-    def design(self, name: str) -> ClosetDesign:
-        """The design without components."""
-        size = None if self.by_readings else (self.width, self.depth, self.height)
-        return ClosetDesign(
-            name, self.survey if self.by_readings else None, self.clearances, size,
-            self.depth_limit, objective=self.objective,
-        )
-
-
 class SurveyPanel(SpecPanel):
     """Readings or sizes, clearances, and what fits."""
 
     # -- the specification
 
     def spec(self) -> Site:
-        obj = self.obj
-        size = (obj.GivenWidth.Value, obj.GivenDepth.Value, obj.GivenHeight.Value)
-        design = bridge.spec_of(obj)
-        survey = design.survey or _kept_readings(obj) or _plain_room(*size)
-        return Site(
-            design.survey is not None, *size, survey, design.clearances,
-            design.depth_limit, design.objective,
-        )
+        return site_in(self.obj)
 
     def verify(self, spec: Site) -> None:
         fitted(spec.design(self.obj.Label))
@@ -89,6 +60,7 @@ class SurveyPanel(SpecPanel):
 
     def build(self) -> None:
         self._object = self.obj.Name
+        self._asked: set[int] = set()
         self.clearances, self.more = self._clearances(), self._elsewhere()
         self.form = [
             self._readings(), self._judged(), self.clearances, self.more, self._results(),
@@ -169,6 +141,7 @@ class SurveyPanel(SpecPanel):
             _tr("Obstacles"), "obstacles", _tr("Add an obstacle"), survey_forms.obstacle_lines,
             self._add_obstacle, lambda i: self._drop("obstacles", i), axes,
         )
+        self.extras.whole(self._more_readings())
         for inner in (survey_forms.accuracy(), self.extras, self.obstacles):
             form.whole(Fold(inner.windowTitle(), inner), inner)
         return form
@@ -185,17 +158,57 @@ class SurveyPanel(SpecPanel):
 
     # -- readings taken elsewhere, obstacles
 
+    def _more_readings(self) -> QtWidgets.QPushButton:
+        """A button that offers what is still to be read for a room that is fully measured."""
+        button = QtWidgets.QPushButton(_tr("Add one that is recommended"))
+        button.setObjectName("add recommended")
+        menu = QtWidgets.QMenu(button)
+
+        def fill() -> None:
+            menu.clear()
+            for record in recommended(self.spec().survey):
+                act = menu.addAction(record.name)
+                act.triggered.connect(lambda _=False, r=record: self._add_reading(r))
+
+        menu.aboutToShow.connect(fill)
+        button.setMenu(menu)
+        return button
+
+    def _add_reading(self, record: Reading) -> None:
+        """A card for a reading, whose value is still to be typed: OK insists on it."""
+        count = len(self.spec().survey.extras)
+        self._asked.add(count)
+        self._put("extras", (*self.spec().survey.extras, record))
+        if len(self.spec().survey.extras) == count:
+            self._asked.discard(count)
+            return
+        field = self._value_field(count)
+        self.reveal(field.widget)
+        field.widget.setFocus()
+
+    def _value_field(self, index: int) -> LengthField:
+        name = f"survey.extras.{index}.value"
+        return next(f for f in self.fields if f.name == name)
+
+    def _ask(self) -> None:
+        for index in self._asked:
+            field = self._value_field(index)
+            field.ask()
+            self.set_error(field, _tr("Enter what was read."))
+
     def _cards(self, form: CardsForm) -> None:
         survey = self.spec().survey
         records = survey.extras if form is self.extras else survey.obstacles
         self.bind(*form.rebuild(len(records)))
+        if form is self.extras:
+            self._ask()
         if self.is_open:
             self.settle()
 
     def _add_extra(self) -> None:
         survey = self.spec().survey
-        record = Reading(ReadingKind.WIDTH, survey.width_front_mid, z=survey.levels[1])
-        self._put("extras", (*survey.extras, record))
+        self._add_reading(
+            Reading(ReadingKind.WIDTH, survey.width_front_mid, z=survey.levels[1]))
 
     def _add_obstacle(self) -> None:
         known = self.spec().survey.obstacles
@@ -205,6 +218,8 @@ class SurveyPanel(SpecPanel):
 
     def _drop(self, which: str, index: int) -> None:
         known = getattr(self.spec().survey, which)
+        if which == "extras":
+            self._asked = {i - (i > index) for i in self._asked if i != index}
         self._put(which, (*known[:index], *known[index + 1:]))
 
     def _put(self, which: str, records: tuple[Reading, ...] | tuple[Obstacle, ...]) -> None:
@@ -230,6 +245,7 @@ class SurveyPanel(SpecPanel):
 
     def take(self, field: Field) -> None:
         super().take(field)
+        self._asked = {i for i in self._asked if field.name != f"survey.extras.{i}.value"}
         if field.name == "by_readings":
             self.show_spec([f for f in self.fields if f.name.startswith("survey.")])
             self._show_source()
@@ -299,6 +315,12 @@ class SurveyPanel(SpecPanel):
         if view is not None:
             view.while_open(True)
 
+    def _widen(self) -> None:
+        # asked for where the dock can be widened, not insisted on where it cannot
+        self.table.setMinimumWidth(WIDE)
+        super()._widen()
+        self.table.setMinimumWidth(0)
+
     def reject(self) -> bool:
         self.form[-1].put_back()
         return super().reject()
@@ -338,27 +360,6 @@ class SurveyPanel(SpecPanel):
 def _room_view(survey: Any) -> RoomView | None:
     """The survey's room in the 3D view."""
     return getattr(getattr(survey.ViewObject, "Proxy", None), "room", None)
-
-
-def _kept_readings(obj: Any) -> Survey | None:
-    """Readings that the object holds while given sizes count; None where there are none."""
-    values = read_fields(obj, READINGS)
-    for name in MAYBE_READ:
-        taken = getattr(obj, f"{camel(name)}Taken")
-        values[name] = getattr(obj, camel(name)).Value if taken else None
-    try:
-        return Survey(**values, levels=tuple(getattr(obj, p.name).Value for p in LEVELS))
-    except ClosetError:
-        return None
-
-
-def _plain_room(width: float, depth: float, height: float) -> Survey:
-    """Readings of a room that is plumb, level and square, to begin with."""
-    levels = (100.0, 1200.0, 2200.0)
-    if height <= levels[2]:
-        levels = (min(100.0, height / 8), height / 2, height * 0.9)
-    survey = Survey(*[width] * 6, *[height] * 4, depth, depth)
-    return replace(survey, levels=levels)
 
 
 def _gap_table(envelope: Envelope) -> str:

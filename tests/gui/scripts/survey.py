@@ -28,6 +28,10 @@ def steps(gui):
     # a reading taken elsewhere
     hands.push("fold Readings taken elsewhere")
     hands.push("add extras")
+    gui.check("Enter" in hands.error("survey.extras.0.value"), "a value is asked for")
+    gui.equal(hands.text("survey.extras.0.value"), "", "none is made up")
+    hands.ok()
+    gui.check(hands.panel is not None, "OK insists on the value")
     hands.type("survey.extras.0.label", "over the socket")
     hands.type("survey.extras.0.z", "300")
     hands.type("survey.extras.0.value", "1199")
@@ -37,6 +41,19 @@ def steps(gui):
     hands.type("survey.extras.0.x", "600")
     hands.type("survey.extras.0.value", "601")
     gui.equal(hands.error("survey.extras.0.kind"), "", "now it has one")
+    # one that is recommended
+    menu = hands.button("add recommended").menu()
+    menu.aboutToShow.emit()
+    offered = [a.text() for a in menu.actions()]
+    gui.check("depth near the left wall, high" in offered, f"offered: {offered}")
+    menu.actions()[offered.index("depth near the left wall, high")].trigger()
+    hands.wait(200)
+    gui.equal(len(survey.ExtraReadings), 2, "readings taken elsewhere")
+    hands.type("survey.extras.1.value", "600.5")
+    gui.equal(hands.error("survey.extras.1.value"), "", "the value is taken")
+    menu.aboutToShow.emit()
+    gui.check(offered[0] not in [a.text() for a in menu.actions()], "it is offered once")
+    hands.push("remove Readings taken elsewhere 2")
     # an obstacle takes its room
     hands.push("fold Obstacles")
     hands.push("add obstacles")
