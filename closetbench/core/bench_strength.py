@@ -152,7 +152,7 @@ def check_top(
     result = bend(bar, bench.top_span, [PointLoad(SITTER, bench.top_span / 2)])
     return (
         result.deflection, bench.top_span / SEAT_SPAN_OVER, bar.stress(result.moment),
-        grades.allowed_stress(board, bench.top_along),
+        grades.allowed_stress(board, bench.top_along, brief=True),
     )
 
 

@@ -78,7 +78,8 @@ def findings(
         light, heavy = weight_range(drawer.mass, board)
         if load > slide.load:
             yield Finding(
-                Severity.DANGER, group[0].name, "drawer-load",
+                Severity.DANGER if load > 2 * slide.load else Severity.WARNING,
+                group[0].name, "drawer-load",
                 f"full of clothes it weighs more than its {slide.title} may carry",
                 f"{CLOTHES_SOURCE}; {slide.source}", figures.mass(load), figures.mass(slide.load),
                 "lower drawers, or a slide of a heavier class",

@@ -21,7 +21,7 @@ CREEP_SOURCE = (
     "trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the "
     "load lasting"
 )
-STRENGTH_SOURCE = "EN 1995-1-1 Tables 2.3 and 3.1 (quoted), load lasting for years"
+STRENGTH_SOURCE = "EN 1995-1-1 Tables 2.3 and 3.1 (quoted)"
 LOAD_FACTOR = 1.5
 """Factor on variable loads, EN 1990 (quoted)."""
 
@@ -34,8 +34,9 @@ class Grade:
     greatest mean strength published for the kind, N/mm²; ``e_range``: least
     and greatest mean E published for the kind, N/mm², None where ``cov`` (coefficient of
     variation of E) says how boards scatter; ``creep``: total over first deflection after
-    years, least, usual and greatest published; ``lasting``: share of the strength that is
-    left under a load lasting years (k_mod); ``partial``: partial factor (γ_M);
+    years, least, usual and greatest published; ``lasting`` and ``brief``: share of the
+    strength that is left under a load lasting years, and under one of less than a week
+    (k_mod); ``partial``: partial factor (γ_M);
     ``damp``: stiffness and strength left in damp air, None where the board is made for dry
     rooms only; ``g``: shear modulus over the thickness, N/mm², None for E/16.
     """
@@ -47,6 +48,7 @@ class Grade:
     e_source: str
     creep: tuple[float, float, float]
     lasting: float
+    brief: float
     partial: float
     damp: tuple[float, float] | None
     g: float | None
@@ -59,30 +61,30 @@ GRADES: Mapping[MaterialKind, Grade] = {
     MaterialKind.MELAMINE: Grade(
         11.0, "EN 312 type P2, over 13 to 20 mm", (15.17, 24.13),
         (2760, 4140), "Wood Handbook FPL-GTR-282 Table 12-1, particleboard",
-        (1.5, 2.0, 2.8), 0.45, 1.3, None, 100.0,
+        (1.5, 2.0, 2.8), 0.45, 0.85, 1.3, None, 100.0,
     ),
     MaterialKind.MDF: Grade(
         20.0, "EN 622-5, over 12 to 19 mm", (35.85, 35.85),
         (3590, 3590), "Wood Handbook FPL-GTR-282 Table 12-1, MDF",
-        (1.5, 2.0, 2.8), 0.40, 1.3, None, 100.0,
+        (1.5, 2.0, 2.8), 0.40, 0.80, 1.3, None, 100.0,
     ),
     MaterialKind.PLYWOOD: Grade(
         33.7, "Wood Handbook FPL-GTR-282 Table 12-1, plywood, low end", (33.72, 42.61),
         (6960, 8550), "Wood Handbook FPL-GTR-282 Table 12-1, plywood",
-        (1.5, 2.0, 2.0), 0.70, 1.2, (0.85, 0.75), 50.0,
+        (1.5, 2.0, 2.0), 0.70, 0.90, 1.2, (0.85, 0.75), 50.0,
     ),
     MaterialKind.HARDBOARD: Grade(
         31.0, "Wood Handbook FPL-GTR-282 Table 12-1, hardboard, low end (from memory)",
         (31.02, 56.54),
         (3100, 5520), "Wood Handbook FPL-GTR-282 Table 12-1, hardboard (from memory)",
-        (1.5, 2.0, 2.8), 0.45, 1.3, None, 100.0,
+        (1.5, 2.0, 2.8), 0.45, 0.85, 1.3, None, 100.0,
     ),
     MaterialKind.LUMBER: Grade(
         13.9, "ASTM D245 as NDS uses it: 2.1 times the 875 psi x 1.1 that spruce-pine-fir "
         "No. 2 may carry laid flat (875 psi and 1.1 quoted; 2.1 from memory)", (54.5, 64.8),
         None, "Wood Handbook FPL-GTR-190 Table 5-6: coefficient of variation of E 22 % "
         "(from memory)",
-        (1.5, 1.5, 3.0), 0.70, 1.3, (0.85, 0.75), None, 0.22,
+        (1.5, 1.5, 3.0), 0.70, 0.90, 1.3, (0.85, 0.75), None, 0.22,
     ),
 }
 
@@ -138,8 +140,11 @@ def shear_modulus(material: Material, e: float) -> float:
     return e / 16 if found is None else found
 
 
-def lasting_strength(material: Material, along: bool, damp: bool = False) -> float:
-    """Bending stress in N/mm² that the weakest board of its standard bears for years.
+def lasting_strength(
+    material: Material, along: bool, damp: bool = False, brief: bool = False
+) -> float:
+    """Bending stress in N/mm² that the weakest board of its standard bears for years, or for
+    less than a week where ``brief``.
 
     Least strength x k_mod / γ_M, as EN 1995-1-1 has it; across the sheet the strength is
     taken to fall as E does.
@@ -147,13 +152,16 @@ def lasting_strength(material: Material, along: bool, damp: bool = False) -> flo
     found = grade(material)
     share = 1.0 if along else material.e_across / material.e_along
     left = damp_factors(material)[1] if damp else 1.0
-    return found.mor * share * left * found.lasting / found.partial
+    kept = found.brief if brief else found.lasting
+    return found.mor * share * left * kept / found.partial
 
 
-def allowed_stress(material: Material, along: bool, damp: bool = False) -> float:
-    """Bending stress in N/mm² that a board may bear for years under its plain load: the
-    lasting strength over the factor that building design puts on variable loads."""
-    return lasting_strength(material, along, damp) / LOAD_FACTOR
+def allowed_stress(
+    material: Material, along: bool, damp: bool = False, brief: bool = False
+) -> float:
+    """Bending stress in N/mm² that a board may bear under its plain load: ``lasting_strength``
+    over the factor that building design puts on variable loads."""
+    return lasting_strength(material, along, damp, brief) / LOAD_FACTOR
 
 
 def strength_range(material: Material, allowed: float) -> tuple[float, float]:

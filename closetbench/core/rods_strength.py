@@ -186,9 +186,11 @@ def findings(rod: Rod, catalogue: Catalogue, figures: Figures) -> Iterable[Findi
         f"allowed for the least yield of its grade, {figures.stress(grade.mean)}"
     )
     if result.stress > result.allowed:
+        falls = result.stress > grade.mean
         yield Finding(
-            Severity.DANGER, rod.name, "rod-strength",
-            f"bends for good or breaks under {load}", grade.source,
+            Severity.DANGER if falls else Severity.WARNING, rod.name, "rod-strength",
+            f"{'bends for good or breaks' if falls else 'has too little reserve'} under {load}",
+            grade.source,
             figures.stress(result.stress), figures.stress(result.allowed), fix, reserve,
         )
     elif result.test > result.allowed:

@@ -300,7 +300,8 @@ def findings(
             f"keeps less strength in reserve under {mass} for years than building design asks "
             f"for; the weakest board of its kind would break at "
             f"{figures.stress(result.breaking)}{lipped}{also}",
-            f"{grades.grade(shelf.board).mor_source}; {grades.STRENGTH_SOURCE}; load: {use.source}",
+            f"{'' if result.in_strip else grades.grade(shelf.board).mor_source + '; '}"
+            f"{grades.STRENGTH_SOURCE}; load: {use.source}",
             figures.stress(result.stress), figures.stress(result.allowed), help_text,
             "in its lip; allowed for the least strength of that one's standard"
             if result.in_strip else

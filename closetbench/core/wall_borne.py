@@ -30,7 +30,7 @@ from closetbench.core.fixings import (
     lateral_allowable,
 )
 from closetbench.core.handling import DENSITIES
-from closetbench.core.loaded import lip_of, lips_in
+from closetbench.core.loaded import lip_of, lips_in, sideways_verdict
 from closetbench.core.loads import Criterion
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box, Grain
@@ -367,9 +367,9 @@ def cleat_findings(
             continue
         low, high = (held * lateral_allowable(screw.kind, g, screw.diameter, reach) / each
                      for g in STUD_RANGE)
+        severity, lead = sideways_verdict(load, held)
         yield Finding(
-            Severity.NOTE if held >= load else Severity.DANGER, name, "cleat-screws",
-            carries if held >= load else f"may come down: {carries}",
+            severity, name, "cleat-screws", f"{lead}{carries}",
             f"{NDS_LATERAL}; studs of specific gravity {STUD_GRAVITY:g}", figures.force(load),
             figures.force(held), "" if held >= load else fix,
             f"{figures.force(low)} to {figures.force(high)} in the lightest and the heaviest "

@@ -22,6 +22,7 @@ from closetbench.core.fixings import (
     withdrawal,
     withdrawal_allowable,
 )
+from closetbench.core.loaded import sideways_verdict
 from closetbench.core.materials import Catalogue
 from closetbench.core.walls import (
     STUD_GRAVITY,
@@ -202,3 +203,10 @@ def test_a_surveyed_stud_wall_needs_no_word() -> None:
 def test_what_is_no_wall_is_refused(wrong: dict[str, float]) -> None:
     with pytest.raises(ClosetError):
         Wall(WallKind.WOOD_STUDS, **wrong)
+
+
+def test_screws_work_loose_before_they_let_go() -> None:
+    assert sideways_verdict(100.0, 100.0) == (Severity.NOTE, "")
+    assert sideways_verdict(130.0, 100.0)[0] is Severity.WARNING
+    # beyond the handbook's load at 0.38 mm of slip, which is 4/3 of the allowable
+    assert sideways_verdict(134.0, 100.0)[0] is Severity.DANGER

@@ -91,3 +91,23 @@ def test_what_is_no_rod_is_refused(wrong: dict[str, float], prop: str) -> None:
     assert caught.value.prop == prop
     with pytest.raises(ClosetError):
         check(replace(STEEL, wall=20.0))
+
+
+def test_a_rod_without_reserve_warns_and_one_that_yields_is_a_danger() -> None:
+    worn = replace(STEEL, span=1200.0, load=60.0)
+    assert check(worn).allowed < check(worn).stress < 205
+    assert only(findings(worn, CATALOGUE, FIGURES), "rod-strength").severity is Severity.WARNING
+    bent = replace(worn, load=200.0)
+    assert check(bent).stress > 205
+    assert only(findings(bent, CATALOGUE, FIGURES), "rod-strength").severity is Severity.DANGER
+
+
+def test_the_screws_of_a_support_are_checked_where_figures_are_published() -> None:
+    held = only(findings(replace(STEEL, holder="ply18"), CATALOGUE, FIGURES), "rod-screws")
+    assert held.severity is Severity.NOTE
+    assert "by the density" in held.spread
+    heavy = replace(STEEL, holder="ply18", load=400.0)
+    assert only(findings(heavy, CATALOGUE, FIGURES), "rod-screws").severity is Severity.WARNING
+    for holder in ("melamine18", None):
+        said = only(findings(replace(STEEL, holder=holder), CATALOGUE, FIGURES), "rod-screws")
+        assert said.severity is Severity.NOT_CHECKED

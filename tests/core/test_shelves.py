@@ -186,3 +186,21 @@ def test_the_piece_that_breaks_first_is_measured_by_its_own_strength() -> None:
     said = only(findings([replace(wide, lip=stiff)], GENERAL, CATALOGUE, FIGURES),
                 "shelf-strength")
     assert said.spread.startswith("in its lip")
+
+
+def test_a_shelf_warns_before_it_is_a_danger() -> None:
+    # what docs/criteria.md says of 18 mm melamine-faced particleboard under 40 lb/ft²
+    def spans(test: str) -> list[int]:
+        return [s for s in range(500, 1200, 5)
+                if getattr(check(replace(LONG, span=s), GENERAL), test)]
+
+    assert max(spans("passes")) == pytest.approx(600, abs=5)
+    assert max(spans("strong")) == pytest.approx(735, abs=5)
+    assert min(spans("breaks")) == pytest.approx(900, abs=5)
+    # and of the same shelf with linen: neither in ordinary widths
+    assert check(replace(LONG, span=1000), LINEN).strong
+    warned = only(findings([replace(LONG, span=800)], GENERAL, CATALOGUE, FIGURES),
+                  "shelf-strength")
+    assert warned.severity is Severity.WARNING
+    assert "reserve" in warned.message
+    assert "mean strengths published 3.5 N/mm² to 5.6 N/mm²" in warned.spread
