@@ -154,5 +154,6 @@ def test_dangers_stand_on_top_of_every_paper_with_words(tmp_path):
     assert report[2].startswith("1 DANGER: ")
     assert report[3].startswith("DANGER: A: unanchored")
     bill = (tmp_path / "out" / "bill.csv").read_text(encoding="utf-8-sig").splitlines()
-    assert bill[1].startswith('"DANGER","A","unanchored')
+    assert bill[1].startswith('"1 DANGER: read this')
+    assert bill[2].startswith('"DANGER","A","unanchored')
     assert "1 DANGER: " in summary(result)

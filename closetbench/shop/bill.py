@@ -26,6 +26,7 @@ from closetbench.shop.buying import (
 )
 from closetbench.shop.csv_text import Cell, csv_text
 from closetbench.shop.lines import part_lines, set_ups
+from closetbench.shop.report import danger_headline
 from closetbench.shop.words import fit_text, machining_words
 from closetbench.stock.lengths import LengthPlan
 from closetbench.stock.plan import Plan
@@ -100,10 +101,9 @@ def bill_rows(bill: Bill) -> list[Row]:
         _set_up_rows(bill), _finding_rows(bill),
     )
     rows: list[Row] = [[bill.title]]
-    rows += [
-        ["DANGER", f.subject, f.message, f.value, f.fix]
-        for f in bill.findings if f.severity is Severity.DANGER
-    ]
+    dangers = [f for f in bill.findings if f.severity is Severity.DANGER]
+    rows += [[danger_headline(len(dangers))]] if dangers else []
+    rows += [["DANGER", f.subject, f.message, f.value, f.fix] for f in dangers]
     for section in filter(None, sections):
         rows += [[], *section]
     return rows

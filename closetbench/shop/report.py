@@ -27,7 +27,7 @@ def report_lines(
     plan of boards and bars."""
     figures = Figures(form)
     dangers = [f for f in closet.findings if f.severity is Severity.DANGER]
-    lines = [_headline(len(dangers))] if dangers else []
+    lines = [danger_headline(len(dangers))] if dangers else []
     lines += [text for f in dangers for text in finding_lines(f)]
     envelope = closet.envelope
     sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
@@ -59,8 +59,9 @@ def report_lines(
     return lines
 
 
-def _headline(dangers: int) -> str:
-    what = "1 DANGER" if dangers == 1 else f"{dangers} DANGERS"
+def danger_headline(count: int) -> str:
+    """What stands over the dangers on top of a paper."""
+    what = "1 DANGER" if count == 1 else f"{count} DANGERS"
     return f"{what}: read this before anything is cut, carried or filled; {DEFER}"
 
 

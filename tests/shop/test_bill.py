@@ -251,7 +251,10 @@ def test_findings_come_last_the_dangers_first(sections: dict[str, list[dict[str,
 def test_what_can_hurt_stands_above_everything(tmp_path: Path) -> None:
     danger = Finding(Severity.DANGER, "A", "tips", "it can tip", value="3", fix="anchor it")
     bill = Bill("x", samples.closet(), samples.catalogue(), findings=(danger,))
-    assert bill_rows(bill)[:3] == [["x"], ["DANGER", "A", "it can tip", "3", "anchor it"], []]
+    title, headline, danger, empty = bill_rows(bill)[:4]
+    assert (title, danger, empty) == (
+        ["x"], ["DANGER", "A", "it can tip", "3", "anchor it"], [])
+    assert headline[0].startswith("1 DANGER: read this")
 
 
 def test_nothing_to_say_is_said(tmp_path: Path) -> None:

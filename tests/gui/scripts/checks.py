@@ -185,8 +185,9 @@ def exported(gui, hands):
         message = bar.currentMessage()
         gui.check(said in message and str(path) in message, f"{command}: {message}")
     top = (gui.folder / "bill.csv").read_text(encoding="utf-8-sig").splitlines()
-    gui.equal([line.startswith('"DANGER"') for line in top[1:len(found) + 2]],
+    gui.equal([line.startswith('"DANGER"') for line in top[2:len(found) + 3]],
               [True] * len(found) + [False], "the bill repeats them at its top")
+    gui.check(top[1].startswith(f'"{len(found)} DANGERS: '), f"and counts them: {top[1]}")
     hands.run("Closetbench_Layout")
     shown(gui, hands, found)
     gui.shot("layout")
