@@ -54,7 +54,7 @@ PLAIN_NUMBERS = frozenset({
     (JoineryRules, "least_web"), (CutSettings, "seconds"), (CutSettings, "tidy"),
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
     (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Circumstances, "shelf_middle"),
-    (Rod, "load"), (Bench, "volume"),
+    (Rod, "load"), (Bench, "volume"), (Bench, "lid_turns"),
     (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"),
     (Clearances, "confidence"), (ExistingSpec, "weight"),
 })

@@ -14,7 +14,7 @@ from closetbench.core.bench_parts import BenchFrame, build_bench_parts, lid_coun
 from closetbench.core.bench_strength import Bench
 from closetbench.core.component import Bay, Component, box_around, fastener_count, require
 from closetbench.core.errors import ClosetError
-from closetbench.core.figures import Figures
+from closetbench.core.figures import GRAVITY, Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.inside import Site, Spot
 from closetbench.core.materials import Catalogue
@@ -236,9 +236,11 @@ def _findings(spec: BenchSpec, frame: BenchFrame, form: Figures) -> tuple[Findin
 def _to_check(spec: BenchSpec, frame: BenchFrame) -> Bench:
     """The bench as the checks of strength and of lids take it."""
     closed = spec.lid and spec.face is BenchFace.FULL
+    lid = frame.top.density * 1e-9 * frame.top.thickness * frame.width * frame.lid_depth
+    turns = lid * GRAVITY * frame.lid_depth / 2 if spec.lid else None
     inside = (frame.depth - frame.y_front) * frame.frame_width * frame.z_top * 1e-6
     return Bench(
         spec.name, spec.material, frame.pitch, frame.rails, frame.rail_deep, frame.rail_high,
         spec.top, frame.top_span, not frame.along, lid=spec.lid, lid_support=spec.lid_support,
-        vents=spec.vents, volume=inside if closed else None,
+        vents=spec.vents, volume=inside if closed else 0.0, lid_turns=turns,
     )

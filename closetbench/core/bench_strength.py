@@ -36,8 +36,9 @@ class Bench:
     """A bench: ``rails`` equal members of ``material`` from support to support, each
     ``wide`` and ``high`` as it lies in the bench; the ``top`` board spans from rail to
     rail over ``top_span``. ``lid``: whether the top is a hinged lid; ``volume``: closed
-    space under it, litres, None where it is not closed; ``top_along``: whether the top's
-    grain runs from rail to rail.
+    space under it, litres, 0 where it is not closed, None where that is not known;
+    ``top_along``: whether the top's grain runs from rail to rail; ``lid_turns``: N·mm by
+    which the lid's weight turns it shut, None where that is not known.
     """
 
     name: str
@@ -54,6 +55,7 @@ class Bench:
     lid_support: bool = False
     vents: bool = False
     volume: float | None = None
+    lid_turns: float | None = None
 
     def __post_init__(self) -> None:
         above_zero(

@@ -261,7 +261,7 @@ def _inner_findings(
         yield from rods_strength.findings(rod, catalogue, figures)
     for bench in circumstances.benches:
         yield from bench_strength.findings(bench, catalogue, figures)
-        yield from people.lid_findings(bench, figures)
+        yield from people.lid_findings(bench, catalogue, figures)
 
 
 def _people_findings(

@@ -13,6 +13,8 @@ from enum import Enum
 from closetbench.core.bench_strength import Bench
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.handling import weight_range
+from closetbench.core.materials import Catalogue
 from closetbench.core.rods_strength import Rod
 from closetbench.core.walls import DEFER
 
@@ -180,11 +182,22 @@ def rod_findings(
     return found
 
 
-def lid_findings(bench: Bench, figures: Figures) -> list[Finding]:
+def lid_findings(bench: Bench, catalogue: Catalogue, figures: Figures) -> list[Finding]:
     """What a hinged lid over a closed space can do to a child."""
     if not bench.lid:
         return []
     found = []
+    if bench.lid_turns is not None:
+        low, high = weight_range(
+            bench.lid_turns, catalogue.material(bench.top, subject=bench.name))
+        found.append(Finding(
+            Severity.NOTE, bench.name, "lid-weight",
+            f"nearly shut, its lid's weight turns it down with {figures.moment(bench.lid_turns)}, "
+            "and as much more as lies on it: its supports must hold that together at every height; "
+            "compare it with what they are made for",
+            "statics", figures.moment(bench.lid_turns), "what the supports hold, by their maker",
+            spread=f"{figures.moment(low)} to {figures.moment(high)} by the density of its board",
+        ))
     if not bench.lid_support:
         found.append(Finding(
             Severity.DANGER, bench.name, "lid-support",

@@ -118,13 +118,13 @@ def test_what_is_no_bench_is_refused(wrong: dict[str, float]) -> None:
 
 
 def test_a_lid_can_fall_and_shut_the_air_out() -> None:
-    assert lid_findings(BENCH, FIGURES) == []
+    assert lid_findings(BENCH, CATALOGUE, FIGURES) == []
     lid = replace(BENCH, lid=True, volume=80.0)
-    found = lid_findings(lid, FIGURES)
+    found = lid_findings(lid, CATALOGUE, FIGURES)
     assert rules(found) == ["lid-support", "lid-air"]
     assert {f.severity for f in found} == {Severity.DANGER}
     assert all("licensed professional" in f.message for f in found)
-    assert lid_findings(replace(lid, lid_support=True, vents=True), FIGURES) == []
-    assert lid_findings(replace(lid, lid_support=True, volume=20.0), FIGURES) == []
-    unknown = only(lid_findings(replace(lid, volume=None), FIGURES), "lid-air")
+    assert lid_findings(replace(lid, lid_support=True, vents=True), CATALOGUE, FIGURES) == []
+    assert lid_findings(replace(lid, lid_support=True, volume=20.0), CATALOGUE, FIGURES) == []
+    unknown = only(lid_findings(replace(lid, volume=None), CATALOGUE, FIGURES), "lid-air")
     assert unknown.severity is Severity.NOT_CHECKED

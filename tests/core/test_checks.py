@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from closetbench.core.anchoring import FreeUnit
+from closetbench.core.bench import BenchFace, BenchSpec
 from closetbench.core.bench_strength import Bench
 from closetbench.core.checks import check_closet, run_checks
 from closetbench.core.circumstances import Circumstances
@@ -21,6 +22,7 @@ from closetbench.core.joinery import Joint
 from closetbench.core.lengths import SIXTEENTHS
 from closetbench.core.loaded import loaded_shelves
 from closetbench.core.loads import CRITERIA, ShelfUse
+from closetbench.core.parts import Role
 from closetbench.core.people import ChildAge, Light
 from closetbench.core.rods_strength import Rod, RodKind
 from closetbench.core.shelves import Shelf, section
@@ -422,3 +424,16 @@ def test_the_rails_of_a_base_are_beams_between_its_cross_members() -> None:
     assert weak.limit == f"{0.6 * 11 * 0.45 / 1.3 / 1.5:.1f} N/mm²"
     assert "base-rails" not in rules(
         checked(built(replace(CASE, base=BaseSpec(BaseKind.TOE_KICK)), circumstances=KNOWN)))
+
+
+def test_a_built_lid_says_what_its_supports_hold_and_an_open_bench_has_air() -> None:
+    size = (1200.0, 450.0, 2200.0)
+    shut = BenchSpec("boots", rails=2, lid=True, face=BenchFace.FULL)
+    closet = built(shut, size=size, circumstances=KNOWN)
+    lid = [p for p in closet.parts if p.role is Role.LID]
+    depth = max(p.panel.length for p in lid)
+    turns = 450e-9 * 27 * 1200 * depth * GRAVITY * depth / 2
+    assert only(closet.findings, "lid-weight").value == f"{turns / 1000:.0f} N·m"
+    assert only(closet.findings, "lid-air").severity is Severity.DANGER
+    free = built(replace(shut, face=BenchFace.NONE), size=size, circumstances=KNOWN)
+    assert "lid-air" not in rules(free.findings)
