@@ -154,8 +154,9 @@ def _what_is_in(
     if isinstance(spec, DrawersSpec):
         yield from drawer_strength.findings(component, spec, catalogue, figures)
     elif isinstance(spec, DoorsSpec):
-        yield from hung.door_findings(
-            component, _board_of(closet, spec.spot.carcass), catalogue, figures)
+        frame = next((c for c in closet.components if c.frames == spec.spot.carcass), None)
+        holder = frame.parts[0].panel.material if frame else _board_of(closet, spec.spot.carcass)
+        yield from hung.door_findings(component, holder, catalogue, figures)
     elif isinstance(spec, FaceFrameSpec):
         yield from hung.frame_findings(
             component, _board_of(closet, spec.carcass), NAIL, catalogue, figures)

@@ -294,9 +294,15 @@ def findings(
     also = f" ({len(shelves)} alike)" if len(shelves) > 1 else ""
     if not result.strong:
         weak, good = grades.strength_range(shelf.board, result.allowed)
+        breaks = result.breaks
+        if breaks and result.in_strip:
+            # a broken lip leaves the shelf itself, which may well carry on
+            breaks = check(replace(shelf, lip=None, cleat=None), use, damp).breaks
         yield Finding(
-            Severity.DANGER if result.breaks else Severity.WARNING, shelf.name, "shelf-strength",
-            f"a weak board may break under {mass} in time{lipped}{also}" if result.breaks else
+            Severity.DANGER if breaks else Severity.WARNING, shelf.name, "shelf-strength",
+            f"a weak board may break under {mass} in time{lipped}{also}" if breaks else
+            f"its lip may break under {mass} in time, if it is a weak one; the shelf alone would "
+            f"not{also}" if result.breaks else
             f"keeps less strength in reserve under {mass} for years than building design asks "
             f"for; the weakest board of its kind would break at "
             f"{figures.stress(result.breaking)}{lipped}{also}",

@@ -276,10 +276,13 @@ def _supports(
     carry."""
     found = set()
     for u in uprights:
-        under = u.z1 if not any(
-            t.x0 - TOUCH < u.x0 and u.x1 < t.x1 + TOUCH and abs(t.z0 - u.z1) < TOUCH for t in tops
-        ) else next(t.z1 for t in tops if abs(t.z0 - u.z1) < TOUCH)
-        if abs(under - box.z0) < TOUCH:
+        # a divider ends under the top, or in a groove of it
+        over = [
+            t.z1 for t in tops
+            if t.x0 - TOUCH < u.x0 and u.x1 < t.x1 + TOUCH
+            and t.z0 - TOUCH < u.z1 < t.z1 + TOUCH
+        ]
+        if abs(max([u.z1, *over]) - box.z0) < TOUCH:
             found.add(round((u.x0 + u.x1) / 2, 1))
     for c in cleats:
         if c.y1 - c.y0 > c.x1 - c.x0 and abs(c.z1 - box.z0) < TOUCH:

@@ -64,6 +64,19 @@ def test_hinges_close_together_are_torn_out_by_somebody_leaning_on_the_door() ->
     assert "works loose" in torn.message
 
 
+def test_doors_before_a_face_frame_hang_on_its_board() -> None:
+    inset = replace(DOORS, front=FrontSpec(FrontKind.INSET))
+    frame = FaceFrameSpec("frame", "case")
+    said = only(
+        checked(built(MELAMINE, frame, inset, size=SIZE, circumstances=KNOWN)), "hinge-screws")
+    # the leaves are of the carcass's particleboard, which holds less than the pine of the frame
+    pine = replace(inset, front=FrontSpec(FrontKind.INSET, material="pine_glued18"))
+    wood = only(
+        checked(built(MELAMINE, frame, pine, size=SIZE, circumstances=KNOWN)), "hinge-screws")
+    assert "particleboard" in said.source
+    assert "particleboard" not in wood.source
+
+
 def test_screws_in_hardboard_are_not_checked() -> None:
     closet = built(MELAMINE, DOORS, size=SIZE, circumstances=KNOWN)
     doors = next(c for c in closet.components if c.name == "doors")

@@ -186,6 +186,13 @@ def test_the_piece_that_breaks_first_is_measured_by_its_own_strength() -> None:
     said = only(findings([replace(wide, lip=stiff)], GENERAL, CATALOGUE, FIGURES),
                 "shelf-strength")
     assert said.spread.startswith("in its lip")
+    assert said.severity is Severity.DANGER
+    # where the shelf alone would carry, a broken lip is no danger
+    short = replace(LONG, span=850, lip=replace(stiff, allowed=1.0))
+    assert check(short, GENERAL).breaks
+    spared = only(findings([short], GENERAL, CATALOGUE, FIGURES), "shelf-strength")
+    assert spared.severity is Severity.WARNING
+    assert "its lip may break" in spared.message
 
 
 def test_a_shelf_warns_before_it_is_a_danger() -> None:

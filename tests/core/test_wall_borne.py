@@ -13,7 +13,7 @@ from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import FASTENERS, board_withdrawal, lateral_allowable
 from closetbench.core.loads import ShelfUse
 from closetbench.core.people import Light
-from closetbench.core.specs import BaySpec, CarcassSpec
+from closetbench.core.specs import BaySpec, CarcassSpec, TopKind
 from closetbench.core.wall_borne import PER_STUD
 from closetbench.core.wall_shelves import CornerShelvesSpec, LipSpec, OverShelfSpec
 from closetbench.core.walls import STUD_GRAVITY, Wall, WallKind
@@ -127,8 +127,9 @@ CASE = CarcassSpec("case", "ply18", height=2000.0, bays=(BaySpec(), BaySpec()))
 OVER = OverShelfSpec("over", "ply18")
 
 
-def test_an_over_shelf_spans_from_upright_to_upright() -> None:
-    closet = built(CASE, OVER, size=SIZE, circumstances=KNOWN)
+@pytest.mark.parametrize("top", [TopKind.OVER, TopKind.BETWEEN])
+def test_an_over_shelf_spans_from_upright_to_upright(top: TopKind) -> None:
+    closet = built(replace(CASE, top=top), OVER, size=SIZE, circumstances=KNOWN)
     sag = only(checked(closet), "shelf-sag", "over: shelf")
     case = next(c for c in closet.components if c.name == "case")
     widest = max(b.space.x1 - b.space.x0 for b in case.bays) + 18
