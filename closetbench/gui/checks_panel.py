@@ -24,6 +24,7 @@ from closetbench.gui.findings_table import (
 )
 from closetbench.gui.form import Form, enlarging_button
 from closetbench.gui.qt import QtCore, QtWidgets, translate
+from closetbench.gui.said import finding_said
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 
@@ -207,6 +208,7 @@ class ChecksPanel(TaskPanel):
             Severity.WARNING: palette.warning_colour(self.detail),
             Severity.NOT_CHECKED: palette.unknown_colour(self.detail),
         }.get(finding.severity, palette.ink(self.detail).name())
+        finding = finding_said(finding)
         lines = [
             f'<b style="color:{colour}">{safe(_tr(finding.severity.value))}</b> '
             f"<b>{safe(finding.subject)}</b>: {safe(finding.message)}"

@@ -29,14 +29,14 @@ def of_enum(kind: type[Enum]) -> Choices:
 def materials(catalogue: Catalogue, *first: tuple[Any, str]) -> Choices:
     """Every board of the catalogue by its title, after special choices."""
     boards = sorted(catalogue.materials.values(), key=lambda m: (m.kind.value, m.nominal, m.title))
-    return [*first, *((m.key, m.title) for m in boards)]
+    return [*first, *((m.key, words(m.title)) for m in boards)]
 
 
 def bands(catalogue: Catalogue, own: bool = True) -> Choices:
     """What may go on an edge: the material's own band, none, or one of the catalogue's."""
     listed = sorted(catalogue.bands.values(), key=lambda b: b.title)
     first = [(None, words("the material's own"))] if own else []
-    return [*first, ("", words("none")), *((b.key, b.title) for b in listed)]
+    return [*first, ("", words("none")), *((b.key, words(b.title)) for b in listed)]
 
 
 def mouldings(catalogue: Catalogue, square: bool) -> Choices:
@@ -47,5 +47,5 @@ def mouldings(catalogue: Catalogue, square: bool) -> Choices:
         wide = max(s.width for s in m.sheets)
         even = abs(wide - m.nominal) < 0.5
         if m.by_length and (even if square else not even and m.nominal <= MOST_MOULDING):
-            found.append((wide, m.key, m.title))
+            found.append((wide, m.key, words(m.title)))
     return [(key, title) for _, key, title in sorted(found)]

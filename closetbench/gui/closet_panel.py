@@ -10,7 +10,7 @@ from pathlib import Path
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.errors import ClosetError
 from closetbench.core.lengths import LengthFormat
-from closetbench.gui import units
+from closetbench.gui import choices, units
 from closetbench.gui.fields import ChoiceField, LengthField, TextField
 from closetbench.gui.files import PathField
 from closetbench.gui.form import FindingsList, Fold, Form
@@ -114,7 +114,8 @@ class ClosetPanel(SpecPanel):
         for key in sorted(used):
             board = catalogue.material(key)
             field = LengthField(f"measured.{key}", "measured", _tr("not measured"))
-            form.row(board.title, field, tip=_tr("Sold as {}").format(units.shown(board.nominal)))
+            form.row(choices.words(board.title), field, tip=_tr("Sold as {}").format(
+                units.shown(board.nominal)))
         return form
 
     def _place(self) -> Form:

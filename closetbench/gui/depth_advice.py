@@ -12,6 +12,7 @@ from closetbench.core.specs import CarcassSpec
 from closetbench.gui import units
 from closetbench.gui.form import ErrorLabel, Form
 from closetbench.gui.qt import QtWidgets, translate
+from closetbench.gui.said import said
 from closetbench.gui.trial import verify_spec
 from closetbench.model import bridge
 from closetbench.model.layout import needs_for
@@ -83,7 +84,7 @@ class DepthAdvice(Form):
         kerf = self._layout.Kerf.Value
         for number, proposal in enumerate(found, 1):
             (finding,) = strip_findings([proposal.advice], kerf, units.shown)
-            words = QtWidgets.QLabel(f"{finding.subject}: {finding.message}")
+            words = QtWidgets.QLabel(f"{finding.subject}: {said(finding.message)}")
             words.setWordWrap(True)
             words.setObjectName(f"advice {number}")
             self._stack.addWidget(words)

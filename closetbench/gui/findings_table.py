@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.gui import palette
 from closetbench.gui.qt import QtCore, QtGui, QtWidgets, Signal, translate
+from closetbench.gui.said import finding_said
 
 CONTEXT = "Closetbench_Checks"
 _COLUMNS = (
@@ -81,6 +82,7 @@ class FindingsTable(QtWidgets.QTableWidget):
         self.blockSignals(False)
 
     def _fill(self, at: int, finding: Finding) -> None:
+        finding = finding_said(finding)
         texts = (
             _tr(finding.severity.value), finding.subject, finding.message, finding.value,
             finding.limit, finding.fix, finding.spread, finding.source,

@@ -9,6 +9,7 @@ from closetbench.gui import palette
 from closetbench.gui.fields import Field
 from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.qt import icon as icons
+from closetbench.gui.said import finding_said
 
 
 class Form(QtWidgets.QWidget):
@@ -206,12 +207,14 @@ class FindingsList(QtWidgets.QLabel):
             Severity.DANGER: palette.error_colour(self),
             Severity.WARNING: palette.warning_colour(self),
         }.get(finding.severity, palette.ink(self).name())
+        finding = finding_said(finding)
+        severity = translate("Closetbench", finding.severity.value)
         figures = f" ({finding.value}; {finding.limit})" if finding.limit else (
             f" ({finding.value})" if finding.value else "")
         source = f"<br/><i>{_safe(finding.source)}</i>" if finding.source else ""
         return (
             f'<p style="margin-top:2px;margin-bottom:4px">'
-            f'<b style="color:{colour}">{_safe(finding.severity.value)}</b> '
+            f'<b style="color:{colour}">{_safe(severity)}</b> '
             f"{_safe(finding.subject)}: {_safe(finding.message)}{_safe(figures)}{source}</p>"
         )
 

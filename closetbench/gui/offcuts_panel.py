@@ -107,7 +107,7 @@ class OffcutsPanel(TaskPanel):
         catalogue = bridge.catalogue_of(closet)
         boards = [
             *choices.materials(catalogue),
-            *((bar.key, bar.title) for bar in catalogue.bars.values()),
+            *((bar.key, choices.words(bar.title)) for bar in catalogue.bars.values()),
         ]
         self.table.blockSignals(True)
         self.table.setRowCount(len(found))

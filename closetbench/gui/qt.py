@@ -17,7 +17,10 @@ except ImportError:  # FreeCAD 0.20 has the widgets in QtGui
 
 Signal = QtCore.Signal
 
-ICONS = Path(__file__).resolve().parent.parent.parent / "resources" / "icons"
+_RESOURCES = Path(__file__).resolve().parent.parent.parent / "resources"
+ICONS = _RESOURCES / "icons"
+TRANSLATIONS = _RESOURCES / "translations"
+_COMMON = "Closetbench"
 
 
 def icon_file(name: str) -> str:
@@ -34,8 +37,10 @@ def icon(name: str) -> QtGui.QIcon:
 
 
 def translate(context: str, text: str) -> str:
-    """``text`` in the language that FreeCAD speaks."""
-    return FreeCAD.Qt.translate(context, text)
+    """``text`` in the language that FreeCAD speaks: as it is called in ``context``, where
+    that has a name of its own for it, else as it is called everywhere."""
+    found = FreeCAD.Qt.translate(context, text)
+    return FreeCAD.Qt.translate(_COMMON, text) if found == text else found
 
 
 def run_modal(dialog: QtWidgets.QDialog) -> int:

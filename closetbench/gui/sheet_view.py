@@ -88,7 +88,8 @@ class SheetView(QtWidgets.QWidget):
         material = self._materials.get(sheet.sheet.material)
         self.drawing.show_sheet(sheet, material)
         text = translate(CONTEXT, "{} of {}: {}\n{} x {}, yield {:.0%}").format(
-            sheet.name, len(sheets), material.title if material else sheet.sheet.material,
+            sheet.name, len(sheets),
+            translate(CONTEXT, material.title) if material else sheet.sheet.material,
             units.shown(sheet.sheet.length), units.shown(sheet.sheet.width),
             sheet.yield_fraction,
         )

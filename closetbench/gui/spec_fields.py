@@ -30,7 +30,7 @@ from closetbench.gui.fields import (
 )
 from closetbench.gui.form import Form
 from closetbench.gui.qt import translate
-from closetbench.model.spec_table import field_texts
+from closetbench.model.spec_table import field_texts, label_text
 
 CONTEXT = "Closetbench_Component"
 _PLAIN = {
@@ -38,7 +38,6 @@ _PLAIN = {
     "load": (0.0, 2000.0, "kg/m²"), "sag_over": (50.0, 2000.0, ""), "middle": (0.0, 1000.0, "kg"),
 }
 """Fields that are numbers and no lengths, by a word in their name."""
-_LABELS = {"x": "From the left", "x0": "Left end at", "x1": "Right end at"}
 _STARTS = {"length": 600.0, "width": 300.0, "thickness": 18.0, "from_front": 60.0}
 """What a new record of a list starts with, mm."""
 _ELSEWHERE = ("name", "carcass", "spot")
@@ -121,7 +120,7 @@ class _Maker:
         tables = {"slide": catalogue.slides, "hinge": catalogue.hinges, "rod": catalogue.bars}
         if name in tables:
             listed = sorted(tables[name].values(), key=lambda item: item.title)
-            return ChoiceField(path, [(item.key, item.title) for item in listed])
+            return ChoiceField(path, [(item.key, choices.words(item.title)) for item in listed])
         if "material" in name or name == "top":
             first = [(None, self.none)] if optional else []
             return ChoiceField(path, choices.materials(catalogue, *first))
@@ -137,7 +136,7 @@ def record_lists(spec: type[Any]) -> Iterator[tuple[str, type[Any]]]:
 
 def label_of(name: str) -> str:
     """What a field is called in a form."""
-    return _tr(_LABELS.get(name, name.replace("_", " ").capitalize()))
+    return _tr(label_text(name))
 
 
 def card_lines(kind: type[Any], path: str, catalogue: Catalogue) -> list[Line]:

@@ -19,6 +19,7 @@ from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
 from closetbench.gui.looking import show_all
 from closetbench.gui.qt import QtCore, QtWidgets, busy, run_modal, translate
+from closetbench.gui.units import explained
 from closetbench.model import draft
 
 CONTEXT = "Closetbench"
@@ -95,7 +96,7 @@ class TaskPanel(QtCore.QObject):
             self.build()
         except ClosetError as error:
             self._undo_all()
-            tell(self.title, str(error))
+            tell(self.title, explained(str(error)))
             return False
         except Exception:
             self._undo_all()
@@ -162,7 +163,7 @@ class TaskPanel(QtCore.QObject):
             self.preview_now()
             self.finish()
         except ClosetError as error:
-            tell(self.title, str(error))
+            tell(self.title, explained(str(error)))
             return False
         self._close(self.doc.commitTransaction)
         if self._first:

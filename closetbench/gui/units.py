@@ -9,6 +9,7 @@ import FreeCAD
 
 from closetbench.core.figures import Figures
 from closetbench.core.lengths import LengthFormat, Style
+from closetbench.gui.said import said
 
 _MM = LengthFormat("mm", Fraction(1, 10))
 _FORMATS: dict[int, LengthFormat] = {
@@ -80,16 +81,17 @@ _MM_IN_TEXT = re.compile(r"(-?[0-9]+(?:\.[0-9]+)?)(?: (to|and|x) (-?[0-9]+(?:\.[
 
 
 def explained(text: str) -> str:
-    """A message of the core with its millimetres said in the user's unit too."""
+    """A message of the core in the user's language, its millimetres in the user's unit too."""
+    text = said(text)
     form = current_format()
     if form.style == "mm":
         return text
 
     def both(match: re.Match[str]) -> str:
         first, joint, second = match.groups()
-        said = form.text(float(first))
+        told = form.text(float(first))
         if second is not None:
-            said += f" {joint} {form.text(float(second))}"
-        return f"{match.group()} ({said})"
+            told += f" {joint} {form.text(float(second))}"
+        return f"{match.group()} ({told})"
 
     return _MM_IN_TEXT.sub(both, text)

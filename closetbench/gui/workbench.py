@@ -7,7 +7,7 @@ import importlib
 import FreeCAD
 import FreeCADGui
 
-from closetbench.gui.qt import icon_file
+from closetbench.gui.qt import TRANSLATIONS, icon_file
 
 # Given to FreeCAD's translation as they are: it looks them up in the context "Workbench".
 _QT = FreeCAD.Qt.QT_TRANSLATE_NOOP
@@ -36,7 +36,9 @@ def toolbars() -> dict[str, list[str]]:
 
 
 def register_commands() -> None:
-    """Make our commands known to FreeCAD."""
+    """Make our commands and their translations known to FreeCAD."""
+    FreeCADGui.addLanguagePath(str(TRANSLATIONS))
+    FreeCADGui.updateLocale()
     for name in MODULES:
         module = importlib.import_module(f"closetbench.gui.commands.{name}")
         for command in module.COMMANDS:

@@ -56,6 +56,7 @@ _NUMBERS = ("fraction", "web", "weight", "mass", "load", "volume")
 """Words in the names of fields that are numbers and no lengths."""
 _ZERO_COUNTS = ("x", "lap")
 """Fields that may be None and of which 0 is a value too."""
+_LABELS = {"x": "From the left", "x0": "Left end at", "x1": "Right end at"}
 _FOR_NONE = {DISTANCE: "0", FLOAT: "0", INTEGER: "-1", STRING: "empty", ENUMERATION: BY_RULE}
 
 
@@ -83,6 +84,11 @@ def _blank(spec: type[Any]) -> SimpleNamespace:
             value = {str: "", float: 0.0, int: 0, bool: False}.get(hint, ())
         setattr(found, item.name, value)
     return found
+
+
+def label_text(name: str) -> str:
+    """What a field is called where it is shown, in English."""
+    return _LABELS.get(name, name.replace("_", " ").capitalize())
 
 
 def field_texts(spec: type[Any]) -> dict[str, str]:
