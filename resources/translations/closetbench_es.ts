@@ -9034,6 +9034,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>its lip may break under {0} in time, if it is a weak one; the shelf alone would not{1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>its own {0} hang on {1} x {2}</source>
    <translation type="unfinished" />
   </message>
@@ -10103,6 +10107,10 @@
   </message>
   <message>
    <source>nearest: {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>nearly shut, its lid's weight turns it down with {0}, and as much more as lies on it: its supports must hold that together at every height; compare it with what they are made for</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -11686,6 +11694,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>what the supports hold, by their maker</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>wider than a filler usually is: make the carcass up to {0} larger</source>
    <translation type="unfinished" />
   </message>
@@ -12079,6 +12091,10 @@
   </message>
   <message>
    <source>{0} to {1} by density ({2})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} to {1} by the density of its board</source>
    <translation type="unfinished" />
   </message>
   <message>
