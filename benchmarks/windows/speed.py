@@ -57,6 +57,8 @@ def steps(gui):
     yield 500
     preview(gui, hands)
     yield 300
+    looking_ahead(gui, hands)
+    yield 300
     opening(gui)
     yield 300
 
@@ -88,6 +90,25 @@ def register(gui):
         del sys.modules[name]
     sys.modules.update(before)
     return found
+
+
+def looking_ahead(gui, hands):
+    """A digit typed into a reading, until residuals and annotations show what it makes."""
+    hands.run("Closetbench_BoxRoom")
+    doc = FreeCAD.ActiveDocument
+    (survey,) = hands.ours("Survey")
+    hands.open(survey)
+    panel, line = hands.panel, hands.widget("survey.width_front_low")
+
+    def type_digit(i):
+        line.setText(str(1925 + i))
+        panel._typing(next(f for f in panel.fields if f.widget is line))
+        panel._look_ahead()
+        drawn()
+
+    gui.record("ahead", median(type_digit))
+    hands.cancel()
+    FreeCAD.closeDocument(doc.Name)
 
 
 def preview(gui, hands):

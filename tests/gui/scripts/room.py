@@ -1,7 +1,5 @@
 """The surveyed room in the 3D view, and what the readings say of each other."""
 
-import time
-
 import FreeCAD
 import FreeCADGui
 from pivy import coin
@@ -15,7 +13,7 @@ def steps(gui):
     what = gui.arguments["what"]
     hands.small_closet() if what == "small" else hands.run("Closetbench_BoxRoom")
     parts = {
-        "seen": (shown, judged), "kept": (kept,), "typed": (typed,),
+        "seen": (shown, judged), "kept": (kept,),
         "small": (switched, given_sizes),
     }
     for part in parts[what]:
@@ -138,32 +136,6 @@ def switched(gui, hands):
     gui.close(survey.EnvelopeWidth.Value, width, "envelope after undo")
     gui.equal(len(hands.ours("ClosetPart")), parts, "parts after undo")
     yield
-
-
-def typed(gui, hands):
-    """How much work a key and an entered reading are; for looking at."""
-    (survey,) = hands.ours("Survey")
-    hands.open(survey)
-    panel, line = hands.panel, hands.widget("survey.width_front_low")
-    field = next(f for f in panel.fields if f.widget is line)
-    spans = {"key": [], "ahead": [], "entered": [], "recomputed": []}
-    for value in ("1926", "1927", "1928", "1929"):
-        line.setFocus()
-        line.selectAll()
-        for char in value:
-            spans["key"].append(timed(lambda c=char: hands.key(line, 0, c)))
-        spans["ahead"].append(timed(panel._look_ahead))
-        spans["entered"].append(timed(field.commit))
-        spans["recomputed"].append(timed(panel.preview_now))
-    hands.cancel()
-    gui.record("seconds", {k: max(v) for k, v in spans.items()})
-    yield 100
-
-
-def timed(act):
-    start = time.process_time()
-    act()
-    return time.process_time() - start
 
 
 def kept(gui, hands):
