@@ -123,7 +123,8 @@ def _job(document: Path, out: Path) -> int:
 
     found = read_model(document)
     job = Job(
-        found.design, found.form, measured=found.measured, catalogue_file=found.catalogue_file
+        found.design, found.form, found.cutting, found.trim, found.bit, found.measured,
+        found.catalogue_file, found.offcuts_file, found.shop, found.spare,
     )
     print(write_text_atomically(out, job_text(job), "job"))
     return 0

@@ -20,7 +20,7 @@ from closetbench.job import Job
 from closetbench.shop.cutting_order import write_cutting_order
 from closetbench.shop.report import report_lines, write_report
 from closetbench.stock.cutting import Cutting, Needs, needs_of, offcuts_after, plan_cutting
-from closetbench.stock.offcuts import Offcut, read_offcuts, write_offcuts
+from closetbench.stock.offcuts import Offcut, read_offcuts, reserve, taken, write_offcuts
 from closetbench.stock.plan import PlanProgress
 
 Say = Callable[[str], None]
@@ -117,9 +117,14 @@ def produce(
         "model": lambda: (_model(job, catalogue, folder / "closet.FCStd"),),
     }
     if job.offcuts_file:
-        left = offcuts_after(_offcuts(job), cutting, job.design.name)
+        at_hand = _offcuts(job)
         # beside the other papers: the sheets are not cut yet, so the user's file stays
-        makers["offcuts"] = lambda: _write_offcuts(folder / "offcuts-after.toml", left)
+        kept = reserve(at_hand, taken(plan, lengths), job.design.name)
+        left = offcuts_after(at_hand, cutting, job.design.name)
+        makers["offcuts"] = lambda: (
+            *_write_offcuts(folder / "offcuts-kept.toml", kept),
+            *_write_offcuts(folder / "offcuts-after.toml", left),
+        )
     if per_sheet:
         makers["sheets"] = lambda: dxf.sheet_files(plan, on_sheets, folder / "sheets", form)
     if per_part:

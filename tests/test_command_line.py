@@ -115,6 +115,8 @@ def test_an_offcut_that_saves_a_sheet_is_used_and_what_is_left_is_listed(tmp_pat
     assert parse_job(job_text(job), "shelf.toml", tmp_path) == job
     result = produce(job, tmp_path / "out", lambda _: None)
     assert "mdf18 7" in {s.sheet.key for s in result.cutting.sheets.sheets}
+    kept = {o.key: o.reserved for o in read_offcuts(tmp_path / "out" / "offcuts-kept.toml")}
+    assert kept == {"mdf18 7": job.design.name, "ply6 1": ""}
     left = {o.key for o in read_offcuts(tmp_path / "out" / "offcuts-after.toml")}
     assert "ply6 1" in left
     assert "mdf18 7" not in left

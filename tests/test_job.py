@@ -16,6 +16,8 @@ from closetbench.job import JobError, parse_job, read_job
 from closetbench.job_text import job_text
 from closetbench.resources import RESOURCES
 from closetbench.stock.plan import FirstCut
+from closetbench.stock.purchase import SpareRule
+from closetbench.stock.tools import StoreWork, Where
 
 EXAMPLES = sorted((RESOURCES / "examples").glob("*.toml"))
 
@@ -183,3 +185,52 @@ def test_the_users_catalogue_lies_beside_the_job(tmp_path):
     path.write_text(SMALL.replace('unit = "in"', 'unit = "in"\ncatalogue = "own.toml"'),
                     encoding="utf-8")
     assert read_job(path).catalogue().material("mdf18").thickness == 17.85
+
+
+SHOP = """
+[size]
+width = 900
+depth = 500
+height = 2000
+
+[shop]
+store = "rips only"
+most = 3
+table = false
+
+[[shop.saw]]
+key = "bench"
+name = "bench saw"
+where = "home"
+kerf = "1/8 in"
+longest = 900
+rips_only = true
+
+[spare]
+per = 10
+above = 2
+"""
+
+
+def test_who_cuts_what_and_what_is_spare():
+    job = parse_job(SHOP, "shop.toml", Path())
+    assert (job.shop.store, job.shop.most, job.shop.table) == (StoreWork.RIPS, 3, False)
+    (saw,) = job.shop.tools
+    assert (saw.key, saw.where, saw.kerf, saw.longest) == ("bench", Where.HOME, 3.175, 900.0)
+    assert job.spare == SpareRule(10, 2)
+    again = parse_job(job_text(job), "shop.toml", Path())
+    assert (again.shop, again.spare) == (job.shop, job.spare)
+
+
+@pytest.mark.parametrize(("old", "new", "message"), [
+    ('"rips only"', '"sometimes"', "must be one of nothing, rips only, rips and crosscuts"),
+    ("most = 3", "most = -1", "store cuts is -1"),
+    ('where = "home"', 'where = "shed"', "must be one of store, home"),
+    ('kerf = "1/8 in"', "", "kerf is missing"),
+    ("per = 10", 'per = "ten"', "per is 'ten'"),
+])
+def test_bad_shops_are_named(old, new, message):
+    assert old in SHOP
+    with pytest.raises(ClosetError) as caught:
+        parse_job(SHOP.replace(old, new), "shop.toml", Path())
+    assert message in str(caught.value)

@@ -14,7 +14,7 @@ from closetbench.gui.qt import translate
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 from closetbench.model.base import class_of
-from closetbench.model.layout import plan_of
+from closetbench.model.layout import lengths_of, needs_for, plan_of, settings_of, shop_of
 
 CONTEXT = "Closetbench_Dxf"
 
@@ -50,12 +50,13 @@ class DxfPanel(TaskPanel):
         self.whole = CheckField("layout", _tr("All sheets in one drawing"))
         self.sheets = CheckField("sheets", _tr("A drawing for each sheet"))
         self.each = CheckField("parts", _tr("A drawing for each part"))
-        for field in (self.whole, self.sheets, self.each):
+        self.order = CheckField("cutting", _tr("The cutting order, as text and as pictures"))
+        for field in (self.whole, self.sheets, self.each, self.order):
             form.check(field)
             field.edited.connect(self._show_files)
         self.whole.put(self.current)
         self.each.put(not self.current)
-        for field in (self.whole, self.sheets):
+        for field in (self.whole, self.sheets, self.order):
             form.enable(field, self.current)
         self.why = form.note("why")
         if self.plan is None:
@@ -88,6 +89,8 @@ class DxfPanel(TaskPanel):
             names.append(_tr("sheets/, {} drawings").format(len(self.plan.sheets)))
         if self.each.value():
             names.append(_tr("parts/, {} drawings").format(len(self.all_parts)))
+        if self.order.value() and self.plan is not None:
+            names.append(_tr("cutting.txt; cutting/, {} pictures").format(len(self.plan.sheets)))
         self.files.setText(_tr("To be written: {}").format("; ".join(names)) if names else "")
 
     def _stem(self) -> str:
@@ -97,7 +100,7 @@ class DxfPanel(TaskPanel):
         """Write what is ticked."""
         from closetbench.shop import dxf
 
-        if not any(f.value() for f in (self.whole, self.sheets, self.each)):
+        if not any(f.value() for f in (self.whole, self.sheets, self.each, self.order)):
             raise ClosetError(self.title, _tr("drawings"), _tr("none"), _tr("tick one at least"))
         text = str(self.folder.value()).strip()
         if not text:
@@ -112,7 +115,24 @@ class DxfPanel(TaskPanel):
             written += dxf.sheet_files(self.plan, self.parts, made(folder / "sheets"), form)
         if self.each.value():
             written += dxf.part_files(self.all_parts, made(folder / "parts"), form)
+        if self.order.value():
+            written += self._write_order(made(folder))
         report_written(_tr("{} drawings written to {}").format(len(written), folder), self.closet)
+
+    def _write_order(self, folder: Path) -> list[Path]:
+        from closetbench.shop.cutting_order import write_cutting_order
+        from closetbench.shop.cutting_pages import write_cutting_pages
+
+        catalogue, form = bridge.catalogue_of(self.closet), bridge.format_of(self.closet)
+        needs, shop = needs_for(self.layout), shop_of(self.layout)
+        text = write_cutting_order(
+            folder / "cutting.txt", self.plan, needs.parts, needs.sheets,
+            settings_of(self.layout), catalogue, form, shop, lengths_of(self.layout),
+            self.all_parts,
+        )
+        pages = write_cutting_pages(
+            folder / "cutting", self.plan, self.parts, catalogue, form, shop)
+        return [text, *pages]
 
 
 def made(folder: Path) -> Path:

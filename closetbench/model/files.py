@@ -17,7 +17,12 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.model.base import class_of
 from closetbench.model.bridge import design_of, format_of
+from closetbench.model.children import PLANS
+from closetbench.model.layout import settings_of, shop_of
 from closetbench.model.make import closet_from_design
+from closetbench.stock.plan import CutSettings
+from closetbench.stock.purchase import SpareRule
+from closetbench.stock.tools import Shop
 
 
 def write_model(
@@ -41,12 +46,19 @@ def write_model(
 
 @dataclass(frozen=True)
 class ReadModel:
-    """A closet as a file holds it: its design and what else a job needs."""
+    """A closet as a file holds it: its design and what else a job needs. What its cut layout
+    and its bill say is that of new ones where it has none."""
 
     design: ClosetDesign
     form: LengthFormat
     measured: tuple[tuple[str, float], ...]
     catalogue_file: Path | None
+    cutting: CutSettings
+    trim: float | None
+    shop: Shop
+    bit: float | None
+    spare: SpareRule
+    offcuts_file: Path | None
 
 
 def read_model(path: Path) -> ReadModel:
@@ -62,10 +74,19 @@ def read_model(path: Path) -> ReadModel:
         if len(closets) != 1:
             raise DocumentError("model", "closets in the file", len(closets), "must be 1")
         closet = closets[0]
+        plans = {class_of(o): o for o in closet.InList if class_of(o) in PLANS}
+        layout, bill = plans.get("CutLayout"), plans.get("Bill")
+        hand = layout.Offcuts if layout is not None else None
         return ReadModel(
             design_of(closet), format_of(closet),
             tuple((key, float(value)) for key, value in sorted(closet.Measured.items())),
             Path(closet.Catalogue) if closet.Catalogue else None,
+            settings_of(layout) if layout else CutSettings(),
+            layout.Trim.Value if layout and layout.TrimOverride else None,
+            shop_of(layout) if layout else Shop(),
+            bill.RouterBit.Value or None if bill else None,
+            SpareRule(bill.SparePer, bill.SpareAbove) if bill else SpareRule(),
+            Path(hand.File) if hand is not None and hand.File else None,
         )
     finally:
         FreeCAD.closeDocument(doc.Name)

@@ -1,10 +1,11 @@
-"""The command ``layout``: a plain part list in, a checked plan of sheets out."""
+"""The command ``layout``: a plain part list in, checked plans of sheets and lengths out."""
 
 from __future__ import annotations
 
 import argparse
 import json
 import sys
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict
 from pathlib import Path
@@ -12,6 +13,7 @@ from typing import Any
 
 from closetbench.core.errors import ClosetError, LayoutError
 from closetbench.core.lengths import UNITS, read_length
+from closetbench.stock.lengths import LengthPlan, StockLength, plan_lengths
 from closetbench.stock.part_lists import PartList, read_part_list
 from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, StockSheet
 from closetbench.stock.sheets import plan_sheets
@@ -29,16 +31,22 @@ def layout_command(argv: Sequence[str]) -> int:
     """Plan the sheets of a part list; 0 when the plan was written, 1 with a message if not."""
     options = _parser().parse_args(list(argv))
     try:
-        listed = read_part_list(options.parts, options.unit)
+        given = _lengths(options)
+        listed = read_part_list(options.parts, options.unit, {each.material for each in given})
         settings = _settings(options, listed)
         stock = _stock(options, listed)
         plan = plan_sheets(listed.parts, stock, settings)
-        text = json.dumps(plan_as_json(plan, settings, listed.ids), indent=1, ensure_ascii=False)
+        lengths = plan_lengths(listed.pieces, [*listed.lengths, *given], settings.kerf)
+        data = plan_as_json(plan, settings, listed.ids)
+        if listed.pieces:
+            data |= lengths_as_json(lengths, settings.kerf, listed.ids)
+        text = json.dumps(data, indent=1, ensure_ascii=False)
         if options.out is None:
             sys.stdout.write(text + "\n")
         else:
             write_whole(options.out, text + "\n", "plan")
-            sys.stdout.write(summary(plan) + "\n")
+            told = filter(None, (summary(plan), lengths_summary(lengths)))
+            sys.stdout.write("\n".join(told) + "\n")
     except ClosetError as error:
         sys.stderr.write(f"closetbench: {error}\n")
         return 1
@@ -90,6 +98,47 @@ def plan_as_json(
     }
 
 
+def lengths_as_json(
+    plan: LengthPlan, kerf: float, ids: Mapping[str, str] | None = None
+) -> dict[str, Any]:
+    """A plan of lengths as plain data for JSON, mm from one end; ``proved``: per material, that
+    no plan costs less."""
+    ids = ids or {}
+    return {
+        "lengths": [
+            {
+                "name": bar.name,
+                "stock": bar.stock.key,
+                "material": bar.stock.material,
+                "length": bar.stock.length,
+                "trim": bar.stock.trim,
+                "kerf": kerf,
+                "cuts": [
+                    {"part": ids.get(c.part, c.part), "piece": c.part, "start": c.start,
+                     "end": c.end}
+                    for c in bar.cuts
+                ],
+                "rest": bar.rest,
+            }
+            for bar in plan.bars
+        ],
+        "proved": dict(plan.proved),
+    }
+
+
+def lengths_summary(plan: LengthPlan) -> str:
+    """What a plan of lengths takes, a line for each material."""
+    lines = []
+    for material, sure in plan.proved.items():
+        bars = plan.bars_of(material)
+        counts = Counter(f"{bar.stock.length:g} mm" for bar in bars)
+        what = ", ".join(f"{n} of {length}" for length, n in counts.items())
+        used = sum(b.used * b.stock.length for b in bars) / sum(b.stock.length for b in bars)
+        end = "no plan costs less" if sure else "a cheaper plan may exist"
+        lines.append(f"{material}: {what} ({end}), {used:.1%} used")
+    return "\n".join(lines)
+
+
 def summary(plan: Plan) -> str:
     """What a plan takes, a line for each material."""
     lines = []
@@ -126,6 +175,10 @@ def _parser() -> argparse.ArgumentParser:
             option, action="append", default=[], metavar="MATERIAL=LENGTHxWIDTH[@COST]",
             help=f"{what}; may come again",
         )  # fmt: skip
+    parser.add_argument(
+        "--length", action="append", default=[], metavar="MATERIAL=LENGTH[@COST]",
+        help="boards or bars that can be bought, whose parts have no width; may come again",
+    )
     return parser
 
 
@@ -146,6 +199,26 @@ def _settings(options: argparse.Namespace, listed: PartList) -> CutSettings:
     )
 
 
+def _lengths(options: argparse.Namespace) -> list[StockLength]:
+    found = []
+    for text in options.length:
+        material, equals, size = text.rpartition("=")
+        size, _, cost = size.partition("@")
+        if not (material and equals and size):
+            raise LayoutError("option --length", "value", text, "must be MATERIAL=LENGTH[@COST]")
+        length = read_length(size, options.unit, subject="option --length", prop="length")
+        found.append(StockLength(
+            f"{material} {size}", material, length, cost=_price("option --length", cost)))
+    return found
+
+
+def _price(option: str, cost: str) -> float | None:
+    try:
+        return float(cost) if cost else None
+    except ValueError:
+        raise LayoutError(option, "cost", cost, "must be a number") from None
+
+
 def _stock(options: argparse.Namespace, listed: PartList) -> list[StockSheet]:
     trim = 0.0 if options.trim is None else _option_length(options, "trim", options.trim)
     stock = list(listed.sheets)
@@ -157,10 +230,7 @@ def _stock(options: argparse.Namespace, listed: PartList) -> list[StockSheet]:
             length, by, width = size.lower().partition("x")
             if not (material and equals and by):
                 raise LayoutError(option, "value", text, "must be MATERIAL=LENGTHxWIDTH[@COST]")
-            try:
-                price = float(cost) if cost else None
-            except ValueError:
-                raise LayoutError(option, "cost", cost, "must be a number") from None
+            price = _price(option, cost)
             stock.append(
                 StockSheet(
                     f"{material} {size}" + f" offcut {number}" * offcut,

@@ -8,7 +8,13 @@ JSON is one object::
                 "grain": "length", "material": "ply 18"}]}
 
 A material may have a list of sheets; a sheet may have trim, quantity, cost, key and
-offcut. CSV (RFC 4180, comma or semicolon) has a heading with part, length, width and,
+offcut. Boards, bars and mouldings stand under lengths in the same way, without a width, and
+may have defects, [from, to] in a list; a part of such a material has no width::
+
+    {"lengths": {"oak": [{"length": 2400, "cost": 9.5, "defects": [[0, 40]]}]},
+     "parts": [{"id": "rail", "length": 912, "qty": 4, "material": "oak"}]}
+
+CSV (RFC 4180, comma or semicolon) has a heading with part, length, width and,
 where wanted, quantity, grain, material and name. Lengths are numbers of millimetres, or
 texts such as 16" or 23 1/4 in. Grain is none, length or width: the side of the part that
 the grain runs along.
@@ -19,13 +25,14 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import read_length
+from closetbench.stock.lengths import LengthNeed, StockLength
 from closetbench.stock.plan import CutPart, GrainOnSheet, StockSheet
 
 _GRAINS = {
@@ -34,8 +41,9 @@ _GRAINS = {
     "length": GrainOnSheet.ALONG,
     "width": GrainOnSheet.ACROSS,
 }
-_TOP = {"name", "note", "seed", "kerf", "trim", "sheets", "parts", "n_parts"}
+_TOP = {"name", "note", "seed", "kerf", "trim", "sheets", "lengths", "parts", "n_parts"}
 _SHEET = {"key", "length", "width", "trim", "quantity", "cost", "offcut", "thickness"}
+_LENGTH = {"key", "length", "trim", "quantity", "cost", "offcut", "defects"}
 _PART = {"id", "name", "length", "width", "qty", "grain", "material", "thickness"}
 _COLUMNS = {"part": "id", "id": "id", "quantity": "qty", "qty": "qty"} | {
     name: name for name in ("name", "length", "width", "grain", "material", "thickness")
@@ -45,7 +53,8 @@ _MOST_PARTS = 20_000
 
 @dataclass(frozen=True)
 class PartList:
-    """What a file says: parts (one value for each piece), sheets, and a kerf if it has one.
+    """What a file says: parts (one value for each piece), sheets, and a kerf if it has one;
+    ``pieces`` and ``lengths``: of boards and bars.
 
     ``ids`` gives the id in the file for the key of each piece.
     """
@@ -54,12 +63,15 @@ class PartList:
     sheets: tuple[StockSheet, ...]
     kerf: float | None
     ids: Mapping[str, str]
+    pieces: tuple[LengthNeed, ...] = ()
+    lengths: tuple[StockLength, ...] = ()
 
 
-def read_part_list(path: Path, unit: str = "mm") -> PartList:
+def read_part_list(path: Path, unit: str = "mm", by_length: Collection[str] = ()) -> PartList:
     """Read a part list by its ending, .csv or otherwise JSON.
 
-    ``unit``: of bare numbers in CSV. Raises DocumentError for a file that cannot be read
+    ``unit``: of bare numbers in CSV. ``by_length``: materials, beside those that the list
+    has lengths of, whose parts have no width. Raises DocumentError for a file that cannot be read
     and LayoutError (or LengthError) for what it says, with the place.
     """
     try:
@@ -70,12 +82,12 @@ def read_part_list(path: Path, unit: str = "mm") -> PartList:
         reason = error.strerror or str(error)
         raise DocumentError("part list", "file", path, f"it cannot be read ({reason})") from None
     if path.suffix.lower() == ".csv":
-        parts, ids = _expand(_csv_rows(text), unit)
-        return PartList(parts, (), None, ids)
-    return _from_json(text, unit)
+        parts, pieces, ids = _expand(_csv_rows(text), unit, by_length)
+        return PartList(parts, (), None, ids, pieces)
+    return _from_json(text, unit, by_length)
 
 
-def _from_json(text: str, unit: str) -> PartList:
+def _from_json(text: str, unit: str, by_length: Collection[str]) -> PartList:
     try:
         data = json.loads(text)
     except (json.JSONDecodeError, RecursionError) as error:
@@ -84,23 +96,75 @@ def _from_json(text: str, unit: str) -> PartList:
     _check_object("part list", data, _TOP)
     trim = _length("part list", "trim", data.get("trim", 0.0), unit)
     kerf = data.get("kerf")
-    sheets: list[StockSheet] = []
-    by_material = data.get("sheets", {})
-    if not isinstance(by_material, dict):
-        raise LayoutError("part list", "sheets", _shown(by_material), "an object by material")
-    for material, given in by_material.items():
-        for number, sheet in enumerate(given if isinstance(given, list) else [given], 1):
-            sheets.append(_sheet(material, number, sheet, trim, unit))
+    sheets = [
+        _sheet(material, number, given, trim, unit)
+        for material, number, given in _by_material(data, "sheets")
+    ]
+    lengths = [
+        _stock_length(material, number, given, unit)
+        for material, number, given in _by_material(data, "lengths")
+    ]
     rows = data.get("parts")
     if not isinstance(rows, list):
         raise LayoutError("part list", "parts", _shown(rows), "must be a list")
-    parts, ids = _expand(((f"part {n}", row) for n, row in enumerate(rows, 1)), unit)
+    parts, pieces, ids = _expand(
+        ((f"part {n}", row) for n, row in enumerate(rows, 1)), unit,
+        {*by_length, *(each.material for each in lengths)},
+    )
     return PartList(
         parts,
         tuple(sheets),
         None if kerf is None else _length("part list", "kerf", kerf, unit),
         ids,
+        pieces,
+        tuple(lengths),
     )
+
+
+def _by_material(data: Mapping[str, Any], name: str) -> Iterable[tuple[str, int, Any]]:
+    """Material, number and entry of all stock under a name."""
+    by_material = data.get(name, {})
+    if not isinstance(by_material, dict):
+        raise LayoutError("part list", name, _shown(by_material), "an object by material")
+    for material, given in by_material.items():
+        for number, entry in enumerate(given if isinstance(given, list) else [given], 1):
+            yield material, number, entry
+
+
+def _stock_length(material: str, number: int, data: Any, unit: str) -> StockLength:
+    place = f"length {number} of {material}"
+    _check_object(place, data, _LENGTH)
+    length = _length(place, "length", data.get("length"), unit)
+    offcut, quantity = _at_hand(place, data)
+    defects = data.get("defects", [])
+    if not isinstance(defects, list) or any(
+        not isinstance(d, list) or len(d) != 2 for d in defects
+    ):
+        raise LayoutError(place, "defects", _shown(defects), "must be a list of [from, to]")
+    return StockLength(
+        str(data.get("key", f"{material} {length:g}" + f" offcut {number}" * offcut)),
+        material, length, _length(place, "trim", data.get("trim", 0.0), unit), quantity,
+        _cost(place, data),
+        tuple((_length(place, "defect", a, unit), _length(place, "defect", b, unit))
+              for a, b in defects),
+        offcut,
+    )  # fmt: skip
+
+
+def _at_hand(place: str, data: Mapping[str, Any]) -> tuple[bool, int | None]:
+    """Whether a stock entry is an offcut, and how many there are."""
+    offcut = data.get("offcut", False)
+    if not isinstance(offcut, bool):
+        raise LayoutError(place, "offcut", _shown(offcut), "must be true or false")
+    quantity = data.get("quantity", 1 if offcut else None)
+    return offcut, None if quantity is None else _count(place, "quantity", quantity, 0)
+
+
+def _cost(place: str, data: Mapping[str, Any]) -> float | None:
+    cost = data.get("cost")
+    if cost is not None and not _is_number(cost):
+        raise LayoutError(place, "cost", _shown(cost), "must be a number")
+    return None if cost is None else float(cost)
 
 
 def _sheet(material: str, number: int, data: Any, trim: float, unit: str) -> StockSheet:
@@ -108,21 +172,15 @@ def _sheet(material: str, number: int, data: Any, trim: float, unit: str) -> Sto
     _check_object(place, data, _SHEET)
     length = _length(place, "length", data.get("length"), unit)
     width = _length(place, "width", data.get("width"), unit)
-    offcut = data.get("offcut", False)
-    if not isinstance(offcut, bool):
-        raise LayoutError(place, "offcut", _shown(offcut), "must be true or false")
-    quantity = data.get("quantity", 1 if offcut else None)
-    cost = data.get("cost")
-    if cost is not None and not _is_number(cost):
-        raise LayoutError(place, "cost", _shown(cost), "must be a number")
+    offcut, quantity = _at_hand(place, data)
     return StockSheet(
         str(data.get("key", f"{material} {length:g}x{width:g}" + " offcut" * offcut)),
         material,
         length,
         width,
         _length(place, "trim", data.get("trim", 0.0 if offcut else trim), unit),
-        None if quantity is None else _count(place, "quantity", quantity, 0),
-        cost,
+        quantity,
+        _cost(place, data),
         offcut,
     )
 
@@ -165,10 +223,12 @@ def _heading(cells: list[str]) -> list[str]:
 
 
 def _expand(
-    rows: Iterable[tuple[str, Any]], unit: str
-) -> tuple[tuple[CutPart, ...], dict[str, str]]:
-    """Each row as so many pieces, with keys of their own."""
+    rows: Iterable[tuple[str, Any]], unit: str, by_length: Collection[str]
+) -> tuple[tuple[CutPart, ...], tuple[LengthNeed, ...], dict[str, str]]:
+    """Each row as so many pieces, with keys of their own; those of a material that goes
+    ``by_length`` and have no width apart."""
     parts: list[CutPart] = []
+    pieces: list[LengthNeed] = []
     ids: dict[str, str] = {}
     seen: dict[str, CutPart] = {}
     for place, row in rows:
@@ -180,11 +240,13 @@ def _expand(
         grain = str(row.get("grain", "")).strip().lower()
         if grain not in _GRAINS:
             raise LayoutError(subject, "grain", grain, "must be none, length or width")
+        material = str(row.get("material", "")).strip() or "sheet"
+        narrow = material in by_length and row.get("width", "") in ("", None)
         part = CutPart(
             key,
             _length(subject, "length", row.get("length"), unit),
-            _length(subject, "width", row.get("width"), unit),
-            str(row.get("material", "")).strip() or "sheet",
+            0.0 if narrow else _length(subject, "width", row.get("width"), unit),
+            material,
             _GRAINS[grain],
             str(row.get("name", "")).strip(),
         )
@@ -198,15 +260,18 @@ def _expand(
         seen[key] = part
         quantity = row.get("qty", 1)
         count = _count(subject, "quantity", 1 if quantity == "" else quantity, 1)
-        if len(parts) + count > _MOST_PARTS:
+        if len(ids) + count > _MOST_PARTS:
             raise LayoutError(subject, "quantity", count, f"at most {_MOST_PARTS} pieces in all")
         for number in range(1, count + 1):
             piece = key if count == 1 else f"{key}/{number}"
             ids[piece] = key
+            if narrow:
+                pieces.append(LengthNeed(piece, part.length, material))
+                continue
             parts.append(
                 CutPart(piece, part.length, part.width, part.material, part.grain, part.label)
             )
-    return tuple(parts), ids
+    return tuple(parts), tuple(pieces), ids
 
 
 def _check_object(place: str, data: Any, known: set[str]) -> None:

@@ -14,6 +14,7 @@ from closetbench.core.specs import BaySpec, CarcassSpec
 from closetbench.model.base import is_invalid
 from closetbench.model.bill import bill_of
 from closetbench.model.bridge import carcasses_in, catalogue_of, closet_of
+from closetbench.model.files import read_model
 from closetbench.model.layout import (
     cutting_of,
     faces_of,
@@ -258,3 +259,19 @@ def test_sheets_to_spare_are_in_the_bill(doc, closet):
     spare = [p for p in bill_of(bill).purchases() if "to spare" in p.note]
     assert spare
     assert bill.Cost > before
+
+
+def test_a_job_is_read_back_with_what_its_papers_say(doc, closet, tmp_path):
+    layout = make_layout(doc, closet, QUICK, Shop(StoreWork.NOTHING))
+    layout.TrimOverride, layout.Trim = True, 12.0
+    bill = make_bill(doc, closet, layout)
+    bill.RouterBit, bill.SparePer = 8.0, 10
+    hand = make_offcuts(doc)
+    layout.Offcuts, hand.File = hand, "hand.toml"
+    doc.recompute()
+    path = tmp_path / "closet.FCStd"
+    doc.saveCopy(str(path))
+    found = read_model(path)
+    assert (found.cutting, found.shop) == (QUICK, Shop(StoreWork.NOTHING))
+    assert (found.trim, found.bit, found.spare.per) == (12.0, 8.0, 10)
+    assert found.offcuts_file.name == "hand.toml"

@@ -104,6 +104,7 @@ def drawings(gui, hands):
     hands.type("folder", str(gui.folder / "drawings"))
     hands.tick("sheets")
     hands.tick("parts")
+    hands.tick("cutting")
     gui.check("parts/" in hands.said("files"), "what will be written")
     gui.shot("dxf")
     hands.ok()
@@ -114,6 +115,9 @@ def drawings(gui, hands):
     gui.equal(len(list((folder / "sheets").glob("*.dxf"))), cut.Sheets, "drawings of sheets")
     gui.equal(len(list((folder / "parts").glob("*.dxf"))), len(hands.ours("ClosetPart")),
               "drawings of parts")
+    gui.equal(len(list((folder / "cutting").glob("*.png"))), cut.Sheets, "pages for the saw")
+    gui.check("at the fence then" in (folder / "cutting.txt").read_text(encoding="utf-8"),
+              "the cutting order")
     hands.unchanged(before, "export of drawings")
     # a folder that cannot be made is said, and the panel stays
     (gui.folder / "file").write_text("in the way", encoding="utf-8")
