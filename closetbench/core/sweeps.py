@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from closetbench.core.closet import Closet
 from closetbench.core.component import Component
@@ -15,7 +16,9 @@ from closetbench.core.moves import Pull, Swing, Turn
 from closetbench.core.panel import Box
 
 FAN = 10.0
-"""Degrees of a leaf's turn that one solid of its sweep covers."""
+"""Degrees of a leaf's turn between two corners of its sweep's outline."""
+WIDEST = 170.0
+"""Degrees that one solid of a sweep covers at most, to be convex."""
 MEETING = ("pull-blocked", "pull-behind-door", "swing-blocked", "doors-meet")
 """The rules of ``meeting`` on what moves."""
 
@@ -97,31 +100,26 @@ def _common(a: Box, b: Box) -> Box | None:
 
 
 def _fan(swing: Swing, start: float, end: float) -> Iterator[Solid]:
-    """Wedges about the hinges' axis between two angles, as wide as the leaf."""
+    """Sectors about the hinges' axis between two angles, as wide as the leaf, each convex."""
     if end - start < 1e-9:
         return
-    count = max(1, math.ceil((end - start) / FAN))
     b = swing.box
     low, high = (b.x0, b.x1) if swing.turn is Turn.UP else (b.z0, b.z1)
+    axis, tip = {Turn.UP: (2, 3), Turn.LEFT: (0, 1), Turn.RIGHT: (1, 0)}[swing.turn]
 
     def at(corner: tuple[float, float], along: float) -> Vector:
         u, v = corner
         return (along, u, v) if swing.turn is Turn.UP else (u, v, along)
 
-    for i in range(count):
-        one, two = (
-            swing.outline(start + (end - start) * (i + k) / count) for k in (0, 1)
+    sectors = math.ceil((end - start) / WIDEST)
+    for k in range(sectors):
+        first, last = (start + (end - start) * (k + i) / sectors for i in (0, 1))
+        steps = math.ceil((last - first) / FAN)
+        ring = [swing.outline(first)[axis]]
+        ring += [swing.outline(first + (last - first) * i / steps)[tip] for i in range(steps + 1)]
+        below, above = ([at(p, z) for p in ring] for z in (low, high))
+        sides = zip(pairwise((*below, below[0])), pairwise((*above, above[0])), strict=True)
+        sector: Solid = (
+            tuple(below[::-1]), tuple(above), *((a, b, d, c) for (a, b), (c, d) in sides),
         )
-        if swing.turn is Turn.UP:
-            axis, tips = one[2], (one[3], two[3])
-        elif swing.turn is Turn.LEFT:
-            axis, tips = one[0], (one[1], two[1])
-        else:
-            axis, tips = one[1], (one[0], two[0])
-        below, above = ([at(p, z) for p in (axis, *tips)] for z in (low, high))
-        wedge: Solid = (
-            tuple(below[::-1]), tuple(above), *(
-                (below[k], below[(k + 1) % 3], above[(k + 1) % 3], above[k]) for k in range(3)
-            ),
-        )
-        yield wedge if volume(wedge) > 0 else tuple(ring[::-1] for ring in wedge)
+        yield sector if volume(sector) > 0 else tuple(face[::-1] for face in sector)
