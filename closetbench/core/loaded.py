@@ -20,7 +20,7 @@ from closetbench.core.panel import Box, Grain
 from closetbench.core.parts import Part, Role
 from closetbench.core.shelves import Hold, Shelf, Strip, check
 from closetbench.core.shoe_shelves import CLEAT_SCREW, SCREWS_PER_CLEAT
-from closetbench.core.specs import CarcassSpec
+from closetbench.core.specs import CarcassSpec, TopKind
 
 ROOM_ABOVE = 100.0
 """A top with less room above it than this carries nothing, mm."""
@@ -153,6 +153,9 @@ def _bottom(part: Part, component: Component, catalogue: Catalogue) -> list[Shel
     return [best] if best else []
 
 
+_KEYS = {Joint.SCREWS: SCREW, Joint.NAILS: NAIL, Joint.CLEATS: SHORT_SCREW}
+
+
 def shoe_shelves(component: Component, catalogue: Catalogue) -> list[list[Shelf]]:
     """Shoe shelves as beams from cleat to cleat, all alike. The slope and the stop, which is
     screwed but not glued, are left out of account."""
@@ -171,20 +174,23 @@ def joint_findings(
     component: Component, spec: CarcassSpec, groups: Sequence[Sequence[Shelf]],
     use: Criterion, catalogue: Catalogue, figures: Figures,
 ) -> Iterable[Finding]:
-    """What the ends of fixed shelves hang on where that is screws or nails, loaded sideways.
+    """What the ends of fixed shelves, and of a loaded top between the sides, hang on where
+    that is screws or nails, loaded sideways.
 
     Grooves carry on wood and are not in question.
     """
-    joint = spec.shelf_joint
-    if joint is Joint.GROOVE:
-        return
-    key = {Joint.SCREWS: SCREW, Joint.NAILS: NAIL, Joint.CLEATS: SHORT_SCREW}[joint]
+    between = f"{component.name}: top" if spec.top is TopKind.BETWEEN else ""
     for group in groups:
-        shelf = group[0]
-        if shelf.hold is _HOLDS[joint] and shelf.hold is not Hold.OVER:
+        joint, hung = spec.shelf_joint, group
+        if group[0].hold is Hold.OVER:
+            joint, hung = spec.joint, [s for s in group if s.name == between]
+        elif group[0].hold is not _HOLDS[joint]:
+            continue
+        key = _KEYS.get(joint)
+        if key is not None and hung:
             yield from _fixing(
-                group, key, fastener_count(shelf.depth), shelf.board, joint is Joint.CLEATS, use,
-                catalogue, figures)
+                hung, key, fastener_count(hung[0].depth), hung[0].board, joint is Joint.CLEATS,
+                use, catalogue, figures)
 
 
 def cleat_screw_findings(

@@ -145,6 +145,20 @@ def test_shelves_on_screws_nails_and_cleats() -> None:
     assert fixing(Joint.SCREWS, "melamine18") == [Severity.NOT_CHECKED]
 
 
+def test_a_loaded_top_between_the_sides_hangs_on_its_screws() -> None:
+    low = replace(CASE, height=1500.0, top=TopKind.BETWEEN)
+
+    def fixing(case: CarcassSpec) -> list[str]:
+        found = checked(built(case, circumstances=KNOWN))
+        return [f.subject for f in found if f.rule == "shelf-fixing"]
+
+    assert fixing(low) == []
+    assert fixing(replace(low, joint=Joint.SCREWS)) == ["case: top"]
+    # over the sides it lies on them; under a ceiling nothing lies on it
+    assert fixing(replace(low, joint=Joint.SCREWS, top=TopKind.OVER)) == []
+    assert fixing(replace(low, joint=Joint.SCREWS, height=None)) == []
+
+
 @pytest.mark.parametrize(
     ("wall", "why"),
     [

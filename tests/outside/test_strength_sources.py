@@ -11,7 +11,7 @@ import math
 
 import pytest
 
-from closetbench.core import fixings, grades, loads, movement
+from closetbench.core import anchoring, fixings, grades, hung, loads, movement, people
 from closetbench.core.anchoring import Drawer
 from closetbench.core.beams import Ends, Loading, deflection, longest, rectangle
 from closetbench.core.figures import GRAVITY, POUND, POUND_FORCE, PSF, PSI, Figures
@@ -19,6 +19,7 @@ from closetbench.core.fixings import FastenerKind
 from closetbench.core.handling import LOAD_CONSTANT, TWO_PEOPLE, Grip, recommended_weight
 from closetbench.core.lengths import SIXTEENTHS
 from closetbench.core.loads import CRITERIA, Criterion, ShelfUse
+from closetbench.core.materials import MaterialKind
 from closetbench.core.people import ChildAge, within_reach
 from closetbench.core.rods_strength import Rod, RodKind, section
 from closetbench.core.rods_strength import check as check_rod
@@ -318,3 +319,44 @@ def test_least_strengths_are_those_of_the_standards() -> None:
     # Table 12-1, ranges of E: particleboard 2.76 to 4.14, plywood 6.96 to 8.55 GPa
     assert grades.scatter(CATALOGUE.material("melamine18"), 1600) == (1600, 4140)
     assert grades.scatter(CATALOGUE.material("ply18"), 6960) == (6960, 8550)
+
+
+def test_door_and_seat_loads_are_the_printed_ones() -> None:
+    # ANSI/KCMA A161.1, 6.1 (as quoted): 65 lb, 10 in (254 mm) from the hinges, a racking load
+    # of 650 inch-pounds; printed to the inch-pound
+    assert pytest.approx(650, abs=0.5) == hung.RACKING * hung.RACKING_ARM / (POUND_FORCE * INCH)
+    # International Residential Code Table R301.5 note c (read in a state's print): 300 lb
+    assert pytest.approx(300) == loads.SITTER / POUND_FORCE
+    # 16 CFR 1213.4 (read): a 9 in sphere, printed as 230 mm
+    assert people.ENTRAPS[1] == pytest.approx(230, abs=1.5)
+    # ASTM F3096 by way of F2057 (quoted by a laboratory): 50 lbf
+    assert pytest.approx(50) == anchoring.ANCHOR_HOLDS / POUND_FORCE
+
+
+def test_modification_factors_are_those_of_the_table() -> None:
+    # EN 1995-1-1 Table 3.1, service class 1 (as quoted): long-term and short-term; Table 2.3
+    # (as quoted): solid timber 1.3, plywood 1.2, other boards 1.3
+    table = {
+        MaterialKind.LUMBER: (0.70, 0.90, 1.3), MaterialKind.PLYWOOD: (0.70, 0.90, 1.2),
+        MaterialKind.MELAMINE: (0.45, 0.85, 1.3), MaterialKind.HARDBOARD: (0.45, 0.85, 1.3),
+        MaterialKind.MDF: (0.40, 0.80, 1.3),
+    }
+    for kind, (lasting, brief, partial) in table.items():
+        found = grades.GRADES[kind]
+        assert (found.lasting, found.brief, found.partial) == (lasting, brief, partial)
+    # Table 3.2 (as quoted), w_fin = w_inst·(1 + ψ₂·k_def), ψ₂ 0.8 for storage: MDF and
+    # particleboard 2.25, plywood 0.8, timber 0.6; within the range that is reported
+    for kind, deform in (
+        (MaterialKind.MDF, 2.25), (MaterialKind.MELAMINE, 2.25), (MaterialKind.PLYWOOD, 0.8),
+        (MaterialKind.LUMBER, 0.6),
+    ):
+        least, _, most = grades.GRADES[kind].creep
+        assert least - 0.05 <= 1 + 0.8 * deform <= most + 1e-9
+
+
+def test_particleboard_of_a_mills_sheet() -> None:
+    # a mill's sheet for EN 312 type P2 (read): 11 N/mm² at 15 to 19 mm; for EN 622-5 MDF over
+    # 12 to 19 mm (read): 20 and 2,200 N/mm²
+    assert grades.GRADES[MaterialKind.MELAMINE].mor == 11
+    assert grades.GRADES[MaterialKind.MDF].mor == 20
+    assert CATALOGUE.material("mdf18").e_along == pytest.approx(2200, rel=0.15)
