@@ -1,4 +1,4 @@
-"""What is cut into a panel and put on it: grooves, holes, notches, bands, tapers.
+"""What is cut into a panel and put on it: grooves, holes, notches, bands.
 
 Positions are in the panel's own frame, see ``panel``.
 """
@@ -50,6 +50,14 @@ class Run(Enum):
 
     LENGTH = "along the length"
     WIDTH = "across the width"
+
+
+class Section(Enum):
+    """The shape of a board across its length."""
+
+    FLAT = "flat"
+    QUARTER_ROUND = "quarter round"
+    """A quarter of a round bar about the rim FRONT of the face LOWER, as wide as thick."""
 
 
 class Grain(Enum):
@@ -136,20 +144,6 @@ class Band:
     rim: Rim
     key: str
     thickness: float
-
-
-@dataclass(frozen=True)
-class Taper:
-    """A rim that runs aslant: it lies ``first`` inside the panel's rectangle where it starts
-    (at START, of an end at FRONT) and ``last`` inside where it stops.
-
-    ``allowance``: how much more the saw leaves along this rim, to be scribed away in place.
-    """
-
-    rim: Rim
-    first: float
-    last: float
-    allowance: float = 0.0
 
 
 @dataclass(frozen=True)

@@ -13,9 +13,21 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
+from itertools import pairwise
 
 from closetbench.core.errors import ClosetError
-from closetbench.core.panel import Box, Face, Groove, HoleRow, Notch, Panel, Rim, RimHole, Run
+from closetbench.core.panel import (
+    Box,
+    Face,
+    Groove,
+    HoleRow,
+    Notch,
+    Panel,
+    Rim,
+    RimHole,
+    Run,
+    Section,
+)
 
 RIM_SKIN = 2.0
 """What must stay around a hole in a rim, mm: common practice, no published source."""
@@ -139,7 +151,7 @@ def check_panel(panel: Panel, subject: str, rules: JoineryRules) -> Panel:
             raise ClosetError(
                 subject, f"{name} without its edge bands", f"{value:g} mm", "must be above 0"
             )
-    if panel.tapers:
+    if panel.tapers or panel.section is not Section.FLAT:
         _check_tapers(panel, subject)
     for i, notch in enumerate(panel.notches):
         _check_notch(panel, notch, panel.notches[:i], subject)
@@ -174,18 +186,33 @@ def check_hole_row(panel: Panel, row: HoleRow, subject: str, rules: JoineryRules
 def _check_tapers(panel: Panel, subject: str) -> None:
     if panel.grooves or panel.notches or panel.rim_holes or panel.pockets:
         raise ClosetError(
-            subject, "grooves and notches", "given", "must be left out of a panel that is tapered"
+            subject, "grooves and notches", "given",
+            "must be left out of a panel that is tapered or no flat board",
         )
+    if panel.section is Section.QUARTER_ROUND:
+        edges = [t for t in panel.tapers if not t.rim.is_end or t.via or t.allowance]
+        if edges or panel.bands or abs(panel.width - panel.thickness) > 1e-6:
+            raise ClosetError(
+                subject, "section", panel.section.value,
+                "must be as wide as thick, straight along its length and without edge bands",
+            )
     rims = [t.rim for t in panel.tapers]
     for taper in panel.tapers:
         across = panel.length if taper.rim.is_end else panel.width
         label = f"taper of the {taper.rim.value}"
         if rims.count(taper.rim) > 1:
             raise ClosetError(subject, label, "not alone", "must be the only one there")
-        if not (max(taper.first, taper.last) < across and taper.allowance >= 0):
+        inside = [v for _, v in taper.places]
+        if not (max(inside) < across and taper.allowance >= 0):
             raise ClosetError(
                 subject, label, f"{taper.first:g} to {taper.last:g} mm",
                 f"must be less than the {across:g} mm across",
+            )
+        shares = [at for at, _ in taper.places]
+        if any(a >= b for a, b in pairwise(shares)):
+            raise ClosetError(
+                subject, f"{label}, where it bends", ", ".join(f"{v:g}" for v in shares[1:-1]),
+                "must be shares of its length, rising between 0 and 1",
             )
     for x, y in panel.outline():
         if not (-1e-6 <= x <= panel.length + 1e-6 and -1e-6 <= y <= panel.width + 1e-6):

@@ -29,7 +29,9 @@ from closetbench.core.cuts import Point as Point
 from closetbench.core.cuts import Rim as Rim
 from closetbench.core.cuts import RimHole as RimHole
 from closetbench.core.cuts import Run as Run
-from closetbench.core.cuts import Taper as Taper
+from closetbench.core.cuts import Section as Section
+from closetbench.core.tapers import Taper as Taper
+from closetbench.core.tapers import tapered_ring
 
 Features = tuple[tuple[float | str, ...], ...]
 
@@ -38,8 +40,8 @@ Features = tuple[tuple[float | str, ...], ...]
 class Panel:
     """A board with its machining; see the module's text for the frame.
 
-    A tapered panel takes no grooves and no notches (``joinery.check_panel`` refuses that);
-    ``length`` and ``width`` are those of the rectangle around it.
+    A tapered panel takes no grooves and no notches (``joinery.check_panel`` refuses that), nor
+    does one that is no flat board; ``length`` and ``width`` are those of the rectangle around it.
     """
 
     length: float
@@ -55,6 +57,7 @@ class Panel:
     tapers: tuple[Taper, ...] = ()
     rim_holes: tuple[RimHole, ...] = ()
     pockets: tuple[Pocket, ...] = ()
+    section: Section = Section.FLAT
 
     def band_thickness(self, rim: Rim) -> float:
         """Thickness of the band on a rim, 0 where there is none."""
@@ -107,7 +110,7 @@ class Panel:
 
     def _outline(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
         if self.tapers:
-            return self._tapered(x0, y0, x1, y1)
+            return tapered_ring(self.tapers, (self.length, self.width), (x0, y0, x1, y1))
         cut = {(n.end, n.edge): n for n in self.notches}
         points: list[Point] = []
         corners = (
@@ -128,26 +131,6 @@ class Panel:
                 points += [(x, ny), (nx, ny), (nx, y)]
             else:
                 points += [(nx, y), (nx, ny), (x, ny)]
-        return tuple(points)
-
-    def _tapered(self, x0: float, y0: float, x1: float, y1: float) -> tuple[Point, ...]:
-        slants = {t.rim: t for t in self.tapers}
-        lines = {}
-        for rim, level, sense in (
-            (Rim.FRONT, y0, 1.0), (Rim.END, x1, -1.0), (Rim.REAR, y1, -1.0), (Rim.START, x0, 1.0)
-        ):
-            # level and slope of the rim's line, from the finished panel's corner
-            t = slants.get(rim, Taper(rim, 0.0, 0.0))
-            run = self.width if rim.is_end else self.length
-            lines[rim] = level + sense * t.first, sense * (t.last - t.first) / run
-        points = []
-        for end, edge in (
-            (Rim.START, Rim.FRONT), (Rim.END, Rim.FRONT), (Rim.END, Rim.REAR),
-            (Rim.START, Rim.REAR),
-        ):
-            (a, p), (b, q) = lines[end], lines[edge]  # x = a + p y, y = b + q x
-            y = (b + q * a) / (1 - p * q)
-            points.append((a + p * y, y))
         return tuple(points)
 
     def groove_box(self, groove: Groove) -> Box:
@@ -183,10 +166,19 @@ class Panel:
             for h in self.holes
         )
         holes += sum(h.depth * math.pi * h.diameter**2 / 4 for h in self.rim_holes)
+        if self.section is Section.QUARTER_ROUND:
+            return self._round_volume()
         whole = self.length * self.width
         if self.tapers:
             whole = ring_area(self.outline())
         return whole * self.thickness - union_volume(boxes) - holes
+
+    def _round_volume(self) -> float:
+        r, lost = self.width, 0.0
+        # a mitre takes off first + (last - first) y / r at y; area and first moment of the quarter
+        for t in self.tapers:
+            lost += t.first * math.pi * r**2 / 4 + (t.last - t.first) / r * r**3 / 3
+        return self.length * math.pi * r**2 / 4 - lost
 
     @property
     def machined_faces(self) -> frozenset[Face]:
@@ -212,6 +204,7 @@ class Panel:
         return (
             self.material,
             self.grain.value,
+            self.section.value,
             _q(self.length),
             _q(self.width),
             _q(self.thickness),
@@ -237,8 +230,7 @@ class Panel:
             tuple(sorted(turn(self.notch_box(n)) for n in self.notches)),
             tuple(sorted((rim(b.rim), b.key) for b in self.bands)),
             tuple(sorted(
-                (rim(t.rim), *map(_q, _turned_taper(t, flip_x, flip_y)), _q(t.allowance))
-                for t in self.tapers
+                (rim(t.rim), *_turned_taper(t, flip_x, flip_y)) for t in self.tapers
             )),
             tuple(sorted(turn(self.rim_hole_box(h)) for h in self.rim_holes)),
             tuple(sorted(
@@ -268,9 +260,10 @@ class Panel:
         return (Box(x - r, y - r, z0, x + r, y + r, z1) for x, y in row.centres())
 
 
-def _turned_taper(taper: Taper, flip_x: bool, flip_y: bool) -> tuple[float, float]:
-    swapped = flip_y if taper.rim.is_end else flip_x
-    return (taper.last, taper.first) if swapped else (taper.first, taper.last)
+def _turned_taper(taper: Taper, flip_x: bool, flip_y: bool) -> tuple[float, ...]:
+    turned = taper.reversed() if (flip_y if taper.rim.is_end else flip_x) else taper
+    places = (v for place in turned.via for v in place)
+    return tuple(_q(v) for v in (turned.first, turned.last, turned.allowance, *places))
 
 
 def _q(value: float) -> float:

@@ -78,6 +78,15 @@ class Place:
             o[2] + x * a[2] + y * b[2] + z * c[2],
         )
 
+    def direction(self, way: Vector) -> Vector:
+        """A direction of the panel's frame in the closet's."""
+        a, b, c = self.along, self.across, self.up
+        return (
+            way[0] * a[0] + way[1] * b[0] + way[2] * c[0],
+            way[0] * a[1] + way[1] * b[1] + way[2] * c[1],
+            way[0] * a[2] + way[1] * b[2] + way[2] * c[2],
+        )
+
     def box(self, box: Box) -> Box:
         """The smallest box of the closet's frame around a box of the panel's."""
         spans = ((box.x0, box.x1), (box.y0, box.y1), (box.z0, box.z1))

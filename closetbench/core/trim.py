@@ -56,8 +56,10 @@ def _cut(part: Part) -> TrimCut:
     panel: Panel = part.panel
     ends = [t for t in panel.tapers if t.rim.is_end]
     outline = panel.cut_outline()
+    front = 1 + sum(len(t.via) for t in panel.tapers if t.rim is Rim.FRONT)
+    # from corner to corner of the edges; in between they may bend
     low, high = (
-        max(x for x, _ in pair) - min(x for x, _ in pair) for pair in (outline[:2], outline[2:])
+        abs(outline[a][0] - outline[b][0]) for a, b in ((0, front), (front + 1, len(outline) - 1))
     )
     mitred = sum(max(t.first, t.last) for t in ends)
     long = max(low, high)

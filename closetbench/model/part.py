@@ -82,6 +82,6 @@ def _fingerprint(part: Part, catalogue: Catalogue, form: LengthFormat) -> str:
     board = catalogue.materials.get(p.material)
     facts = (
         SHAPES, p.material, board and board.density, p.length, p.width, p.thickness, p.grain,
-        p.bands, p.grooves, p.holes, p.notches, p.tapers, p.rim_holes, p.pockets, form,
+        p.bands, p.grooves, p.holes, p.notches, p.tapers, p.section, p.rim_holes, p.pockets, form,
     )
     return hashlib.md5(repr(facts).encode(), usedforsecurity=False).hexdigest()

@@ -9,10 +9,12 @@ leaves no seams across faces; the cut is kept for what the grid does not decide.
 
 from __future__ import annotations
 
+import math
+
 import FreeCAD
 import Part
 
-from closetbench.core.panel import Box, Face, HoleRow, Panel, Rim, RimHole
+from closetbench.core.panel import Box, Face, HoleRow, Panel, Rim, RimHole, Section
 from closetbench.core.parts import Place
 from closetbench.model.grid import Lines, Node, Patch, Undecided, surface
 
@@ -70,13 +72,14 @@ def _box(box: Box) -> Part.Shape:
 def _blank(panel: Panel) -> Part.Shape:
     """The panel before any work but its tapers."""
     if panel.tapers:
-        return _standing([Vector(x, y, 0.0) for x, y in panel.outline()], Vector(
-            0.0, 0.0, panel.thickness))
+        return _tapered(panel)
     return Part.makeBox(panel.length, panel.width, panel.thickness)
 
 
 def _grooved(panel: Panel) -> tuple[list[Part.Face], Part.Shape | None]:
     """The panel without its holes: its faces, still to be sewn, or a solid."""
+    if panel.section is Section.QUARTER_ROUND:
+        return [], _quarter_round(panel)
     if panel.tapers:
         return [], _blank(panel)
     boxes = [panel.groove_box(g) for g in panel.grooves]
@@ -90,6 +93,25 @@ def _grooved(panel: Panel) -> tuple[list[Part.Face], Part.Shape | None]:
         solid = _extruded(lines, patches)
         return ([], solid) if solid else (_faces(lines, patches), None)
     return [], _box(blank)
+
+
+def _tapered(panel: Panel) -> Part.Shape:
+    return _standing([Vector(x, y, 0.0) for x, y in panel.outline()], Vector(
+        0.0, 0.0, panel.thickness))
+
+
+def _quarter_round(panel: Panel) -> Part.Shape:
+    r = panel.width
+    mid, far, up = (
+        Vector(0.0, r * math.cos(a), r * math.sin(a)) for a in (math.pi / 4, 0.0, math.pi / 2)
+    )
+    corner = Vector(0.0, 0.0, 0.0)
+    edges = [
+        Part.LineSegment(corner, far).toShape(), Part.Arc(far, mid, up).toShape(),
+        Part.LineSegment(up, corner).toShape(),
+    ]
+    bar = Part.Face(Part.Wire(edges)).extrude(Vector(panel.length, 0.0, 0.0))
+    return bar.common(_tapered(panel)).Solids[0] if panel.tapers else bar
 
 
 def _extruded(lines: Lines, patches: list[Patch]) -> Part.Shape | None:

@@ -18,8 +18,9 @@ from itertools import pairwise
 
 from closetbench.core.bodies import Body, LengthPart, Piece
 from closetbench.core.convex import Ring, dot, normal
-from closetbench.core.panel import Face, Panel, Point
+from closetbench.core.panel import Face, Panel, Point, Section
 from closetbench.core.parts import Part, Vector
+from closetbench.core.sections import quarter_round_faces
 
 _EPS = 1e-6
 _TRIALS = 9
@@ -212,6 +213,10 @@ def _panel_patches(part: Part, toward: Vector) -> Iterator[Patch]:
     ) -> Patch:
         return Patch(tuple(place.point(*p) for p in points), way, kind, part, tuple(drawn))
 
+    if panel.section is Section.QUARTER_ROUND:
+        for face, drawn in quarter_round_faces(panel):
+            yield from _seen(patch(face, place.direction(normal(face)), Kind.WOOD, drawn), toward)
+        return
     up = place.up
     for face, z, way in (
         (Face.UPPER, panel.thickness, up), (Face.LOWER, 0.0, (-up[0], -up[1], -up[2])),

@@ -21,6 +21,7 @@ from closetbench.core.panel import (
     Rim,
     RimHole,
     Run,
+    Section,
     Taper,
 )
 
@@ -98,14 +99,22 @@ def pockets_words(pockets: Sequence[Pocket], form: LengthFormat) -> str:
     )
 
 
-def taper_words(taper: Taper, panel: Panel, form: LengthFormat) -> str:
-    """``end aslant: 0 mm at the front, 4 mm at the rear inside the rectangle``."""
-    ends = ("front", "rear") if taper.rim.is_end else ("start", "end")
-    return (
-        f"{taper.rim.value} aslant: {form.text(taper.first)} at the {ends[0]} and "
-        f"{form.text(taper.last)} at the {ends[1]} inside {form.text(panel.length)} x "
-        f"{form.text(panel.width)}"
-    )
+def taper_words(panel: Panel, taper: Taper, form: LengthFormat) -> str:
+    """``rear aslant: 30 mm wide at the start, 18 mm at the end; sawn 6 mm wider to be scribed``:
+    what is left of the finished panel from there to the rim across."""
+    rim, end = taper.rim, taper.rim.is_end
+    other = next((t for t in panel.tapers if t.rim is rim.opposite), None)
+    whole, run = (panel.length, panel.width) if end else (panel.width, panel.length)
+    first, last = ("the front", "the rear") if end else ("the start", "the end")
+    sizes = []
+    for share, inside in taper.places:
+        size = form.text(whole - inside - (other.inside(share) if other else 0.0))
+        where = {0.0: first, 1.0: last}.get(share) or f"{form.text(share * run)} from {first}"
+        sizes.append(f"{size} {'long' if end else 'wide'} at {where}")
+    words = f"{rim.value} aslant: {', '.join(sizes)}"
+    if taper.allowance:
+        words += f"; sawn {form.text(taper.allowance)} wider to be scribed"
+    return words
 
 
 def _from(rim: Rim) -> str:
@@ -127,10 +136,11 @@ def _alike(cuts: Sequence[_Cut]) -> list[list[_Cut]]:
 def machining_words(panel: Panel, form: LengthFormat) -> str:
     """Everything that is done to the panel, one piece of work after another."""
     return "; ".join((
+        *(() if panel.section is Section.FLAT else (panel.section.value,)),
         *(groove_words(g, form) for g in panel.grooves),
         *(holes_words(h, panel.thickness, form) for h in panel.holes),
         *(notch_words(n, form) for n in panel.notches),
         *(rim_holes_words(h, panel.thickness, form) for h in _alike(panel.rim_holes)),
-        *(taper_words(t, panel, form) for t in panel.tapers),
+        *(taper_words(panel, t, form) for t in panel.tapers),
         *(pockets_words(p, form) for p in _alike(panel.pockets)),
     ))

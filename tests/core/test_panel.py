@@ -9,6 +9,7 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from closetbench.core.convex import volume
 from closetbench.core.errors import ClosetError
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.panel import (
@@ -24,8 +25,10 @@ from closetbench.core.panel import (
     Rim,
     RimHole,
     Run,
+    Section,
     Taper,
 )
+from closetbench.core.sections import quarter_round_faces
 from tests.core import solids
 
 BARE = Panel(1000.0, 300.0, 18.0, "mdf")
@@ -435,3 +438,43 @@ def test_tapers_that_cannot_be_cut(changes: dict[str, object], message: str) -> 
     assert check_panel(STRIP, "strip", JoineryRules()) is STRIP
     with pytest.raises(ClosetError, match=message):
         check_panel(replace(STRIP, **changes), "strip", JoineryRules())  # type: ignore[arg-type]
+
+
+BENT = Panel(
+    2000.0, 30.0, 18.0, "ply", tapers=(Taper(Rim.REAR, 0.0, 12.0, 6.0, ((0.25, 4.0), (0.5, 9.0))),)
+)
+
+
+def test_a_taper_of_several_straight_pieces() -> None:
+    assert BENT.outline() == (
+        (0.0, 0.0), (2000.0, 0.0), (2000.0, 18.0), (1000.0, 21.0), (500.0, 26.0), (0.0, 30.0)
+    )
+    assert BENT.cut_outline()[2:] == (
+        (2000.0, 24.0), (1000.0, 27.0), (500.0, 32.0), (0.0, 36.0))
+    area = 500.0 * 28.0 + 500.0 * 23.5 + 1000.0 * 19.5
+    assert BENT.volume == pytest.approx(area * 18.0)
+    assert check_panel(BENT, "strip", JoineryRules()) is BENT
+    turned = replace(BENT, tapers=(BENT.tapers[0].reversed(),))
+    assert turned.outline()[3:5] == ((1500.0, 26.0), (1000.0, 21.0))
+    front = replace(turned, tapers=(replace(turned.tapers[0], rim=Rim.FRONT),))
+    assert front.shape_key() == BENT.shape_key() == turned.shape_key()
+    assert BENT.tapers[0].inside(0.375) == pytest.approx(6.5)
+    bad = replace(BENT, tapers=(Taper(Rim.REAR, 0.0, 1.0, via=((0.6, 1.0), (0.4, 1.0))),))
+    with pytest.raises(ClosetError, match="shares of its length, rising between 0 and 1"):
+        check_panel(bad, "strip", JoineryRules())
+
+
+def test_quarter_round_is_a_quarter_of_a_bar() -> None:
+    bar = Panel(1000.0, 12.0, 12.0, "pine", section=Section.QUARTER_ROUND)
+    assert bar.volume == pytest.approx(1000.0 * math.pi * 36.0)
+    mitred = replace(bar, tapers=(Taper(Rim.START, 0.0, 12.0), Taper(Rim.END, 0.0, 12.0)))
+    # what a mitre takes off: the section's first moment about its straight side, r³ / 3
+    assert mitred.volume == pytest.approx(1000.0 * math.pi * 36.0 - 2 * 12.0**3 / 3)
+    assert check_panel(mitred, "bar", JoineryRules()) is mitred
+    assert bar.shape_key() != replace(bar, section=Section.FLAT).shape_key()
+    faces = [ring for ring, _ in quarter_round_faces(mitred)]
+    # the facets lie inside the round, by 1 - sin(15°) / (15° in radians) of its area
+    assert volume(tuple(faces)) == pytest.approx(mitred.volume, rel=0.015)
+    assert volume(tuple(faces)) < mitred.volume
+    with pytest.raises(ClosetError, match="as wide as thick, straight along its length"):
+        check_panel(replace(bar, width=14.0), "bar", JoineryRules())

@@ -310,7 +310,7 @@ def test_words_of_the_work_on_rims() -> None:
     assert machining_words(rail, MILLIMETRES).split("; ") == [
         "2 holes in the end for dowels: 8 mm across, 21 mm deep, 15 mm and 45 mm from the front, "
         "in the middle of the thickness",
-        "rear aslant: 0 mm at the start and 4 mm at the end inside 500 mm x 60 mm",
+        "rear aslant: 60 mm wide at the start, 56 mm wide at the end",
         "2 pockets at the start for left stile: lower face, 15 mm and 45 mm from the front",
     ]
 
