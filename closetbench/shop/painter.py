@@ -214,8 +214,8 @@ def _panel_patches(part: Part, toward: Vector) -> Iterator[Patch]:
         return Patch(tuple(place.point(*p) for p in points), way, kind, part, tuple(drawn))
 
     if panel.section is Section.QUARTER_ROUND:
-        for face, drawn in quarter_round_faces(panel):
-            yield from _seen(patch(face, place.direction(normal(face)), Kind.WOOD, drawn), toward)
+        for ring, drawn in quarter_round_faces(panel):
+            yield from _seen(patch(ring, place.direction(normal(ring)), Kind.WOOD, drawn), toward)
         return
     up = place.up
     for face, z, way in (
@@ -223,8 +223,8 @@ def _panel_patches(part: Part, toward: Vector) -> Iterator[Patch]:
     ):
         if dot(way, toward) > _EPS:
             yield from _face_patches(panel, face, z, way, patch)
-    ring = panel.outline()
-    for a, b in pairwise((*ring, ring[0])):
+    outline = panel.outline()
+    for a, b in pairwise((*outline, outline[0])):
         size = math.dist(a, b)
         if size < _EPS:
             continue

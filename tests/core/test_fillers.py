@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -14,7 +15,7 @@ from closetbench.core.fillers import Cover, FillersSpec, Levelling, build_filler
 from closetbench.core.gaps import GapLine, gap_line
 from closetbench.core.levelling import MOST_SHIM, scribe_base, shim_findings, shims
 from closetbench.core.materials import Catalogue, MaterialKind, SheetSize
-from closetbench.core.panel import Rim, Taper
+from closetbench.core.panel import Rim, Section, Taper
 from closetbench.core.parts import Part, Role
 from closetbench.core.room import Room
 from closetbench.core.specs import BaseKind, BaseSpec, CarcassSpec
@@ -188,11 +189,30 @@ def test_without_a_moulding_wide_enough_the_gap_is_said_to_stay_open() -> None:
 
 def test_an_uncertain_wall_has_more_left_on_for_the_scribe() -> None:
     assert gap_line(lambda z: 20.0 + z / 1000.0, 0.0, 2000.0, 4.0) == GapLine(20.0, 22.0, 8.0)
-    # a wall that bulges 5 mm into the gap half way: the line keeps clear of it
-    bulged = gap_line(lambda z: 20.0 - 5.0 * (1 - (z / 1000.0 - 1) ** 2), 0.0, 2000.0, 0.0)
-    assert bulged == GapLine(15.0, 15.0, 5.0)
-    hollow = gap_line(lambda z: 20.0 + 5.0 * (1 - (z / 1000.0 - 1) ** 2), 0.0, 2000.0, 0.0)
-    assert hollow == GapLine(20.0, 20.0, 5.0)
+
+
+@pytest.mark.parametrize("bow", [-9.0, -5.0, -0.8, 0.8, 4.0, 9.0, 25.0])
+def test_along_a_bowed_wall_the_strip_has_several_straight_pieces(bow: float) -> None:
+    def gap(z: float) -> float:
+        return 20.0 + z / 500.0 + bow * (1 - (z / 1000.0 - 1) ** 2)
+
+    line = gap_line(gap, 0.0, 2000.0, 0.5)
+    count = len(line.widths) - 1
+    assert count == {9.0: 3, 5.0: 3, 0.8: 1, 4.0: 2, 25.0: 4}[abs(bow)]
+    assert line.spare == pytest.approx(abs(bow) / count**2 + 1.0)
+    places = [(0.0, line.first), *line.via, (1.0, line.last)]
+    short = []
+    for i in range(201):
+        share = i / 200
+        (p, a), (q, b) = next(
+            pair for pair in pairwise(places) if pair[0][0] <= share <= pair[1][0])
+        short.append(gap(2000.0 * share) - (a + (b - a) * (share - p) / (q - p)))
+    # never into the wall, and nowhere further from it than is spare
+    assert min(short) == pytest.approx(0.0, abs=1e-9)
+    assert max(short) <= abs(bow) / count**2 + 1e-9
+    taper = line.taper(Rim.REAR, 6.0)
+    assert (taper.rim, taper.allowance) == (Rim.REAR, 6.0)
+    assert [line.wide - v for _, v in taper.places] == pytest.approx(line.widths)
 
 
 def test_carcasses_of_other_depths_have_tops_of_their_own() -> None:
@@ -241,7 +261,14 @@ def test_foot_is_closed_with_a_quarter_round_where_the_floor_falls_away() -> Non
     assert foot.panel.material == "quarter_round_12"
     base = BaseSpec()
     assert foot.box().y1 == pytest.approx(base.setback)
+    assert foot.panel.section is Section.QUARTER_ROUND
     assert foot.box().z0 == pytest.approx(-7.8, abs=0.2)
+    # along the floor: its rear lower edge ends on it at both ends
+    floor = room(rise=8.0)
+    envelope, _ = built(floor, STRIPS)
+    for x in (0.0, foot.panel.length):
+        at = foot.place.point(x, 0.0, 0.0)
+        assert at[2] + envelope.z0 == pytest.approx(floor.floor.at(at[0] + envelope.x0, 0.0))
     assert foot.box().z1 > 0
     assert "A quarter round" not in {p.name for p in fillers(room(), STRIPS).parts}
     assert "A quarter round" not in {p.name for p in fillers(room(rise=8.0), STRIPS,
