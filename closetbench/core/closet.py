@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from closetbench.core.access import Access, access_findings
 from closetbench.core.anchoring import FreeUnit
+from closetbench.core.bench import BenchSpec
 from closetbench.core.bench_strength import Bench
 from closetbench.core.bodies import Body, LengthPart
 from closetbench.core.borings import blocked_finding, drill
@@ -21,9 +22,8 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.existing import ExistingSpec, fitted
 from closetbench.core.face_frame import FaceFrameSpec
 from closetbench.core.figures import Figures
-from closetbench.core.fillers import FillersSpec, Levelling, build_fillers
+from closetbench.core.fillers import Around, FillersSpec, Levelling, build_fillers
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.framed import behind_frames
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
 from closetbench.core.joinery import JoineryRules
@@ -35,9 +35,11 @@ from closetbench.core.parts import HardwareNeed, Part
 from closetbench.core.returns import dead_space_findings
 from closetbench.core.rods_strength import Rod
 from closetbench.core.room import Room, build_room
+from closetbench.core.scribing import stiles_to_walls, walls_reached
 from closetbench.core.single import build_panel
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.core.survey import Survey
+from closetbench.core.wall_shelves import OverShelfSpec
 
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
@@ -192,6 +194,8 @@ def _components(
             )
         else:
             component = build_inside(spec, site, catalogue)
+            if isinstance(spec, FaceFrameSpec) and room is not None:
+                component = stiles_to_walls(component, spec, room, envelope, catalogue)
         built[spec.name] = component
         site = site.with_(component)
     _bore(built, design.components, figures or Figures())
@@ -219,10 +223,14 @@ def _close_gaps(
     """The fillers; bases that are scribed take the place of those that are not."""
     names = [c.name for c in design.components if isinstance(c, CarcassSpec)]
     carcasses = [built[n] for n in names]
-    frames = [s for s in design.components if isinstance(s, FaceFrameSpec)]
-    left, fronted, notes = behind_frames(spec, carcasses, frames, built)
-    found = build_fillers(left, fronted, room, envelope, catalogue, figures)
-    found = replace(found, findings=(*found.findings, *notes))
+    frames = [c for c in design.components if isinstance(c, FaceFrameSpec)]
+    around = Around(
+        tuple(built[f.name] for f in frames), {f.name: walls_reached(f) for f in frames},
+        tuple(built[c.name] for c in design.components
+              if isinstance(c, BenchSpec) and c.spot is None),
+        tuple(built[c.name] for c in design.components if isinstance(c, OverShelfSpec)),
+    )
+    found = build_fillers(spec, carcasses, room, envelope, catalogue, figures, around)
     if spec.levelling is Levelling.SCRIBED and room is not None:
         for name in names:
             built[name] = scribe_base(built[name], room, envelope, spec.scribe)

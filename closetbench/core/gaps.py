@@ -123,11 +123,15 @@ class Gaps:
         x, y = (b.x0 if wall is Wall.LEFT else b.x1), b.y0
         low = -max(0.0, self.below(x, y))
         high = b.z1 + (max(0.0, self.above(b, x, y)) if to_ceiling else 0.0)
+        return SideGap(self.along(wall, carcass, low, high), low, high)
+
+    def along(self, wall: Wall, front: Front, low: float, high: float) -> GapLine:
+        """The gap beside a front between two heights."""
+        b, y = front.box, front.box.y0
         on = On.LEFT if wall is Wall.LEFT else On.RIGHT
         sd = math.sqrt(self.room.variance((
             (1.0, on, y + self.envelope.y0, (low + high) / 2 + self.envelope.z0),)))
-        line = gap_line(lambda z: self.beside(wall, b, y, z), low, high, sd)
-        return SideGap(line, low, high)
+        return gap_line(lambda z: self.beside(wall, b, y, z), low, high, sd)
 
     def top(self, carcass: Front, start: float, end: float) -> GapLine:
         """The gap above a carcass along its front, from ``start`` to ``end`` in x."""
