@@ -31,7 +31,7 @@ from closetbench.core.kept import take_out_reused, with_kept
 from closetbench.core.levelling import scribe_base
 from closetbench.core.materials import Catalogue
 from closetbench.core.meeting import meeting_findings, room_blocks
-from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.parts import HardwareNeed, Part, Role
 from closetbench.core.returns import dead_space_findings
 from closetbench.core.rods_strength import Rod
 from closetbench.core.room import Room, build_room
@@ -280,7 +280,9 @@ def _board_findings(
     parts: Sequence[Part], catalogue: Catalogue, figures: Figures
 ) -> list[Finding]:
     found: list[Finding] = []
-    for key in dict.fromkeys(p.panel.material for p in parts):
+    # a moulding fits in nothing, so its thickness need not be measured
+    fitted = (p for p in parts if p.role is not Role.MOULDING)
+    for key in dict.fromkeys(p.panel.material for p in fitted):
         found += catalogue.material(key).findings(figures.fine)
     if parts:
         found += catalogue.findings()

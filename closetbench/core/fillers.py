@@ -70,7 +70,7 @@ def build_fillers(
             places = shims(carcass, room, envelope)
             count = sum(s.thickness >= LEAST_SHIM for s in places)
             if count:
-                job.needs.append(HardwareNeed(SHIM, 2 * count, f"to level {carcass.name}"))
+                job.needs.append(HardwareNeed(SHIM, 2 * count, f"levelling {carcass.name}"))
             job.findings += shim_findings(carcass.name, places, figures)
     for part in job.parts:
         check_panel(part.panel, part.full_name, JoineryRules())

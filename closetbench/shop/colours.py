@@ -35,6 +35,8 @@ ROLE_COLOURS = {
     Role.LIP: "#a88a6a",
     Role.ROD: "#8d949c",
     Role.EXISTING: "#a8795a",
+    Role.FILLER: "#cdb48c",
+    Role.MOULDING: "#e2cfa8",
 }
 OTHER = "#bcb6ae"
 BAND = "#3c6e91"

@@ -179,12 +179,18 @@ def test_end_stiles_take_up_the_gap_to_a_crooked_wall():
         replace(FRAME, left=StileEnd.WALL, right=StileEnd.WALL),
     ))
     built = build_closet(design, CATALOGUE)
-    envelope = built.envelope
-    gaps = [max(g.value for g in envelope.gaps_at(w)) for w in (Wall.LEFT, Wall.RIGHT)]
-    left, right = named(built, "left stile").box(), named(built, "right stile").box()
-    assert left.x0 == pytest.approx(-gaps[0] - 10)
-    assert left.x1 == pytest.approx(45)
-    assert right.x1 == pytest.approx(envelope.width + gaps[1] + 10)
+    envelope, room = built.envelope, built.room
+    left, right = named(built, "left stile"), named(built, "right stile")
+    assert left.box().x1 == pytest.approx(45)
+    for stile, wall, edge in ((left, room.left, Rim.REAR), (right, room.right, Rim.FRONT)):
+        (taper,) = stile.panel.tapers
+        assert (taper.rim, taper.allowance >= FRAME.scribe) == (edge, True)
+        # its corners at that edge lie on the wall, where the frame stands
+        ring = stile.panel.outline()
+        for x, y in ring[2:] if edge is Rim.REAR else ring[:2]:
+            at = stile.place.point(x, y, 0.0)
+            true = wall.at(built.components[0].box.y0 + envelope.y0, at[2] + envelope.z0)
+            assert at[0] + envelope.x0 == pytest.approx(true, abs=0.3)
     assert "scribe-stile" in rules(built.findings, "F")
 
 
