@@ -9,12 +9,15 @@ from pathlib import Path
 import pytest
 
 from closetbench.core.closet import build_closet
-from closetbench.core.parts import Part
+from closetbench.core.fillers import FillersSpec, Levelling
+from closetbench.core.panel import Section
+from closetbench.core.parts import Part, Role
 from closetbench.job import Job, read_job
 from closetbench.produce import plan_job
 from closetbench.resources import RESOURCES
 from closetbench.shop.bill import closet_bill, save_bill
 from closetbench.shop.dxf import layout_dxf
+from closetbench.stock.from_parts import cut_parts
 from tests.shop.reading import read_layout
 
 pytestmark = pytest.mark.freecad
@@ -144,3 +147,85 @@ def test_a_reading_changed_by_7_mm_in_the_file_and_in_the_properties_is_the_same
     changed = {n for n in before if abs(after[n] - before[n]) > EXACT}
     assert "Coats and boots: top" in changed
     assert "Craft: top" not in changed
+
+
+def scribed(job: Job) -> Job:
+    """The job with base frames scribed to the floor, where it has such bases."""
+    parts = tuple(
+        replace(c, levelling=Levelling.SCRIBED)
+        if isinstance(c, FillersSpec) and job.design.name.startswith("The box room") else c
+        for c in job.design.components
+    )
+    return replace(job, design=replace(job.design, components=parts))
+
+
+def top_face(solid) -> list[tuple[float, float]]:
+    """The corners of the face that lies up, in the panel's frame."""
+    shape = solid.Shape.copy()
+    shape.Placement = type(shape.Placement)()
+    high = shape.BoundBox.ZMax
+    return [(v.X, v.Y) for v in shape.Vertexes if abs(v.Z - high) < EXACT]
+
+
+@pytest.mark.parametrize("name", ["box-room", "porch-closet"])
+def test_tapered_parts_agree_in_every_form(name, model, tmp_path):
+    doc, make = model
+    job = scribed(example(name))
+    catalogue = job.catalogue()
+    closet = build_closet(job.design, catalogue)
+    make(job)
+    tapered = {p.full_name: p for p in closet.parts if p.panel.tapers}
+    roles = {p.role for p in tapered.values()}
+    assert {Role.FILLER, Role.BASE_FRAME} <= roles or {Role.STILE, Role.MOULDING} <= roles
+    found = solids(doc)
+    cutting = plan_job(job, catalogue, closet, lambda _: None)
+    plan = cutting.sheets
+    placed = [p for sheet in plan.sheets for p in sheet.placements]
+    on_sheets = [p for p in closet.parts if p.full_name in {q.part for q in placed}]
+    drawn = dict(zip(
+        (p.part for p in placed), read_layout(layout_dxf(plan, on_sheets, tmp_path / "a.dxf")),
+        strict=True,
+    ))
+    rows = rows_of(save_bill(
+        tmp_path / "a.csv",
+        closet_bill(closet, plan, catalogue, form=job.lengths, lengths=cutting.lengths)))
+    to_cut = {c.key: c for c in cut_parts(tapered.values(), catalogue)}
+    seen = 0
+    for key, part in tapered.items():
+        panel, solid, row = part.panel, found[key], rows[key]
+        assert solid.Shape.isValid()
+        assert solid.Shape.Volume == pytest.approx(panel.volume, rel=1e-6)
+        if panel.section is Section.FLAT:
+            assert matches(top_face(solid), panel.outline())
+        # the plan reckons with the rectangle around what is sawn
+        xs, ys = zip(*panel.cut_outline(), strict=True)
+        around = max(xs) - min(xs), max(ys) - min(ys)
+        assert (to_cut[key].length, to_cut[key].width) == pytest.approx(around, abs=EXACT)
+        assert float(row["cut length mm"]) == pytest.approx(around[0], abs=EXACT)
+        assert float(row["cut width mm"]) == pytest.approx(around[1], abs=EXACT)
+        # the bill says the taper in words, with the width at both ends
+        for taper in panel.tapers:
+            assert f"{taper.rim.value} aslant: " in row["machining"]
+            for _, inside in (taper.places[0], taper.places[-1]):
+                other = next((t for t in panel.tapers if t.rim is taper.rim.opposite), None)
+                if other is None:
+                    whole = panel.length if taper.rim.is_end else panel.width
+                    assert job.lengths.text(whole - inside) in row["machining"]
+        if key in drawn:
+            seen += 1
+            corner = drawn[key].corner
+            size = drawn[key].size
+            outline = [(x - corner[0], y - corner[1]) for x, y in drawn[key].outline]
+            sawn = [(x - min(xs), y - min(ys)) for x, y in panel.cut_outline()]
+            turned = abs(size[0] - around[0]) > EXACT
+            if turned:
+                outline = [(y, size[0] - x) for x, y in outline]
+            assert matches(outline, sawn)
+    assert seen >= 1
+
+
+def matches(found: list[tuple[float, float]], wanted) -> bool:
+    """Whether the same corners are in both, to a thousandth."""
+    return len(found) == len(wanted) and all(
+        any(abs(x - u) < EXACT and abs(y - v) < EXACT for u, v in wanted) for x, y in found
+    )

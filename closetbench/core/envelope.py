@@ -170,10 +170,7 @@ def fit_envelope(
         best.z0, best.z1 - margins[2],
     )
     _require(box)
-    width, deep, height = box.sizes
-    return Envelope(
-        width, deep, height, box.x0, 0.0, box.z0, tuple(_gaps(room, box)), margins
-    )
+    return Envelope(*box.sizes, box.x0, 0.0, box.z0, tuple(_gaps(room, box)), margins)
 
 
 def _require(box: _Box) -> None:
@@ -211,8 +208,8 @@ def _clear_box(room: Room, c: Clearances, limits: _Box, objective: Objective) ->
     if best is None:
         assert blocked is not None
         raise SurveyError(
-            blocked.name, "place", f"{blocked.x0:g} to {blocked.x1:g} mm across, up to "
-            f"{blocked.z1:g} mm high",
+            blocked.name, "place",
+            f"{blocked.x0:g} to {blocked.x1:g} mm across, up to {blocked.z1:g} mm high",
             f"leaves no box of {LEAST_SIZE:g} mm beside, below, above or in front of it; check "
             "its sizes, or move it",
         )
@@ -328,9 +325,9 @@ def _margins(room: Room, c: Clearances, box: _Box) -> tuple[float, float, float]
     risk = (1.0 - c.confidence) / 3.0
     lefts = _side(room, On.LEFT, box.y1, box.z0, box.z1)
     rights = _side(room, On.RIGHT, box.y1, box.z0, box.z1)
+    sides = c.left + c.right + box.sizes[0]
     width = [
-        (r - left - c.left - c.right - box.sizes[0],
-         ((1.0, On.RIGHT, ru, rv), (-1.0, On.LEFT, lu, lv)))
+        (r - left - sides, ((1.0, On.RIGHT, ru, rv), (-1.0, On.LEFT, lu, lv)))
         for left, lu, lv in lefts for r, ru, rv in rights
     ]
     depth = [
@@ -340,14 +337,12 @@ def _margins(room: Room, c: Clearances, box: _Box) -> tuple[float, float, float]
     plan = (box.x0, box.x1, 0.0, box.y1)
     tops = [(room.ceiling.at(u, v), u, v) for u, v in room.ceiling.critical(*plan)]
     floors = [(room.floor.at(u, v), u, v) for u, v in room.floor.critical(*plan)]
+    levels = c.top + c.floor + box.sizes[2]
     height = [
-        (t - f - c.top - c.floor - box.sizes[2],
-         ((1.0, On.CEILING, tu, tv), (-1.0, On.FLOOR, fu, fv)))
+        (t - f - levels, ((1.0, On.CEILING, tu, tv), (-1.0, On.FLOOR, fu, fv)))
         for t, tu, tv in tops for f, fu, fv in floors
     ]
-    return (
-        _margin(room, width, risk), _margin(room, depth, risk), _margin(room, height, risk)
-    )
+    return _margin(room, width, risk), _margin(room, depth, risk), _margin(room, height, risk)
 
 
 def _margin(

@@ -200,7 +200,9 @@ class Panel:
 
         The piece may be turned half around each of its three axes. Names do not count.
         """
-        turns = ((False, False), (True, False), (False, True), (True, True))
+        turns = [(False, False)]
+        if self.section is Section.FLAT:  # turned over, a round lies elsewhere
+            turns += [(True, False), (False, True), (True, True)]
         return (
             self.material,
             self.grain.value,

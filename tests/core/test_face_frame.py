@@ -12,7 +12,6 @@ from closetbench.core.closet import ClosetDesign, build_closet
 from closetbench.core.conflicts import common_volume
 from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
-from closetbench.core.envelope import Wall
 from closetbench.core.errors import ClosetError
 from closetbench.core.face_frame import FaceFrameSpec, FrameJoint, StileEnd
 from closetbench.core.fronts import FrontKind, FrontSpec

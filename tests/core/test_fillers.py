@@ -25,6 +25,7 @@ from closetbench.core.specs import BaseKind, BaseSpec, CarcassSpec
 from closetbench.core.surfaces import Surface
 from closetbench.core.trim import trim_cuts
 from closetbench.core.wall_shelves import OverShelfSpec, build_over_shelf
+from closetbench.resources import load_catalogue
 from tests.core.boards import CATALOGUE, board
 from tests.core.measured import plain_survey
 
@@ -38,6 +39,7 @@ MOULDINGS = {
     )
 }
 STOCK = replace(CATALOGUE, materials={**CATALOGUE.materials, **MOULDINGS})
+WITH_HARDWARE = replace(STOCK, hardware=load_catalogue().hardware)
 STRIPS = Clearances(left=22.0, right=24.0, back=5.0, top=21.0)
 
 
@@ -352,7 +354,7 @@ def framed(left: StileEnd, right: StileEnd) -> dict[str, Component]:
             FillersSpec("Fillers"),
         ),
     )
-    return {c.name: c for c in build_closet(design, STOCK).components}
+    return {c.name: c for c in build_closet(design, WITH_HARDWARE).components}
 
 
 def test_a_stile_to_the_wall_takes_up_the_filler_there() -> None:

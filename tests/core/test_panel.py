@@ -472,6 +472,8 @@ def test_quarter_round_is_a_quarter_of_a_bar() -> None:
     assert mitred.volume == pytest.approx(1000.0 * math.pi * 36.0 - 2 * 12.0**3 / 3)
     assert check_panel(mitred, "bar", JoineryRules()) is mitred
     assert bar.shape_key() != replace(bar, section=Section.FLAT).shape_key()
+    left, right = (replace(bar, tapers=(Taper(rim, 0.0, 12.0),)) for rim in (Rim.START, Rim.END))
+    assert left.shape_key() != right.shape_key()
     faces = [ring for ring, _ in quarter_round_faces(mitred)]
     # the facets lie inside the round, by 1 - sin(15°) / (15° in radians) of its area
     assert volume(tuple(faces)) == pytest.approx(mitred.volume, rel=0.015)
