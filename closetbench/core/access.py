@@ -39,7 +39,7 @@ PLAY = 10.0
 
 Size = tuple[float, float, float]
 AXES = "xyz"
-_CUT_IN_PLACE = (Role.FILLER, Role.MOULDING)
+_CUT_IN_PLACE = (Role.FILLER, Role.MOULDING, Role.SHIM)
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
+from closetbench.core.bodies import Body, Piece
 from closetbench.core.component import Component, box_around, require
 from closetbench.core.covers import LEAST_STRIP, Covers
 from closetbench.core.envelope import Envelope, Wall
@@ -16,7 +17,7 @@ from closetbench.core.filler_specs import FillersSpec as FillersSpec
 from closetbench.core.filler_specs import Levelling as Levelling
 from closetbench.core.gaps import Front, Gaps
 from closetbench.core.joinery import JoineryRules, check_panel
-from closetbench.core.levelling import LEAST_SHIM, shim_findings, shims
+from closetbench.core.levelling import LEAST_SHIM, shim_findings, shim_pieces, shims
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box
 from closetbench.core.parts import HardwareNeed, Role
@@ -65,19 +66,25 @@ def build_fillers(
         job.close_foot(carcass)
     for shelf in others.shelves:
         job.close_shelf(shelf)
+    pieces: list[Piece] = []
     if spec.levelling is Levelling.SHIMS:
         for carcass in carcasses:
             places = shims(carcass, room, envelope)
             count = sum(s.thickness >= LEAST_SHIM for s in places)
             if count:
                 job.needs.append(HardwareNeed(SHIM, 2 * count, f"levelling {carcass.name}"))
+            pieces += shim_pieces(spec.name, carcass.name, places)
             job.findings += shim_findings(carcass.name, places, figures)
     for part in job.parts:
         check_panel(part.panel, part.full_name, JoineryRules())
     first = carcasses[0].box
-    box = box_around(job.parts) if job.parts else Box(
+    bodies: tuple[Body, ...] = (*job.parts, *pieces)
+    box = box_around(bodies) if bodies else Box(
         first.x0, first.y0, first.z0, first.x0, first.y0, first.z0)
-    return Component(spec.name, tuple(job.parts), box, tuple(job.needs), tuple(job.findings))
+    return Component(
+        spec.name, tuple(job.parts), box, tuple(job.needs), tuple(job.findings),
+        pieces=tuple(pieces),
+    )
 
 
 def _front(carcass: Component, around: Around) -> Front:

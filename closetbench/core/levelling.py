@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from closetbench.core import convex
+from closetbench.core.bodies import Piece
 from closetbench.core.component import Component
 from closetbench.core.envelope import Envelope
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.panel import Rim, Taper
+from closetbench.core.panel import Box, Rim, Taper
 from closetbench.core.parts import FACING, LYING_DEEP, Part, Role
 from closetbench.core.room import Room
 
@@ -20,16 +22,21 @@ MOST_SHIM = 12.7
 LEAST_SHIM = 0.5
 """mm: less is no gap; common practice, no published source."""
 
+SHIM_WIDE, SHIM_LONG = 40.0, 60.0
+"""mm: about what of a pair of tapered shims bears; common practice, no published source."""
+
 _STANDING = (Role.SIDE, Role.DIVIDER, Role.BASE_FRAME, Role.TOE_KICK)
 
 
 @dataclass(frozen=True)
 class Shim:
-    """A place under a carcass, in the closet's frame, and how thick to pack it, mm."""
+    """A place under a carcass, in the closet's frame, and how thick to pack it, mm; ``inward``:
+    1 where the carcass goes on to the rear of it, -1 where to the front."""
 
     x: float
     y: float
     thickness: float
+    inward: float = 1.0
 
 
 def floor_gap(room: Room, envelope: Envelope) -> Callable[[float, float], float]:
@@ -51,7 +58,22 @@ def shims(component: Component, room: Room, envelope: Envelope) -> tuple[Shim, .
                 # the side stands behind its toe kick notch
                 if notch.end is Rim.START and notch.edge is Rim.FRONT:
                     y0 += notch.dy
-            found += [Shim(x, y, gap(x, y)) for y in (y0, b.y1)]
+            found += [Shim(x, y, gap(x, y), way) for y, way in ((y0, 1.0), (b.y1, -1.0))]
+    return tuple(found)
+
+
+def shim_pieces(component: str, carcass: str, places: Sequence[Shim]) -> tuple[Piece, ...]:
+    """The shims as they lie under a carcass, from the floor up to it."""
+    found: list[Piece] = []
+    for shim in places:
+        if shim.thickness < LEAST_SHIM:
+            continue
+        x0, x1 = shim.x - SHIM_WIDE / 2, shim.x + SHIM_WIDE / 2
+        y0, y1 = sorted((shim.y, shim.y + shim.inward * SHIM_LONG))
+        box = Box(x0, y0, -shim.thickness, x1, y1, 0.0)
+        found.append(Piece(
+            f"{carcass} shim {len(found) + 1}", component, Role.SHIM, convex.corners(box), 0.0
+        ))
     return tuple(found)
 
 

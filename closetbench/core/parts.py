@@ -45,6 +45,7 @@ class Role(Enum):
     EXISTING = "existing piece"
     FILLER = "filler"
     MOULDING = "moulding"
+    SHIM = "shim"
 
 
 @dataclass(frozen=True)

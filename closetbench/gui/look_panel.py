@@ -47,7 +47,8 @@ KINDS: tuple[tuple[str, str, tuple[Role | str, ...]], ...] = (
     ("others", _mark("Closetbench_Look", "Other shelves"), (
         Role.SHOE_SHELF, Role.CORNER_SHELF, Role.OVER_SHELF, Role.LIP)),
     ("existing", _mark("Closetbench_Look", "Existing pieces"), (Role.EXISTING,)),
-    ("fillers", _mark("Closetbench_Look", "Fillers and mouldings"), (Role.FILLER, Role.MOULDING)),
+    ("fillers", _mark("Closetbench_Look", "Fillers and mouldings"), (
+        Role.FILLER, Role.MOULDING, Role.SHIM)),
     ("panels", _mark("Closetbench_Look", "Single panels"), ("GroovedPanel",)),
     ("room", _mark("Closetbench_Look", "Room"), ("Survey",)),
     ("layout", _mark("Closetbench_Look", "Cut layout"), ("CutLayout",)),

@@ -11,7 +11,7 @@ from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Grain, Panel, Rim
-from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.parts import HardwareNeed, Part, Role
 from closetbench.shop.atomic import write_text_atomically
 from closetbench.shop.beside import bar_rows, reused_rows
 from closetbench.shop.buying import (
@@ -117,7 +117,9 @@ def closet_bill(
     return Bill(
         closet.design.name, closet.parts, catalogue, plan, closet.hardware, closet.findings, form,
         bit, lengths=closet.lengths, reused=closet.reused,
-        pieces=tuple(p for c in closet.components for p in c.pieces), length_plan=lengths,
+        pieces=tuple(
+            p for c in closet.components for p in c.pieces if p.role is Role.EXISTING
+        ), length_plan=lengths,
     )
 
 

@@ -37,6 +37,7 @@ ROLE_COLOURS = {
     Role.EXISTING: "#a8795a",
     Role.FILLER: "#cdb48c",
     Role.MOULDING: "#e2cfa8",
+    Role.SHIM: "#d9b36a",
 }
 OTHER = "#bcb6ae"
 BAND = "#3c6e91"

@@ -281,7 +281,15 @@ def test_foot_is_closed_with_a_quarter_round_where_the_floor_falls_away() -> Non
     assert "A quarter round" not in {p.name for p in fillers(room(rise=8.0), STRIPS,
                                                             rounds=()).parts}
     shim = {h.key: h.count for h in found.hardware}["shim"]
-    assert shim % 2 == 0
+    # a pair at each point, where it lies in the model too: from the floor up to the base
+    assert shim == 2 * len(found.pieces)
+    for piece in found.pieces:
+        assert piece.role is Role.SHIM
+        box = piece.box()
+        assert box.z1 == 0.0
+        lowest = min(
+            floor.floor.at(x + envelope.x0, 0.0) for x in (box.x0, box.x1)) - envelope.z0
+        assert lowest - 0.2 <= box.z0 < 0.0
     steep = fillers(room(rise=24.0), STRIPS)
     assert "foot-open" in {f.rule for f in steep.findings}
 
