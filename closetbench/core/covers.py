@@ -71,7 +71,8 @@ class Covers:
         ):
             side = self.gaps.side(wall, c, tops[c.name] is not Cover.NONE)
             if wall in c.closed:
-                wanted = Cover.NONE  # the stile takes up the gap
+                self._leave_to_stile(wanted, wall, c)
+                wanted = Cover.NONE
             sides.append((wall, c, self.choose(wanted, side.line, wall, c.name), side))
         covered = [s.line for _, _, cover, s in sides if cover is Cover.MOULDING]
         covered += [top_lines[n] for n, cover in tops.items() if cover is Cover.MOULDING]
@@ -95,6 +96,15 @@ class Covers:
             elif tops[c.name] is Cover.MOULDING:
                 self._top_moulding(c, mitred.get((c.name, Wall.LEFT)),
                                    mitred.get((c.name, Wall.RIGHT)))
+
+    def _leave_to_stile(self, wanted: Cover, wall: Wall, front: Front) -> None:
+        """A stile that reaches to the wall is that side's filler: no other is made."""
+        if wanted not in (Cover.AUTO, Cover.NONE):
+            self.findings.append(Finding(
+                Severity.NOTE, self.spec.name, "frame-covers",
+                f"makes nothing at the {wall.value}: the stile in front of {front.name} reaches "
+                "to the wall there", "", wanted.value, Cover.NONE.value,
+            ))
 
     def choose(self, wanted: Cover, line: GapLine, wall: Wall, carcass: str) -> Cover:
         """What covers a gap; what cannot be covered well is said."""
