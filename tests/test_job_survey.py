@@ -20,9 +20,9 @@ from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import CutSettings
 from closetbench.stock.sheets import plan_sheets
 
-# The example as it would be without its opening, which some tests here give another.
+# The example as it would be without its opening and its fillers: some tests give it others.
 EXAMPLE = re.sub(
-    r"# The opening is narrower.*?\n\n", "\n",
+    r"# The opening is narrower.*?\n\n|# What closes the gaps.*?\n\n", "\n",
     (RESOURCES / "examples" / "box-room.toml").read_text(encoding="utf-8"), flags=re.DOTALL,
 )
 
@@ -66,7 +66,7 @@ confidence = 0.9
 
 
 def parse(more: str, base: str = EXAMPLE):
-    survey, rest = base.split("\n# 5 mm at the sides", 1)
+    survey, rest = base.split("\n# 20 mm at the left", 1)
     return parse_job(survey + more + rest.split("top = 10", 1)[1], "job.toml", Path())
 
 
@@ -163,7 +163,7 @@ mouldings = ["scribe_45"]
 
 
 def test_fillers_come_into_parts_layout_and_bill() -> None:
-    text = EXAMPLE.replace("left = 5\nright = 5", "left = 18\nright = 20") + FILLERS
+    text = EXAMPLE.replace("left = 20\nright = 8", "left = 18\nright = 20") + FILLERS
     job = parse_job(text, "job.toml", Path())
     (spec,) = (c for c in job.design.components if isinstance(c, FillersSpec))
     assert (spec.top, spec.levelling) == (Cover.MOULDING, Levelling.SCRIBED)
