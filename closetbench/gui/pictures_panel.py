@@ -33,6 +33,7 @@ _KINDS = (
     ("exploded", _mark("Closetbench_Pictures", "Pulled apart")),
     ("carcass", _mark("Closetbench_Pictures", "The carcasses alone")),
     ("room", _mark("Closetbench_Pictures", "The empty room")),
+    ("drilling", _mark("Closetbench_Pictures", "Fronts and doors, to be drilled")),
     ("sheets", _mark("Closetbench_Pictures", "The sheets")),
 )
 """Kinds of pictures, the set of four that is ticked to begin with first."""

@@ -245,6 +245,7 @@ def _face_patches(
     if panel.tapers:
         ring = panel.outline()
         yield patch([(x, y, z) for x, y in ring], way, Kind.WOOD, [True] * len(ring))
+        yield from _hole_patches(panel, face, z, way, patch)
         return
     away = [panel.notch_box(n) for n in panel.notches]
     cut = [panel.groove_box(g) for g in panel.grooves if g.face is face]
@@ -254,6 +255,12 @@ def _face_patches(
     )
     for (x0, y0, x1, y1), kind, drawn in cells:
         yield patch([(x0, y0, z), (x1, y0, z), (x1, y1, z), (x0, y1, z)], way, kind, drawn)
+    yield from _hole_patches(panel, face, z, way, patch)
+
+
+def _hole_patches(
+    panel: Panel, face: Face, z: float, way: Vector, patch: _Maker
+) -> Iterator[Patch]:
     for row in panel.holes:
         if row.face is face or row.depth >= panel.thickness - _EPS:
             sides = 16 if row.diameter > _ROUND else 4

@@ -15,6 +15,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Role
 from closetbench.core.specs import CarcassSpec
 from closetbench.shop.atomic import write_bytes_atomically
+from closetbench.shop.drilling import DRILLED, drilling_page
 from closetbench.shop.exploded import exploded
 from closetbench.shop.page import Page
 from closetbench.shop.plan_view import plan_page
@@ -22,7 +23,7 @@ from closetbench.shop.sheets import sheets_page
 from closetbench.shop.view import Line, axonometric_page, elevation_page
 from closetbench.stock.plan import Plan
 
-KINDS = ("room", "carcass", "view", "exploded", "front", "plan", "sheets")
+KINDS = ("room", "carcass", "view", "exploded", "front", "plan", "drilling", "sheets")
 """The pictures there are, by the start of their files' names."""
 
 
@@ -35,7 +36,8 @@ def write_pictures(
 
     ``room`` before anything stands in it, where it was measured; ``carcass``, where more
     than carcasses is in the closet; ``view`` and ``exploded`` with everything; ``front``,
-    where there are bays; ``plan`` from above; ``sheets``, where they are planned.
+    where there are bays; ``plan`` from above; ``drilling`` of fronts and
+    doors, where there are any; ``sheets``, where they are planned.
     ``ending``: .png, .svg or .pdf; ``stem``: goes before the names. Raises
     ``DocumentError`` where a picture cannot be made or written; all of them are drawn
     before the first is written.
@@ -78,6 +80,11 @@ def pictures(
         "pulled apart, parts and fittings before the carcasses", sized=False))
     add("front", bays, lambda: elevation_page(bodies, bays, title, form))
     add("plan", bodies, lambda: plan_page(bodies, bays, title, form, room))
+    drilled = [
+        p for c in closet.components for p in (*c.parts, *c.reused)
+        if p.role in DRILLED and p.panel.holes
+    ]
+    add("drilling", drilled, lambda: drilling_page(drilled, title, form))
     if plan is not None:
         planned = plan
         add("sheets", True, lambda: sheets_page(planned, closet.parts, title, form, catalogue))

@@ -10,7 +10,7 @@ import pytest
 
 from closetbench.core.bodies import LengthPart, Piece
 from closetbench.core.convex import cross, dot
-from closetbench.core.panel import Box, Face, Groove, Notch, Panel, Rim, Taper
+from closetbench.core.panel import Box, Face, Groove, HoleRow, Notch, Panel, Rim, Taper
 from closetbench.core.parts import (
     FACING,
     LYING,
@@ -187,3 +187,10 @@ def test_a_tapered_board_is_seen_as_it_is_cut() -> None:
     assert len(faces) == 1
     zs = [z for _, _, z in faces[0].ring]
     assert sorted(zs) == pytest.approx([0.0, 0.0, 40.0, 55.0])
+
+
+def test_holes_of_a_tapered_front_are_seen() -> None:
+    pull = HoleRow("pull", Face.UPPER, 400.0, 30.0, 5.0, 18.0, 2, 96.0)
+    panel = Panel(1000.0, 60.0, 18.0, "ply", tapers=(Taper(Rim.REAR, 5.0, 20.0),), holes=(pull,))
+    part = Part("a", "b", Role.PANEL, panel, Place((0.0, 0.0, 0.0), *FACING))
+    assert sum(p.kind is Kind.HOLE for p in painted([part], TOWARD)) == 2

@@ -243,7 +243,8 @@ def test_the_room_and_the_carcasses_have_pictures_of_their_own(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     design = ClosetDesign("The closet", TrueRoom().survey(), components=(
-        CarcassSpec("A", "mdf18"), RodsSpec("rod", Spot("A")), PanelSpec("loose", "mdf18", 900, 300)
+        CarcassSpec("A", "mdf18"), RodsSpec("rod", Spot("A")),
+        DrawersSpec("low", Spot("A", height=300.0)), PanelSpec("loose", "mdf18", 900, 300),
     ))
     closet = build_closet(design, load_catalogue())
     monkeypatch.setattr(picture, "sheets_page", lambda *_: Page(1.0, 1.0, "sheets"))
