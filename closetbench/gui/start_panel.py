@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
+from closetbench.core.errors import ClosetError
+from closetbench.gui import settings
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Form
 from closetbench.gui.qt import translate
@@ -11,8 +14,19 @@ from closetbench.gui.survey_panel import SurveyPanel
 from closetbench.gui.units import current_format
 from closetbench.model import bridge
 from closetbench.model.make import make_closet
+from closetbench.resources import load_catalogue
 
 CONTEXT = "Closetbench_Start"
+
+
+def _own_catalogue() -> str:
+    """The catalogue of the user's own, if it can be read now; else none."""
+    path = settings.text(settings.CATALOGUE)
+    try:
+        load_catalogue(Path(path) if path else None)
+    except ClosetError:
+        return ""
+    return path
 
 
 class StartPanel(SurveyPanel):
@@ -25,6 +39,7 @@ class StartPanel(SurveyPanel):
         def make() -> Any:
             closet = make_closet(doc, translate(CONTEXT, "Closet"))
             form = current_format()
+            closet.Catalogue = _own_catalogue()
             closet.LengthStyle, closet.LengthStep = form.style, str(form.resolution)
             return bridge.survey_for(closet)
 

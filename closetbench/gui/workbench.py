@@ -7,7 +7,7 @@ import importlib
 import FreeCAD
 import FreeCADGui
 
-from closetbench.gui.qt import TRANSLATIONS, icon_file
+from closetbench.gui.qt import ICONS, TRANSLATIONS, icon_file
 
 # Given to FreeCAD's translation as they are: it looks them up in the context "Workbench".
 _QT = FreeCAD.Qt.QT_TRANSLATE_NOOP
@@ -39,6 +39,10 @@ def register_commands() -> None:
     """Make our commands and their translations known to FreeCAD."""
     FreeCADGui.addLanguagePath(str(TRANSLATIONS))
     FreeCADGui.updateLocale()
+    FreeCADGui.addIconPath(str(ICONS))  # of the group of preferences
+    from closetbench.gui import preferences
+
+    preferences.register()
     for name in MODULES:
         module = importlib.import_module(f"closetbench.gui.commands.{name}")
         for command in module.COMMANDS:

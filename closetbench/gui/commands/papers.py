@@ -50,6 +50,7 @@ class Layout(Paper):
         from closetbench.gui.dxf_panel import layout_for
         from closetbench.gui.layout_panel import LayoutPanel
         from closetbench.gui.panels import open_for
+        from closetbench.gui.settings import cut_settings
         from closetbench.model.make import make_layout
 
         layout = layout_for(closet)
@@ -57,7 +58,9 @@ class Layout(Paper):
             open_for(layout)
             return
         doc = closet.Document
-        LayoutPanel(doc, self.title, make=lambda: make_layout(doc, closet)).start()
+        LayoutPanel(
+            doc, self.title, make=lambda: make_layout(doc, closet, cut_settings())
+        ).start()
 
 
 class Dxf(Paper):

@@ -1,0 +1,10 @@
+"""Our page among FreeCAD's preferences."""
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+
+def test_preferences(gui):
+    run = gui("preferences.py", timeout=150)
+    assert run.checks > 10
