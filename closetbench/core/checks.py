@@ -31,6 +31,7 @@ from closetbench.core.component import Component
 from closetbench.core.contents import Contents
 from closetbench.core.doors import DoorsSpec
 from closetbench.core.drawers import DrawersSpec
+from closetbench.core.existing import ExistingSpec
 from closetbench.core.face_frame import NAIL, FaceFrameSpec
 from closetbench.core.figures import Figures
 from closetbench.core.fillers import FillersSpec
@@ -178,7 +179,9 @@ def _what_is_in(
             yield from wall_borne.over_findings(
                 component, closet.components, closet.envelope, use, circumstances, catalogue,
                 figures)
-    elif not component.checked and not isinstance(spec, CarcassSpec | PanelSpec | FillersSpec):
+    elif not component.checked and not isinstance(
+        spec, CarcassSpec | PanelSpec | FillersSpec | ExistingSpec
+    ):  # a reused piece that nobody has weighed says so itself
         yield Finding(
             Severity.NOT_CHECKED, component.name, "component-not-checked",
             f"not checked: strength and stability of {component.name}; {walls.DEFER}",
