@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum
+from itertools import pairwise
 
 from closetbench.core.borings import Boring
 from closetbench.core.component import Component, bands_for, box_around, require
@@ -167,8 +168,9 @@ def _leaf(
     cup = HoleRow(
         "hinge cup", Face.LOWER, at[0], ys[0], hinge.cup, hinge.cup_depth, count, at[1] - at[0])
     holes = [cup]
-    if max(ys) - min(ys) > 1e-6:
-        # the cups follow an edge that leans
+    gaps = [b - a for a, b in pairwise(at)]
+    if max(ys) - min(ys) > 1e-6 or max(gaps) - min(gaps) > 1e-6:
+        # the cups follow an edge that leans, or a row of shelf pins
         holes = [replace(cup, x=z, y=y, count=1) for z, y in zip(at, ys, strict=True)]
     if front.pulls:
         if front.pulls != 1:

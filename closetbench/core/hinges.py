@@ -100,9 +100,9 @@ class HingeClass:
                 f"must be 2 or more and leave {self.cup + 10:g} mm from one cup to the next in a "
                 f"door {height:.1f} mm high",
             )
-        even = (self.ends + i * span / (count - 1) for i in range(count))
-        if row is None:
-            return tuple(even)
+        even = tuple(self.ends + i * span / (count - 1) for i in range(count))
+        if row is None or span / (count - 1) < self.cup + 10.0 + self.plate_pitch:
+            return even
         pitch = self.plate_pitch
         first = row + pitch / 2
         return tuple(first + pitch * round((z - first) / pitch) for z in even)

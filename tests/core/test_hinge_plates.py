@@ -84,6 +84,17 @@ def test_cups_and_plates_follow_a_row_of_shelf_pins():
     assert "boring-blocked" not in rules(built.findings)
 
 
+@pytest.mark.parametrize("height", [1000.0, 1240.0, 1411.0, 1777.0])
+def test_uneven_cups_are_still_where_their_plates_are(height):
+    carcass = replace(CARCASS, bays=(BaySpec(width=400.0, adjustable=3), BaySpec()))
+    built = closet(DoorsSpec("D", Spot("A", 1, 1, height=height)), carcass=carcass)
+    heights = cup_heights(built)
+    assert len(heights) >= 3
+    there = {z for _, z in (*holes(built, "left side")[1],
+                            *holes(built, "left side", "shelf pins")[1])}
+    assert {round(z + d, 6) for z in heights for d in (-16, 16)} <= there
+
+
 def test_doors_on_both_sides_of_a_divider_share_holes_right_through():
     doors = [
         DoorsSpec("D", Spot("A", 1, height=CUT_SHORT), hinged=Hinged.RIGHT),
