@@ -12,7 +12,7 @@ from closetbench.core.component import Component, bands_for, box_around, require
 from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.fronts import FrontKind, FrontSpec, check_gap, lapped, out_of_square
-from closetbench.core.hinges import HingeClass
+from closetbench.core.hinges import CUPS, HingeClass
 from closetbench.core.inside import Opening, Spot
 from closetbench.core.joinery import JoineryRules, check_panel
 from closetbench.core.materials import Catalogue
@@ -166,7 +166,7 @@ def _leaf(
 
     ys = [y_at(z, across, left) for z in at]
     cup = HoleRow(
-        "hinge cup", Face.LOWER, at[0], ys[0], hinge.cup, hinge.cup_depth, count, at[1] - at[0])
+        CUPS, Face.LOWER, at[0], ys[0], hinge.cup, hinge.cup_depth, count, at[1] - at[0])
     holes = [cup]
     gaps = [b - a for a, b in pairwise(at)]
     if max(ys) - min(ys) > 1e-6 or max(gaps) - min(gaps) > 1e-6:

@@ -8,6 +8,9 @@ from dataclasses import dataclass
 from closetbench.core import catalogue_fields as cf
 from closetbench.core.errors import CatalogueError, ClosetError
 
+CUPS = "hinge cup"
+"""What the borings in a leaf are called."""
+
 
 @dataclass(frozen=True)
 class HingeClass:

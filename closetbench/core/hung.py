@@ -17,8 +17,8 @@ from closetbench.core.fixings import (
     board_withdrawal,
 )
 from closetbench.core.handling import DENSITIES, part_weight
+from closetbench.core.hinges import CUPS
 from closetbench.core.materials import Catalogue
-from closetbench.core.panel import HoleRow
 from closetbench.core.parts import Part, Role
 
 PLATE_SCREWS = 2
@@ -45,12 +45,16 @@ def door_findings(
 
     ``holder``: key of the board that the plates are screwed to.
     """
-    groups: dict[tuple[float, ...], list[tuple[Part, HoleRow]]] = {}
+    groups: dict[tuple[float, ...], list[tuple[Part, tuple[float, ...]]]] = {}
     for part in component.parts:
-        cups = next((h for h in part.panel.holes if h.name == "hinge cup"), None)
-        if part.role is Role.DOOR and cups is not None and cups.count > 1:
+        cups = tuple(sorted(
+            x for row in part.panel.holes if row.name == CUPS for x, _ in row.centres()))
+        if part.role is Role.DOOR and len(cups) > 1:
             p = part.panel
-            key = (round(p.length, 1), round(p.width, 1), p.thickness, cups.count)
+            key = (
+                round(p.length, 1), round(p.width, 1), p.thickness, len(cups),
+                round(cups[-1] - cups[0], 1),
+            )
             groups.setdefault(key, []).append((part, cups))
     for group in groups.values():
         names = tuple(p.full_name for p, _ in group)
@@ -58,12 +62,12 @@ def door_findings(
 
 
 def _leaf(
-    part: Part, cups: HoleRow, holder: str, catalogue: Catalogue, figures: Figures
+    part: Part, cups: tuple[float, ...], holder: str, catalogue: Catalogue, figures: Figures
 ) -> Finding:
     board = catalogue.material(part.panel.material, subject=part.full_name)
     side = catalogue.material(holder, subject=part.full_name)
     mass = part_weight(part, catalogue)
-    apart = cups.pitch * (cups.count - 1)
+    apart = cups[-1] - cups[0]
     # the leaf's middle lies half its width from the hinges
     pull = mass * GRAVITY * part.panel.width / 2 / apart
     racked = pull + RACKING * RACKING_ARM / apart
