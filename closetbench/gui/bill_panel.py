@@ -63,7 +63,7 @@ class BillPanel(SpecPanel):
             "Diameter of the bit at hand: the bill then gives the passes for each groove."))
         form.row(_tr("Band waste"), NumberField("waste", "waste", 0, 100, "%"), tip=_tr(
             "Edge band bought over the length of the rims."))
-        form.row(_tr("A sheet to spare for each"), CountField("spare", 0, 100, _tr("none")),
+        form.row(_tr("A spare sheet for every"), CountField("spare", 0, 100, _tr("none")),
                  tip=_tr("One sheet of a material more for each so many, where more than four "
                          "are needed."))
         self.file = PathField(

@@ -156,6 +156,7 @@ class LayoutPanel(SpecPanel):
         form.whole(self.late)
         self.summary = form.note("summary")
         self.sheets = self._view()
+        self.sheets.turned.connect(self._tell_split)
         form.whole(self.sheets)
         self.chosen = form.note("chosen")
         self.verdict = ErrorLabel("verdict")
@@ -174,8 +175,6 @@ class LayoutPanel(SpecPanel):
         view = SheetView()
         view.picked.connect(self.pick)
         view.dropped.connect(self.move)
-        for button in (view.back, view.forward):
-            button.clicked.connect(self._tell_split)
         return view
 
     def _larger(self) -> SheetView:
@@ -211,7 +210,6 @@ class LayoutPanel(SpecPanel):
         for view in filter(None, (self.sheets, self._second)):
             view.show_part(key)
         self._tell_chosen(key)
-        self._tell_split()
 
     def move(self, key: str, x: float, y: float, turned: bool = False) -> None:
         """Move a part, or say why it may not lie there; nothing has changed then."""
@@ -219,7 +217,7 @@ class LayoutPanel(SpecPanel):
             self.obj.Proxy.move(self.obj, key, x, y, turned)
         except ClosetError as error:
             self.verdict.say(_tr("It stays where it was: {}").format(units.explained(
-                f"{error.value}; {error.limit}" if error.prop == "plan" else str(error))))
+                error.value if error.prop == "plan" else str(error))))
             return
         self.verdict.say("")
         self.preview_now()
@@ -341,7 +339,6 @@ class LayoutPanel(SpecPanel):
         for view in filter(None, (self.sheets, self._second)):
             view.show_plan(plan, catalogue.materials, names)
         self._tell_chosen(self.sheets.drawing.chosen)
-        self._tell_split()
 
     def _close(self, end: Callable[[], None] | None) -> None:
         if self.is_open:

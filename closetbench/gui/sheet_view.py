@@ -22,11 +22,12 @@ class SheetView(QtWidgets.QWidget):
     """One sheet to scale, and buttons to the one before and the one after.
 
     ``picked``: a part was clicked on, its key ("" for none). ``dropped``: a part was let go
-    elsewhere: its key, and its new low corner in mm.
+    elsewhere: its key, and its new low corner in mm. ``turned``: another sheet is shown.
     """
 
     picked = Signal(str)
     dropped = Signal(str, float, float)
+    turned = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -98,6 +99,7 @@ class SheetView(QtWidgets.QWidget):
         self.caption.setText(text)
         for button in (self.back, self.forward):
             button.setEnabled(len(sheets) > 1)
+        self.turned.emit()
 
     def _button(self, name: str, arrow: QtCore.Qt.ArrowType, step: int) -> QtWidgets.QToolButton:
         button = QtWidgets.QToolButton()

@@ -94,7 +94,8 @@ def bill_rows(bill: Bill) -> list[Row]:
     Raises ``CatalogueError`` for a key that is not there.
     """
     sections = (
-        _part_rows(bill), bar_rows(bill.lengths, bill.catalogue, bill.form),
+        _part_rows(bill),
+        [] if bill.length_plan else bar_rows(bill.lengths, bill.catalogue, bill.form),
         reused_rows(bill.reused, bill.pieces, bill.form), _purchase_rows(bill),
         way_rows(bill.ways, bill.catalogue, bill.form),
         length_rows(bill.length_plan, bill.catalogue, bill.form, bill.parts),

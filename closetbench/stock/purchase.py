@@ -23,6 +23,9 @@ from closetbench.stock.plan import (
 )
 from closetbench.stock.sheets import plan_sheets
 
+_LONGEST = 1.0
+"""Seconds at most for each way to buy that is compared."""
+
 
 @dataclass(frozen=True)
 class SpareRule:
@@ -119,7 +122,7 @@ def plan_purchase(
     plan = plan_sheets(parts, stock, settings, progress)
     if SearchEnd.CANCELLED in plan.ended.values():
         return plan, ()
-    ways = ways_to_buy(parts, stock, settings, plan)
+    ways = ways_to_buy(parts, stock, settings, plan, progress)
     barred: set[str] = set()
     for material in plan.ended:
         mine = [way for way in ways if way.material == material]
@@ -137,6 +140,7 @@ def plan_purchase(
 def ways_to_buy(
     parts: Sequence[CutPart], stock: Sequence[StockSheet], settings: CutSettings,
     known: Plan | None = None,
+    progress: Callable[[PlanProgress], bool] | None = None,
 ) -> tuple[WayToBuy, ...]:
     """For each material: every size alone, and all mixed, with and without offcuts.
 
@@ -144,9 +148,10 @@ def ways_to_buy(
     of fewer sheets before others. Sizes that cannot give all parts alone are left out, and
     so are materials of one size without offcuts: there is nothing to choose. ``known``: a
     plan from the whole stock, which is not searched again then. A way without any offcut at
-    hand counts as one with.
+    hand counts as one with. Once ``progress`` says no, materials not compared as yet are left
+    out.
     """
-    brief = replace(settings, tidy=0.0)
+    brief = replace(settings, tidy=0.0, seconds=min(settings.seconds, _LONGEST))
     ways = []
     for material in dict.fromkeys(part.material for part in parts):
         mine = [part for part in parts if part.material == material]
@@ -164,10 +169,12 @@ def ways_to_buy(
                 try:
                     plan = (
                         _of_material(known, material) if known is not None and whole
-                        else plan_sheets(mine, [*choice, *offcuts], brief)
+                        else plan_sheets(mine, [*choice, *offcuts], brief, progress)
                     )
                 except LayoutError:
                     continue
+                if plan.ended[material] is SearchEnd.CANCELLED:
+                    return tuple(ways)
                 found.append(_way(material, choice, not at_hand or bool(offcuts), plan))
         ways += sorted(found, key=lambda way: (_worth(way, found), len(way.plan.sheets)))
     return tuple(ways)

@@ -6,7 +6,7 @@ pytestmark = pytest.mark.gui
 
 
 def test_papers_of_the_example(gui):
-    run = gui("papers.py", timeout=150)
+    run = gui("papers.py", timeout=240)
     assert run.checks > 40
     assert run.records["sheets"] >= 3
     assert run.shots["view"].stat().st_size > 5_000

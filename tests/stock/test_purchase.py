@@ -144,3 +144,16 @@ def test_the_plan_is_never_dearer_than_one_size_alone():
         (sizes, at_hand) for sizes in (("full",), ("half",), ("full", "half"))
         for at_hand in (True, False)
     }  # fmt: skip
+
+
+def test_stopped_while_ways_are_compared_the_plan_stays():
+    parts = [CutPart(str(i), 1190, 600 - i, "mdf-18") for i in range(9)]
+    seen = []
+
+    def progress(state):
+        seen.append(state.done)
+        return len(seen) < 3 or state.done == 1.0
+
+    plan, ways = plan_purchase(parts, [FULL, HALF], CutSettings(seconds=0.1, tidy=0.0), progress)
+    assert {p.part for s in plan.sheets for p in s.placements} == {p.key for p in parts}
+    assert ways == ()
