@@ -8,6 +8,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import groupby
 
+from closetbench.core.hinges import CUPS
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.panel import Face, HoleRow, Panel, Point, Rim, Taper
 from closetbench.core.parts import FACING, Part, Role
@@ -22,6 +23,8 @@ _CELL, _ROOM = 3.3, 3.0
 _LINE = 0.155
 _WORDS = 7.5
 _ACROSS = 3
+_LEAST = 8.2
+"""Inches that the heading needs."""
 
 
 def drilling_page(
@@ -45,7 +48,7 @@ def drilling_page(
         for row in rows
     ]
     page = Page(
-        0.7 + _CELL * min(_ACROSS, len(cells)) + 0.3, 1.4 + sum(tall), "drilling drawing")
+        max(1.0 + _CELL * min(_ACROSS, len(cells)), _LEAST), 1.4 + sum(tall), "drilling drawing")
     heading(page, title, "fronts and doors as one faces them; distances are from the left and the "
             "lower edge of the rectangle around each")
     top = page.height - 1.25
@@ -131,7 +134,8 @@ def _words(group: Sequence[Part], form: LengthFormat) -> list[str]:
         where = " from behind" if _behind(row, part.panel) else ""
         words.append(f"{row.name}: {fit_text(row.diameter, form)}, {depth}{where}")
         at = sorted(_seen(part, c) for r in mine for c in r.centres())
-        words.append(f"– {_listed(at, 0, form)} from the left,")
+        exact = row.name == CUPS
+        words.append(f"– {_listed(at, 0, form, exact)} from the left,")
         words.append(f"– {_listed(at, 1, form)} from below")
     return words + [_slant(part, t, form) for t in part.panel.tapers]
 
@@ -158,8 +162,12 @@ def _fine(form: LengthFormat) -> LengthFormat:
     return replace(form, resolution=min(form.resolution, Fraction(1, 10)))
 
 
-def _listed(points: Sequence[Point], axis: int, form: LengthFormat) -> str:
-    """The different distances, in the order of the holes."""
+def _listed(
+    points: Sequence[Point], axis: int, form: LengthFormat, exact: bool = False
+) -> str:
+    """The different distances, in the order of the holes; ``exact``: as sizes that decide a
+    fit, for the distance of a cup from the edge decides the overlay."""
     values = [round(p[axis], 3) for p in points]
     fine = _fine(form)
-    return ", ".join(fine.text(v) for v in dict.fromkeys(values))
+    return ", ".join(
+        fit_text(v, form) if exact else fine.text(v) for v in dict.fromkeys(values))

@@ -16,6 +16,7 @@ from closetbench.core.lengths import MILLIMETRES, SIXTEENTHS, LengthFormat
 from closetbench.core.parts import Part
 from closetbench.shop.drilling import DRILLED, drilling_page
 from closetbench.shop.page import Page
+from closetbench.shop.words import fit_text
 from tests.core.inside_case import closet
 
 FINE = LengthFormat("mm", Fraction(1, 10))
@@ -48,17 +49,18 @@ def test_equal_fronts_are_drawn_once_and_every_hole_is_told() -> None:
     # a left door's cups lie 21.5 mm from its left edge, a right door's from its right
     left = next(p for p in parts if p.name == "left door")
     assert "– 21.5 mm from the left," in found
-    assert f"– {FINE.text(left.panel.width - 21.5)} from the left," in found
+    assert f"– {fit_text(left.panel.width - 21.5, MILLIMETRES)} from the left," in found
     assert found.count("hinge cup: 35 mm, 12.5 mm deep from behind") == 2
     slanted = next(p for p in parts if p.component == "S").panel.tapers[0]
     assert f"left edge in by 0 mm below, {FINE.text(slanted.last)} above" in found
 
 
+@pytest.mark.parametrize("number", [1, 4])
 @pytest.mark.parametrize("form", [MILLIMETRES, SIXTEENTHS])
-def test_words_stay_on_the_page(form) -> None:  # type: ignore[no-untyped-def]
+def test_words_stay_on_the_page(form: LengthFormat, number: int) -> None:
     from matplotlib.backends.backend_agg import FigureCanvasAgg
 
-    page = drilling_page(drilled(), "The closet", form)
+    page = drilling_page(drilled()[-number:], "The closet", form)
     renderer = FigureCanvasAgg(page.figure).get_renderer()
     boxes = [(t.get_text(), t.get_window_extent(renderer)) for t in page.axes.texts]
     frame = page.figure.bbox
