@@ -21,6 +21,16 @@ class ClosetbenchWorkbench(Workbench):
             commands += [*group, "Separator"]
         self.appendMenu("Closetbench", commands[:-1])
 
+    def Activated(self):
+        from closetbench.gui import guide
+
+        guide.enter()
+
+    def Deactivated(self):
+        from closetbench.gui import guide
+
+        guide.leave()
+
     def GetClassName(self):
         return "Gui::PythonWorkbench"
 

@@ -125,6 +125,11 @@ def warning_colour(widget: QtWidgets.QWidget) -> str:
     return "#f2b95c" if is_dark(widget) else "#8a5a00"
 
 
+def done_colour(widget: QtWidgets.QWidget) -> str:
+    """A green, for what is done, that can be read on the widget's ground."""
+    return "#7fd39a" if is_dark(widget) else "#1f7a3d"
+
+
 def unknown_colour(widget: QtWidgets.QWidget) -> str:
     """A violet, for what nobody knows, that can be read on the widget's ground."""
     return "#c3a6f5" if is_dark(widget) else "#6a3fb0"

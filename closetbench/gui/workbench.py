@@ -15,7 +15,7 @@ _CLOSET = _QT("Workbench", "Closet")
 _SHOP = _QT("Workbench", "Closet shop papers")
 _VIEW = _QT("Workbench", "Closet views")
 
-MODULES = ("closet", "components", "contents", "papers", "checks", "room", "seeing")
+MODULES = ("guide", "closet", "components", "contents", "papers", "checks", "room", "seeing")
 """Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
 
 
@@ -23,9 +23,10 @@ def toolbars() -> dict[str, list[str]]:
     """Our toolbars with the names of their commands, in the order of the work."""
     return {
         _CLOSET: [
-            "Closetbench_Start", "Closetbench_Survey", "Closetbench_Carcass", "Closetbench_Bay",
-            "Closetbench_Contents", "Closetbench_Panel", "Closetbench_GoesIn", "Closetbench_Opens",
-            "Closetbench_Checks", "Closetbench_SurveySheet",
+            "Closetbench_Guide", "Closetbench_Start", "Closetbench_Survey",
+            "Closetbench_Carcass", "Closetbench_Bay", "Closetbench_Contents", "Closetbench_Panel",
+            "Closetbench_GoesIn", "Closetbench_Opens", "Closetbench_Checks",
+            "Closetbench_SurveySheet",
         ],
         _SHOP: [
             "Closetbench_Layout", "Closetbench_Offcuts", "Closetbench_Dxf", "Closetbench_Bill",

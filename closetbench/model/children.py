@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from closetbench.core.bodies import Body, LengthPart, Piece
+from closetbench.core.errors import ClosetError
 from closetbench.model.base import class_of, create, is_invalid, ours
 from closetbench.model.body import BodyProxy
 from closetbench.model.bridge import Built, built_of, chain_of, closet_for, survey_for
@@ -26,7 +27,11 @@ def sync(doc: Any) -> None:
     for closet in list(ours(doc, "Closet")):
         if is_invalid(closet) or "Touched" in closet.State or survey_for(closet) is None:
             continue
-        built = built_of(closet)
+        try:
+            built = built_of(closet)
+        except ClosetError:
+            # a component cannot be built, of which FreeCAD has told; 0.20 passes over the closet
+            continue
         for obj in chain_of(closet):
             if class_of(obj) == "Carcass":
                 ensure_bays(obj, bay_count(obj))

@@ -71,13 +71,16 @@ class Hands:
                 return
         self.gui.fail(f"no {label} in the tree")
 
-    def _mouse(self, widget, at) -> None:
+    def click_on(self, widget, at=None) -> None:
+        """Click a widget with the mouse, in its middle unless said."""
+        self._mouse(widget, at or widget.rect().center(), twice=False)
+
+    def _mouse(self, widget, at, twice: bool = True) -> None:
         core, left, none = self.gui.QtCore, self.Qt.LeftButton, self.Qt.NoButton
         kinds = core.QEvent
-        for kind, buttons in (
-            (kinds.MouseButtonPress, left), (kinds.MouseButtonRelease, none),
-            (kinds.MouseButtonDblClick, left), (kinds.MouseButtonRelease, none),
-        ):
+        once = (kinds.MouseButtonPress, left), (kinds.MouseButtonRelease, none)
+        again = (kinds.MouseButtonDblClick, left), (kinds.MouseButtonRelease, none)
+        for kind, buttons in (*once, *(again if twice else ())):
             where = core.QPointF(at), core.QPointF(widget.mapToGlobal(at))
             event = self.gui.QtGui.QMouseEvent(
                 kind, *where, left, buttons, self.Qt.NoModifier)
