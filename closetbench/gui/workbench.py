@@ -30,7 +30,8 @@ def toolbars() -> dict[str, list[str]]:
         ],
         _SHOP: [
             "Closetbench_Layout", "Closetbench_Offcuts", "Closetbench_Dxf", "Closetbench_Bill",
-            "Closetbench_BillSheet", "Closetbench_Step", "Closetbench_Examples",
+            "Closetbench_BillSheet", "Closetbench_Drawing", "Closetbench_Step",
+            "Closetbench_Examples",
         ],
         _VIEW: ["Closetbench_Look", "Closetbench_Pictures"],
     }

@@ -70,8 +70,16 @@ class _Observer:
 
             try:
                 children.sync(doc)
+                _see_drawings(doc)
             finally:
                 bridge.end_pass(doc)
+
+
+def _see_drawings(doc: Any) -> None:
+    if any(o.TypeId == "TechDraw::DrawPage" for o in doc.Objects):
+        from closetbench.model import drawn
+
+        drawn.see_whether_current(doc)
 
 
 def _heal(doc: Any) -> None:

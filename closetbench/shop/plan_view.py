@@ -15,10 +15,10 @@ from closetbench.shop.view import (
     bar_length,
     bounds,
     heading,
-    holds,
     paint,
     role_legend,
     room_edges,
+    shown_bays,
     wide,
 )
 
@@ -57,11 +57,7 @@ def plan_page(
     x1, rear = camera((box.x1, box.y1, 0.0))
     foot = camera((0.0, min(ys), 0.0))[1]
     at = foot - _NEAR
-    shown = [
-        b for b in bays
-        if b.space.z0 < whole.z0 + HEIGHT
-        and not any(holds(o.space, b.space) for o in bays if o is not b)
-    ]
+    shown = [b for b in shown_bays(bays) if b.space.z0 < whole.z0 + HEIGHT]
     for bay in shown:
         a, b = (camera((x, 0.0, 0.0))[0] for x in (bay.space.x0, bay.space.x1))
         for x in (a, b):

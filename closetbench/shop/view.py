@@ -118,7 +118,7 @@ def elevation_page(
     paint(page, camera, painted(parts, _FRONT))
     floor = camera((0.0, 0.0, box.z0))[1]
     page.line(((left - 0.5, floor), (left + span * scale + 0.3, floor)), INK, 1.4)
-    shown = [b for b in bays if not any(holds(o.space, b.space) for o in bays if o is not b)]
+    shown = shown_bays(bays)
     for bay in shown:
         _bay(page, camera, bay, parts, form, floor)
     x0, x1, y1 = left, left + span * scale, floor + rise * scale
@@ -219,27 +219,36 @@ def holds(outer: Box, inner: Box) -> bool:
     return outer.x0 < inner.x0 + 1e-6 and inner.x1 < outer.x1 + 1e-6 and outer.overlaps(inner)
 
 
-def _bay(
-    page: Page, camera: Camera, bay: Bay, parts: Sequence[Body], form: LengthFormat, floor: float
-) -> None:
-    """A bay's clear width under it, and its clear heights in it."""
-    x0, x1 = bay.space.x0, bay.space.x1
-    middle = (x0 + x1) / 2
-    y = floor - _BAYS
-    a, b = camera((x0, 0.0, 0.0))[0], camera((x1, 0.0, 0.0))[0]
-    for x in (a, b):
-        page.line(((x, floor - 0.08), (x, y - 0.08)), FAINT, 0.4)
-    page.dimension((a, y), (b, y), form.text(wide(bay)))
+def shown_bays(bays: Sequence[Bay]) -> list[Bay]:
+    """The bays whose clear widths are written."""
+    return [b for b in bays if not any(holds(o.space, b.space) for o in bays if o is not b)]
+
+
+def clear_heights(bay: Bay, parts: Sequence[Body]) -> list[tuple[float, float]]:
+    """The clear heights in a bay: from where to where, mm, in the closet's frame."""
+    middle = (bay.space.x0 + bay.space.x1) / 2
     levels = sorted(
         (box.z0, box.z1) for p in parts if p.role in _LEVEL
         for box in (p.box(),) if box.x0 < middle < box.x1
         and box.z1 > bay.space.z0 - 1.0 and box.z0 < bay.space.z1 + 1.0
     )
+    return [(under, over) for (_, under), (over, _) in pairwise(levels) if over > under]
+
+
+def _bay(
+    page: Page, camera: Camera, bay: Bay, parts: Sequence[Body], form: LengthFormat, floor: float
+) -> None:
+    """A bay's clear width under it, and its clear heights in it."""
+    x0, x1 = bay.space.x0, bay.space.x1
+    y = floor - _BAYS
+    a, b = camera((x0, 0.0, 0.0))[0], camera((x1, 0.0, 0.0))[0]
+    for x in (a, b):
+        page.line(((x, floor - 0.08), (x, y - 0.08)), FAINT, 0.4)
+    page.dimension((a, y), (b, y), form.text(wide(bay)))
     at = camera((x0 + 0.62 * (x1 - x0), 0.0, 0.0))[0]
-    for (_, under), (over, _) in pairwise(levels):
-        if over > under:
-            start, end = camera((0.0, 0.0, under))[1], camera((0.0, 0.0, over))[1]
-            page.dimension((at, start), (at, end), form.text(over - under))
+    for under, over in clear_heights(bay, parts):
+        start, end = camera((0.0, 0.0, under))[1], camera((0.0, 0.0, over))[1]
+        page.dimension((at, start), (at, end), form.text(over - under))
 
 
 def bar_length(scale: float, form: LengthFormat) -> tuple[float, str]:

@@ -138,6 +138,23 @@ class BillSheet(Paper):
         sheets[0].ViewObject.doubleClicked()
 
 
+class Drawing(Paper):
+    """A page with elevation, plan and sections."""
+
+    name = "Closetbench_Drawing"
+    text = mark("Closetbench_Drawing", "Drawing page…")
+    tip = mark(
+        "Closetbench_Drawing",
+        "Make a page to print with the front, the plan and sections of the closet and their sizes",
+    )
+    icon = "drawing"
+
+    def open(self, closet: Any) -> None:
+        from closetbench.gui.drawing_panel import DrawingPanel
+
+        DrawingPanel(closet, self.title).start()
+
+
 class Step(Paper):
     """Solids for other programs."""
 
@@ -188,4 +205,6 @@ class Offcuts(Command):
         OffcutsPanel(doc, self.title, make=make, new_document=new).start()
 
 
-COMMANDS = (Layout(), Dxf(), Bill(), BillSheet(), Step(), Offcuts())
+COMMANDS = (
+    Layout(), Dxf(), Bill(), BillSheet(), Drawing(), Step(), Offcuts(),
+)

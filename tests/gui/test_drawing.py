@@ -1,0 +1,11 @@
+"""The page of drawings."""
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.mark.parametrize("metric", [True, False], ids=["metric", "inches"])
+def test_a_page_of_drawings(gui, metric):
+    run = gui("drawing.py", timeout=240, metric=metric)
+    assert run.checks > 20
