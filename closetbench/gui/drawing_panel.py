@@ -9,7 +9,6 @@ from pathlib import Path
 from typing import Any
 
 import FreeCAD
-import FreeCADGui
 
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.gui.dangers import DangerNote, report_written
@@ -17,6 +16,7 @@ from closetbench.gui.drawing import make_page, page_of
 from closetbench.gui.fields import CheckField, ChoiceField, CountField, Field, TextField
 from closetbench.gui.files import PathField
 from closetbench.gui.form import Form
+from closetbench.gui.looking import open_view
 from closetbench.gui.qt import busy, translate
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
@@ -114,11 +114,7 @@ class DrawingPanel(TaskPanel):
 
 def _show(page: Any) -> None:
     """Bring the page to the front, without the frames of its views."""
-    bench = FreeCADGui.activeWorkbench().name()
-    page.ViewObject.doubleClicked()
-    # FreeCAD may go to the workbench of its drawings, where none of our buttons are
-    if FreeCADGui.activeWorkbench().name() != bench:
-        FreeCADGui.activateWorkbench(bench)
+    open_view(page)
     if hasattr(page.ViewObject, "ShowFrames"):
         page.ViewObject.ShowFrames = False
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import FreeCAD
 import FreeCADGui
 
@@ -18,3 +20,12 @@ def show_all() -> None:
         upright = FreeCAD.Rotation(FreeCAD.Vector(1, 0, 0), 72)
         view.setCameraOrientation(around.multiply(upright))
         view.fitAll()
+
+
+def open_view(obj: Any) -> None:
+    """Open what FreeCAD shows of an object, a page or a table, and stay in this workbench:
+    FreeCAD may go to another, where none of our buttons are."""
+    bench = FreeCADGui.activeWorkbench().name()
+    obj.ViewObject.doubleClicked()
+    if FreeCADGui.activeWorkbench().name() != bench:
+        FreeCADGui.activateWorkbench(bench)

@@ -21,8 +21,8 @@ EDGES: Colour = (0.25, 0.20, 0.16)
 PIECES: dict[str, Colour] = {"Bar": (0.78, 0.80, 0.82), "ExistingPiece": (0.55, 0.68, 0.72)}
 """Colours of what is not cut from boards, by class."""
 SHEET: Colour = (0.95, 0.84, 0.66)
-LABEL: Colour = (0.55, 0.10, 0.05)
-"""Words in the 3D view: dark red stands out from boards and from FreeCAD's grounds."""
+LABEL: Colour = (0.40, 0.12, 0.08)
+"""The ground of parts' names in the 3D view."""
 UNKNOWN: Colour = (0.75, 0.75, 0.75)
 TRUST: dict[Trust, Colour] = {
     Trust.AGREES: (0.05, 0.48, 0.42),

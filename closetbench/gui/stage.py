@@ -16,7 +16,7 @@ import Part
 from pivy import coin
 
 from closetbench.core.parts import Vector
-from closetbench.gui import palette
+from closetbench.gui import palette, scene
 
 DEFLECTION = 0.5
 """mm by which round outlines of a cut may differ from the circle."""
@@ -80,15 +80,6 @@ class Stage:
         wanted = [p for p in self.parts if texts.get(p.Name) and p.ViewObject.Visibility]
         if not wanted or not self._views:
             return 0
-        font, colour, light = coin.SoFont(), coin.SoBaseColor(), coin.SoLightModel()
-        font.name.setValue("sans")
-        font.size.setValue(14)
-        light.model.setValue(coin.SoLightModel.BASE_COLOR)
-        colour.rgb.setValue(*palette.LABEL)
-        depth = coin.SoDepthBuffer()
-        depth.test.setValue(False)
-        for node in (font, light, colour, depth):
-            self._labels.addChild(node)
         sight = Sight(self._views[0])
         taken: list[tuple[float, float, float]] = []
         wanted.sort(key=lambda p: -p.Shape.BoundBox.DiagonalLength)
@@ -98,17 +89,11 @@ class Stage:
             if at is None:
                 continue
             x, y = sight.pixel(at)
-            half = 4.5 * len(text)
-            if any(abs(x - u) < half + w and abs(y - v) < 15 for u, v, w in taken):
+            half = 4.0 * len(text) + 8
+            if any(abs(x - u) < half + w and abs(y - v) < 20 for u, v, w in taken):
                 continue
             taken.append((x, y, half))
-            group, place, words = coin.SoSeparator(), coin.SoTranslation(), coin.SoText2()
-            place.translation.setValue(*at)
-            words.string.setValue(text)
-            words.justification.setValue(coin.SoText2.CENTER)
-            group.addChild(place)
-            group.addChild(words)
-            self._labels.addChild(group)
+            self._labels.addChild(scene.label(text, at, palette.LABEL))
         return len(wanted) - len(taken)
 
     def eye(self) -> str:

@@ -34,7 +34,7 @@ def attach(obj: Any) -> None:
     view = obj.ViewObject
     if class_of(obj) == "BillSheet":
         # FreeCAD's own does all; a proxy, whatever it is, has it shown in the tree
-        if view is not None and view.Proxy is None:
+        if view is not None and getattr(view, "Proxy", 0) is None:
             view.Proxy = 0
         return
     if view is None:

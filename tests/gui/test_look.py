@@ -6,6 +6,6 @@ pytestmark = pytest.mark.gui
 
 
 def test_looking_at_the_example(gui):
-    run = gui("look.py", timeout=240)
+    run = gui("look.py", timeout=400)
     assert run.checks > 25
     assert run.shots["colours"].stat().st_size > 5_000

@@ -14,6 +14,7 @@ import pytest
 from closetbench import host
 from closetbench.model.base import SCHEMA, TAG, class_of
 from closetbench.model.bill import Bill
+from closetbench.model.bill_sheet import BillSheet
 from closetbench.model.bridge import carcasses_in, closet_of, design_of
 from closetbench.model.carcass import Bay, Carcass
 from closetbench.model.closet import Closet
@@ -29,8 +30,8 @@ from closetbench.model.survey import Survey
 pytestmark = pytest.mark.freecad
 
 CLASSES = (
-    Bar, Bay, Bill, Carcass, Closet, ClosetPart, CutLayout, ExistingPiece, GroovedPanel, Offcuts,
-    Survey,
+    Bar, Bay, Bill, BillSheet, Carcass, Closet, ClosetPart, CutLayout, ExistingPiece, GroovedPanel,
+    Offcuts, Survey,
     *CONTENTS.values(),
 )
 

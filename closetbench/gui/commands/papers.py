@@ -122,6 +122,7 @@ class BillSheet(Paper):
 
     def open(self, closet: Any) -> None:
         from closetbench.gui.dxf_panel import layout_for
+        from closetbench.gui.looking import open_view
         from closetbench.model import children
         from closetbench.model.base import class_of
         from closetbench.model.make import make_bill, make_bill_sheet
@@ -135,7 +136,7 @@ class BillSheet(Paper):
             sheets = [make_bill_sheet(doc, bill)]
             doc.recompute()
             doc.commitTransaction()
-        sheets[0].ViewObject.doubleClicked()
+        open_view(sheets[0])
 
 
 class Drawing(Paper):
