@@ -152,7 +152,7 @@ def ways_to_buy(
     out.
     """
     brief = replace(settings, tidy=0.0, seconds=min(settings.seconds, _LONGEST))
-    ways = []
+    ways: list[WayToBuy] = []
     for material in dict.fromkeys(part.material for part in parts):
         mine = [part for part in parts if part.material == material]
         sold = [s for s in stock if s.material == material and not s.offcut and s.quantity != 0]
