@@ -33,6 +33,7 @@ LENGTHS = (
     "One piece after the other from the same end; mark each one after the cut before it, then "
     "the kerf needs no arithmetic."
 )
+BY_HAND = "hand saw or mitre saw"
 RIP_AWAY = 0.05
 """mm: a board that is wider by no more than that is not ripped."""
 
@@ -86,24 +87,28 @@ def _sheet_lines(
         f"{form.text(raw.width)}, {sheet.yield_fraction:.0%} used"
     ]
     split = board_split(sheet, catalogue, shop)
-    for where, cuts in (("at the store", split.store), ("at home", split.home)):
-        if not cuts:
-            continue
-        lines.append(f"  {where}: {_saws(cuts, form)}")
-        several = len({made.tool.key for made in cuts}) > 1
-        lines += [f"    {text}" for text in _table(cuts, form, several)]
-        if where == "at the store":
-            kept = [name for name in split.carried if " trim " not in name]
-            lines.append(f"    take home: {' | '.join(kept)}")
-    lines += [
-        f"    cut {cut.number} on {cut.piece}: none of these saws can make it"
-        for cut in split.impossible
-    ]
+    if split.store:
+        lines.append(f"  at the store: {_saws(split.store, form)}")
+        several = len({made.tool.key for made in split.store}) > 1
+        lines += _table([(m.cut, m.tool.name if several else "") for m in split.store], form)
+        kept = [name for name in split.carried if " trim " not in name]
+        lines.append(f"    take home: {' | '.join(kept)}")
+    at_home = sorted(
+        [*((m.cut, m.tool.name) for m in split.home), *((c, BY_HAND) for c in split.impossible)],
+        key=lambda pair: pair[0].number,
+    )
+    if at_home:
+        saws = _saws(split.home, form) if split.home else BY_HAND
+        lines.append(f"  at home: {saws}")
+        several = len({tool for _, tool in at_home}) > 1
+        lines += _table([(cut, tool if several else "") for cut, tool in at_home], form)
+    if split.impossible:
+        lines.append(f"    {BY_HAND}: the piece clamped; none of the saws can hold or reach it")
     if sheet.rests:
         largest = max(sheet.rests, key=lambda r: r.dx * r.dy)
         lines.append(f"  left whole: {form.text(largest.dx)} x {form.text(largest.dy)}"
                      f"{f', and {len(sheet.rests) - 1} smaller' if len(sheet.rests) > 1 else ''}")
-    for finding in split.findings:
+    for finding in (f for f in split.findings if f.rule != "no-tool-for-cut"):
         lines += [f"  {text}" for text in finding_lines(finding)]
     return lines
 
@@ -131,15 +136,18 @@ def cut_row(cut: Cut, form: LengthFormat) -> tuple[str, str, str, str, str, str]
 HEADS = ("no.", "cut", "piece", "fence", "at the fence then", "left")
 
 
-def _table(cuts: Sequence[ToolCut], form: LengthFormat, with_tool: bool) -> list[str]:
-    rows = [HEADS, *(cut_row(made.cut, form) for made in cuts)]
-    tools = ["saw", *(made.tool.name for made in cuts)]
+def _table(cuts: Sequence[tuple[Cut, str]], form: LengthFormat) -> list[str]:
+    """Cuts under each other, the saw behind each where one is named."""
+    rows = [HEADS, *(cut_row(cut, form) for cut, _ in cuts)]
+    named = any(tool for _, tool in cuts)
+    tools = ["saw" if named else "", *(tool for _, tool in cuts)]
     widths = [max(len(row[i]) for row in rows) for i in range(len(HEADS))]
     lines = []
     for row, tool in zip(rows, tools, strict=True):
-        cells = [row[0].rjust(widths[0]), *(c.ljust(w) for c, w in
-                                             zip(row[1:], widths[1:], strict=True))]
-        lines.append("  ".join([*cells, *([tool] if with_tool else [])]).rstrip())
+        cells = [row[0].rjust(widths[0]), *(
+            cell.ljust(width) for cell, width in zip(row[1:], widths[1:], strict=True)
+        )]
+        lines.append("    " + "  ".join([*cells, tool]).rstrip())
     return lines
 
 

@@ -172,7 +172,8 @@ def split_cuts(
     at_home = [tool for tool in tools if tool.where is Where.HOME]
     cuts = list(zip(plan.cuts, _pieces_cut(plan), strict=True))
     for_store = {
-        name for cut, size in cuts if _first_able(at_home, cut, *size) is None
+        name for cut, size in cuts
+        if _first_able(at_home, cut, *size) is None and _first_able(at_store, cut, *size)
         for name in _ancestry(plan, cut.piece)
     }
     store: list[ToolCut] = []
@@ -316,7 +317,7 @@ def _findings(
                 f"no tool at hand makes cut {cut.number} on {cut.piece} "
                 f"(fence {millimetres(cut.fence)})",
                 "limits of the tools listed",
-                fix="have it made at the store, or cut along a straightedge",
+                fix="make it with a hand saw or a mitre saw, the piece clamped",
             )
         )
     return tuple(findings)

@@ -56,3 +56,18 @@ def test_it_is_written_whole(tmp_path):
     assert text.endswith("\n")
     assert "A: side" in text
     assert [p.name for p in tmp_path.iterdir()] == ["cutting.txt"]
+
+
+def test_what_no_saw_can_hold_is_cut_by_hand_in_its_turn():
+    """A strip 30 mm wide is less than any of the saws may hold (their data)."""
+    parts = [CutPart("A: side", 2300.0, 400.0, "ply18"),
+             *(CutPart(f"A: cleat {i}", 700.0, 30.0, "ply18") for i in range(6))]
+    plan = plan_sheets(parts, STOCK, SETTINGS)
+    lines = cutting_order_lines(plan, parts, STOCK, SETTINGS, load_catalogue(), MILLIMETRES)
+    home = lines[next(i for i, t in enumerate(lines) if t.startswith("  at home")):]
+    numbers = [int(t.split()[0]) for t in home if re.match(r" +[0-9]+ +(rip|crosscut)", t)]
+    assert numbers == sorted(numbers)
+    by_hand = [t for t in home if t.endswith("hand saw or mitre saw")]
+    assert by_hand
+    assert all(re.search(r"[0-9] mm", t) for t in by_hand)
+    assert any("the piece clamped" in t for t in home)
