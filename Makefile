@@ -39,7 +39,7 @@ lint:
 
 bench:
 	@tools/setup.sh screen
-	set -e; for file in benchmarks/*.py; do echo "== $$file"; $(PYTHON) "$$file"; done
+	set -e; for file in benchmarks/bench_*.py; do echo "== $$file"; $(PYTHON) "$$file"; done
 
 ci:
 	bash .ci/run

@@ -11,6 +11,7 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from heapq import nsmallest
 from random import Random
 
 from closetbench.stock.grid import Item, Kind
@@ -27,9 +28,12 @@ _LATENESS = 50
 _SLACK_WEIGHT = 0.03  # of the squared slacks against the area that found no place
 _WHOLE_SHEETS = 0.3  # how often one or two whole sheets are ruined, not some nodes
 _MOST_NODES = 12
+_FEW_SHEETS = 0.4  # how often nodes are taken from one to three sheets only
+_MOST_SHEETS = 3
+_LIKE_SIZES = 0.3  # how often parts are taken that have a side alike
 _CLIMB = 0.4  # how often the ruin takes the panel around what it was to take
 _ONE_WAY = 0.25  # how often parts are held to one way of lying at random
-_PATIENCE = 1000  # steps without a new least value before the search starts afresh
+_PATIENCE = 3000  # steps without a new least value before the search starts afresh
 _FRESH = 0.5  # how often it does so from empty sheets
 _EASE = 1e-9
 _ENDLESS = float("inf")
@@ -99,6 +103,7 @@ class Search:
         self._started = False
         self.areas = [item.area / self.forest.norm for item in items]
         self.slack_weight = _SLACK_WEIGHT / self.forest.norm**2
+        self._near: dict[int, list[int]] = {}
         self.orders = _orders(items)
         self.ranks = [[0] * len(items) for _ in self.orders]
         for rank, order in zip(self.ranks, self.orders, strict=True):
@@ -306,13 +311,58 @@ class Search:
                     for kid in root.kids[:]:
                         forest.ruin(kid, out)
             return
-        for _ in range(1 + int(random() * random() * _MOST_NODES)):
-            node = forest.leaf[int(random() * len(forest.leaf))]
+        for item in self._picks(1 + int(random() * random() * _MOST_NODES), out):
+            node = forest.leaf[item]
             if node is None:
                 continue
             while random() < _CLIMB and node.parent is not None and node.parent.parent is not None:
                 node = node.parent
             forest.ruin(node, out)
+
+    def _picks(self, count: int, out: Sequence[int]) -> list[int]:
+        """Items to be ruined: from a few sheets, of like size, or from anywhere."""
+        random = self.random
+        forest = self.forest
+        items = len(forest.leaf)
+        how = random()
+        if how < _FEW_SHEETS and forest.roots:
+            pool: list[int] = []
+            for _ in range(1 + int(random() * _MOST_SHEETS)):
+                pool += _items_on(forest.roots[int(random() * len(forest.roots))])
+            return [pool[int(random() * len(pool))] for _ in range(count)] if pool else []
+        if how < _FEW_SHEETS + _LIKE_SIZES:
+            first = int(random() * items)
+            if out and random() < 0.5:
+                first = out[int(random() * len(out))]
+            alike = self._alike(first)[: 3 * count]
+            return [alike[int(random() * len(alike))] for _ in range(count)]
+        return [int(random() * items) for _ in range(count)]
+
+    def _alike(self, item: int) -> list[int]:
+        """The items that have a side most like one of this item's, itself first."""
+        found = self._near.get(item)
+        if found is None:
+            x, y, _ = self.items[item].ways[0]
+
+            def gap(other: int) -> float:
+                u, v, _ = self.items[other].ways[0]
+                return min(abs(x - u), abs(x - v), abs(y - u), abs(y - v))
+
+            found = nsmallest(3 * _MOST_NODES, range(len(self.items)), key=gap)
+            self._near[item] = found
+            self.forest.work += 10 * len(self.items)
+        return found
+
+
+def _items_on(node: Node) -> list[int]:
+    nodes, found = [node], []
+    while nodes:
+        node = nodes.pop()
+        if node.item >= 0:
+            found.append(node.item)
+        else:
+            nodes += node.kids
+    return found
 
 
 def _slack_area(node: Node) -> float:
