@@ -113,6 +113,9 @@ def test_the_fence_reaches_only_so_far(sheet):
 def test_a_wider_kerf_than_planned_is_told(sheet):
     split = split_cuts(sheet, [replace(TRACK_SAW, kerf=4.0)])
     assert [finding.rule for finding in split.findings] == ["tool-kerf"]
+    # 1/8 in is planned often where the saw takes 3.2 mm
+    close = split_cuts(sheet, [replace(TRACK_SAW, kerf=sheet.kerf + 0.025)])
+    assert close.findings == ()
     assert split.store == ()
 
 
