@@ -25,8 +25,8 @@ def toolbars() -> dict[str, list[str]]:
         _CLOSET: [
             "Closetbench_Guide", "Closetbench_Start", "Closetbench_Survey",
             "Closetbench_Carcass", "Closetbench_Bay", "Closetbench_Contents", "Closetbench_Panel",
-            "Closetbench_GoesIn", "Closetbench_Opens", "Closetbench_Checks",
-            "Closetbench_SurveySheet",
+            "Closetbench_Duplicate", "Closetbench_GoesIn", "Closetbench_Opens",
+            "Closetbench_Checks", "Closetbench_SurveySheet",
         ],
         _SHOP: [
             "Closetbench_Layout", "Closetbench_Offcuts", "Closetbench_Dxf", "Closetbench_Bill",

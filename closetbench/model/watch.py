@@ -13,6 +13,8 @@ import FreeCAD
 TAG = "ClosetbenchClass"
 
 _documents: set[str] = set()
+_fresh: dict[str, list[str]] = {}
+"""Names of objects that came into being since a document's last transaction."""
 _installed: list[_Observer] = []
 
 
@@ -39,9 +41,28 @@ class _Observer:
         # by undo, by redo or by pasting: no proxy's __init__ runs then
         if obj.Document.Name not in _documents and hasattr(obj, TAG):
             remember(obj.Document)
+        if obj.TypeId.endswith("Python"):
+            _fresh.setdefault(obj.Document.Name, []).append(obj.Name)
+
+    def slotOpenTransaction(self, doc: Any, name: str) -> None:  # noqa: N802
+        _fresh.pop(doc.Name, None)
+
+    def slotBeforeCloseTransaction(self, abort: bool) -> None:  # noqa: N802
+        """What was pasted becomes part of its closet, within the step of pasting it."""
+        made = {n: names for n, names in _fresh.items() if n in FreeCAD.listDocuments()}
+        _fresh.clear()
+        if abort:
+            return
+        for doc_name, names in made.items():
+            doc = FreeCAD.getDocument(doc_name)
+            if any(_is_pasted(doc.getObject(name)) for name in names):
+                from closetbench.model import duplicate
+
+                duplicate.adopt(doc, names)
 
     def slotDeletedDocument(self, doc: Any) -> None:  # noqa: N802
         _documents.discard(doc.Name)
+        _fresh.pop(doc.Name, None)
 
     def slotActivateDocument(self, doc: Any) -> None:  # noqa: N802
         _heal(doc)
@@ -80,6 +101,12 @@ def _see_drawings(doc: Any) -> None:
         from closetbench.model import drawn
 
         drawn.see_whether_current(doc)
+
+
+def _is_pasted(obj: Any) -> bool:
+    """Whether it is a component that is in no closet's group."""
+    return hasattr(obj, "Survey") and hasattr(obj, "After") and not any(
+        str(getattr(o, TAG, "")).endswith(".Closet") for o in obj.InList)
 
 
 def _heal(doc: Any) -> None:

@@ -106,4 +106,44 @@ class Panel(Command):
         ).start()
 
 
-COMMANDS = (Carcass(), Bay(), Panel())
+class Duplicate(Command):
+    """A copy of the selected component, in one step."""
+
+    name = "Closetbench_Duplicate"
+    text = mark("Closetbench_Duplicate", "Duplicate")
+    tip = mark(
+        "Closetbench_Duplicate",
+        "Copy the selected component into the next free place; a carcass comes with what is in it",
+    )
+    icon = "duplicate"
+    accel = "C, U"
+
+    def run(self) -> None:
+        import FreeCAD
+        import FreeCADGui
+
+        from closetbench.gui.panels import edited_with
+        from closetbench.model.base import class_of
+        from closetbench.model.bridge import closet_for
+        from closetbench.model.duplicate import COPIED, duplicate
+
+        doc = FreeCAD.ActiveDocument
+        picked = FreeCADGui.Selection.getSelection(doc.Name) if doc is not None else []
+        found = [o for o in map(edited_with, picked) if class_of(o) in (*COPIED, "GroovedPanel")]
+        if not found or (closet_for(found[0]) is None and class_of(found[0]) in COPIED):
+            self.ask_for(mark("Closetbench_Duplicate",
+                              "Select the carcass, component or panel to copy, or a part of it."))
+            return
+        doc.openTransaction(self.title)
+        try:
+            copy = duplicate(found[0])
+            doc.recompute()
+        except Exception:
+            doc.abortTransaction()
+            raise
+        doc.commitTransaction()
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.Selection.addSelection(copy)
+
+
+COMMANDS = (Carcass(), Bay(), Panel(), Duplicate())
