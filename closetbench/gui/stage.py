@@ -82,6 +82,7 @@ class Stage:
             return 0
         sight = Sight(self._views[0])
         taken: list[tuple[float, float, float]] = []
+        made = []
         wanted.sort(key=lambda p: -p.Shape.BoundBox.DiagonalLength)
         for part in wanted:
             text = texts[part.Name]
@@ -93,7 +94,8 @@ class Stage:
             if any(abs(x - u) < half + w and abs(y - v) < 20 for u, v, w in taken):
                 continue
             taken.append((x, y, half))
-            self._labels.addChild(scene.label(text, at, palette.LABEL))
+            made.append(scene.label(text, at, palette.LABEL))
+        self._labels.addChild(scene.on_top(made))
         return len(wanted) - len(taken)
 
     def eye(self) -> str:
