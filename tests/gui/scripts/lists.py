@@ -42,12 +42,17 @@ def piece(gui, hands):
     point = spec_of(chest).screws[0]
     gui.equal((point.side.value, point.from_front, point.from_floor), ("right", 70.0, 150.0),
               "the first point")
-    hands.push("fold Kept")
+    hands.push("fold Kept panels")
     hands.push("add kept")
     hands.type("kept.0.name", "top")
     hands.type("kept.0.length", "700")
     hands.tick("kept.0.grained", False)
-    hands.panel.reveal(hands.widget("kept.0.grained"))
+    yield 300
+    field = area = hands.widget("kept.0.grained")
+    while not isinstance(area, gui.QtWidgets.QScrollArea):
+        area = area.parentWidget()
+    area.ensureWidgetVisible(field)
+    yield 200
     gui.shot("lists")
     hands.push("remove Screws 2")
     hands.ok()
