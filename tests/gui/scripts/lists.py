@@ -42,7 +42,7 @@ def piece(gui, hands):
     point = spec_of(chest).screws[0]
     gui.equal((point.side.value, point.from_front, point.from_floor), ("right", 70.0, 150.0),
               "the first point")
-    hands.push("fold Kept panels")
+    hands.push("fold Kept")
     hands.push("add kept")
     hands.type("kept.0.name", "top")
     hands.type("kept.0.length", "700")
