@@ -189,6 +189,35 @@ def test_an_existing_piece_makes_its_bay(closet, doc):
     assert design_of(closet) == DESIGN
 
 
+def test_sides_are_drilled_for_the_doors_that_hang_on_them(closet, doc):
+    """Doors come after the carcass, and yet change its parts: with them, in the same undo step."""
+    made = DoorsSpec("More", Spot("Right", 3, height=800.0))
+    before = check(closet)
+    side = before["Right: divider 2"]
+    whole = side.Shape.Volume
+    step(doc, lambda: make_content(doc, closet, made))
+    check(closet)
+    drilled = side.Shape.Volume
+    assert drilled < whole - 100.0
+    door = by_label(doc, "More")
+    held = side.Machining
+    assert "hinge plate" in held
+    step(doc, lambda: setattr(door, "SpotHeight", 760.0))
+    check(closet)
+    assert side.Machining != held
+    step(doc, lambda: setattr(door, "Hinged", "right"))
+    check(closet)
+    assert side.Shape.Volume == pytest.approx(whole)
+    doc.undo()
+    doc.undo()
+    check(closet)
+    assert side.Machining == held
+    step(doc, lambda: delete_with(door))
+    step(doc, lambda: doc.removeObject(door.Name))
+    check(closet)
+    assert side.Shape.Volume == pytest.approx(whole)
+
+
 def test_contents_follow_their_host(closet, doc):
     carcass = carcasses_in(closet)[1]
     step(doc, lambda: setattr(carcass, "Label", "Chests"))
