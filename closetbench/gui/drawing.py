@@ -19,6 +19,8 @@ from closetbench.model.drawn import CLOSET, MARK, PAPER, mark_of
 from closetbench.resources import RESOURCES
 from closetbench.shop.drawing_plan import Sheet, Size, View
 
+_GLANCE = 300
+"""ms between two looks at whether TechDraw has done."""
 PATIENCE = 120.0
 """Seconds that TechDraw may take over the views."""
 _TEXT = {"a3": 3.2, "tabloid": 3.2, "a4": 2.5, "letter": 2.5}
@@ -65,6 +67,45 @@ def make_page(closet: Any, built: Closet, sheet: Sheet, parts: dict[str, Any], a
     page.KeepUpdated = False
     page.purgeTouched()
     return page
+
+
+def revive_soon(name: str) -> None:
+    """Have the empty pages of a document drawn, once FreeCAD has done with what it is at."""
+    QtCore.QTimer.singleShot(0, lambda: _revive(name))
+
+
+def _revive(name: str) -> None:
+    doc = FreeCAD.listDocuments().get(name)
+    if doc is None:
+        return
+    pages = [
+        p for p in doc.findObjects("TechDraw::DrawPage")
+        if getattr(p, CLOSET, None) is not None and not p.KeepUpdated and _undrawn(p)
+    ]
+    for page in pages:
+        page.KeepUpdated = True
+    if pages:
+        end = time.monotonic() + PATIENCE
+        names = [p.Name for p in pages]
+        QtCore.QTimer.singleShot(_GLANCE, lambda: _rest(name, names, end))
+
+
+def _rest(name: str, pages: list[str], end: float) -> None:
+    """Leave the pages alone again as soon as all their views are drawn."""
+    doc = FreeCAD.listDocuments().get(name)
+    found = [p for p in map(doc.getObject, pages) if p is not None] if doc is not None else []
+    if any(_undrawn(p) for p in found) and time.monotonic() < end:
+        QtCore.QTimer.singleShot(_GLANCE, lambda: _rest(name, pages, end))
+        return
+    for page in found:
+        page.KeepUpdated = False
+        page.purgeTouched()
+
+
+def _undrawn(page: Any) -> bool:
+    return any(
+        view.TypeId in ("TechDraw::DrawViewPart", "TechDraw::DrawViewSection")
+        and not view.getVisibleEdges() for view in page.Views)
 
 
 def _new_page(doc: Any, closet: Any) -> Any:
@@ -156,11 +197,9 @@ def _corner_count(view: Any) -> int:
 
 
 def _is_mirrored(view: Any, over: Any) -> bool:
-    """Whether points come out upside down, as they do from FreeCAD 1.0 on."""
-    tag = view.makeCosmeticVertex3d(over)
-    mirrored = view.getCosmeticVertex(tag).Point.y < 0
-    view.removeCosmeticVertex(tag)
-    return bool(mirrored)
+    """Whether points come out upside down, as they do from FreeCAD 1.0 on. The point that is
+    tried stays, unused: where it is taken away, the next one brings FreeCAD 1.0 down."""
+    return bool(view.getCosmeticVertex(view.makeCosmeticVertex3d(over)).Point.y < 0)
 
 
 def _check_sizes(dims: list[tuple[Size, Any]]) -> None:

@@ -10,6 +10,7 @@ from typing import Any
 
 from closetbench.core.closet import part_weight
 from closetbench.core.lengths import MILLIMETRES
+from closetbench.model import watch
 from closetbench.model.base import Scripted, class_of
 from closetbench.model.properties import (
     ENUMERATION,
@@ -67,6 +68,10 @@ class Closet(Scripted):
         components = {c.name: c for c in closet.components}
         for held in bridge.chain_of(obj):
             show_results(held, components[held.Label], built.catalogue)
+
+    def onDocumentRestored(self, obj: Any) -> None:  # noqa: N802 - FreeCAD's name
+        super().onDocumentRestored(obj)
+        watch.show_drawings(obj.Document)
 
     def onChanged(self, obj: Any, name: str) -> None:  # noqa: N802 - FreeCAD's name
         """Settings reach the objects in the group, which cannot depend on it."""

@@ -6,6 +6,7 @@ be installed when FreeCAD starts.
 
 from __future__ import annotations
 
+import importlib
 from typing import Any
 
 import FreeCAD
@@ -68,8 +69,10 @@ class _Observer:
         _heal(doc)
 
     def slotUndoDocument(self, doc: Any) -> None:  # noqa: N802
-        """A spreadsheet gets back what was typed into its cells, but not what that comes to."""
+        """A spreadsheet gets back what was typed into its cells, but not what that comes to;
+        a page its views, but not what they show."""
         if doc.Name in _documents:
+            show_drawings(doc)
             for obj in doc.Objects:
                 if str(getattr(obj, TAG, "")).endswith(".BillSheet"):
                     obj.recompute()
@@ -96,8 +99,12 @@ class _Observer:
                 bridge.end_pass(doc)
 
 
+def _has_drawings(doc: Any) -> bool:
+    return any(o.TypeId == "TechDraw::DrawPage" for o in doc.Objects)
+
+
 def _see_drawings(doc: Any) -> None:
-    if any(o.TypeId == "TechDraw::DrawPage" for o in doc.Objects):
+    if _has_drawings(doc):
         from closetbench.model import drawn
 
         drawn.see_whether_current(doc)
@@ -107,6 +114,12 @@ def _is_pasted(obj: Any) -> bool:
     """Whether it is a component that is in no closet's group."""
     return hasattr(obj, "Survey") and hasattr(obj, "After") and not any(
         str(getattr(o, TAG, "")).endswith(".Closet") for o in obj.InList)
+
+
+def show_drawings(doc: Any) -> None:
+    """Have pages drawn that come out of a file or out of redo, where there is a screen."""
+    if FreeCAD.GuiUp and _has_drawings(doc):
+        importlib.import_module("closetbench.gui.drawing").revive_soon(doc.Name)
 
 
 def _heal(doc: Any) -> None:
