@@ -17,6 +17,7 @@ import FreeCADGui
 from closetbench.core.errors import ClosetError
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
+from closetbench.gui.hosting import Observer, close_document, enter_edit, leave_edit, when_idle
 from closetbench.gui.looking import show_all
 from closetbench.gui.qt import QtCore, QtWidgets, busy, run_modal, translate
 from closetbench.gui.units import explained
@@ -66,7 +67,7 @@ class TaskPanel(QtCore.QObject):
         self.is_open = False
         self._first = False
         self._buttons: QtWidgets.QDialogButtonBox | None = None
-        self._observer = _Observer(self)
+        self._observer = Observer(self)
         self._preview = QtCore.QTimer(self)
         self._preview.setSingleShot(True)
         self._preview.timeout.connect(self.preview)
@@ -104,7 +105,7 @@ class TaskPanel(QtCore.QObject):
         TaskPanel.current = self
         self.is_open = True
         FreeCAD.addDocumentObserver(self._observer)
-        if editing or self.obj is None or not _edit(self.obj):
+        if editing or self.obj is None or not enter_edit(self.obj):
             self.show()
         if self._first:
             QtCore.QTimer.singleShot(0, show_all)
@@ -182,7 +183,7 @@ class TaskPanel(QtCore.QObject):
     def left_by_host(self) -> None:
         """FreeCAD has left edit mode, which commits what was done: close, keep it."""
         if self.is_open:
-            _when_idle(self.doc, self._keep)
+            when_idle(self.doc, self._keep)
 
     def _keep(self) -> None:
         if not self.is_open:
@@ -195,7 +196,7 @@ class TaskPanel(QtCore.QObject):
     def _undo_all(self) -> None:
         self.doc.abortTransaction()
         if self._new_document:
-            QtCore.QTimer.singleShot(0, lambda: _close_document(self._name))
+            QtCore.QTimer.singleShot(0, lambda: close_document(self._name))
         else:
             self.doc.recompute()
 
@@ -211,7 +212,7 @@ class TaskPanel(QtCore.QObject):
             end()
         # a wrapper that outlives FreeCAD's buttons would be taken for the next object there
         self._buttons = None
-        _leave_edit(self._name)
+        leave_edit(self._name)
         FreeCADGui.Control.closeDialog()
 
     # -- what subclasses give
@@ -335,7 +336,7 @@ class TaskPanel(QtCore.QObject):
         """Click OK or Cancel, once the event in hand is done with."""
         button = self._buttons.button(which) if self._buttons is not None else None
         if button is not None:
-            _when_idle(self.doc, button.click)
+            when_idle(self.doc, button.click)
 
     def settle(self) -> None:
         """Put the fields into their order; called again when there are new ones."""
@@ -343,63 +344,6 @@ class TaskPanel(QtCore.QObject):
             self.watch(field)
         for before, after in pairwise(self.fields):
             QtWidgets.QWidget.setTabOrder(before.widget, after.widget)
-
-
-class _Observer:
-    """Tells a panel that its document was undone, redone or closed, or its object deleted."""
-
-    def __init__(self, panel: TaskPanel) -> None:
-        self._panel = panel
-
-    def slotUndoDocument(self, doc: Any) -> None:  # noqa: N802
-        self._gone(doc == self._panel.doc)
-
-    slotRedoDocument = slotUndoDocument  # noqa: N815
-    slotDeletedDocument = slotUndoDocument  # noqa: N815
-
-    def slotDeletedObject(self, obj: Any) -> None:  # noqa: N802
-        self._gone(obj == self._panel.obj)
-
-    def _gone(self, ours: bool) -> None:
-        if ours:
-            # FreeCAD is in the middle of it: close once it has done
-            _when_idle(self._panel.doc, self._panel.abandon)
-
-
-def _when_idle(doc: Any, act: Callable[[], object]) -> None:
-    """Do it from the event loop, but not while a long recompute lets that in."""
-    def try_it() -> None:
-        if _recomputing(doc):
-            QtCore.QTimer.singleShot(20, try_it)
-        else:
-            act()
-
-    QtCore.QTimer.singleShot(0, try_it)
-
-
-def _recomputing(doc: Any) -> bool:
-    try:
-        return bool(doc.Recomputing)
-    except ReferenceError:  # closed meanwhile
-        return False
-
-
-def _edit(obj: Any) -> bool:
-    """Enter FreeCAD's edit mode of an object, which shows the panel; whether it did."""
-    gui = FreeCADGui.getDocument(obj.Document.Name)
-    return bool(getattr(obj.ViewObject, "Proxy", None)) and bool(gui.setEdit(obj.Name, 0))
-
-
-def _close_document(name: str) -> None:
-    if name in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(name)
-
-
-def _leave_edit(name: str) -> None:
-    if name in FreeCAD.listDocuments():
-        gui = FreeCADGui.getDocument(name)
-        if gui is not None and gui.getInEdit() is not None:
-            gui.resetEdit()
 
 
 def tell(title: str, text: str) -> None:
