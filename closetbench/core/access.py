@@ -15,15 +15,12 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from closetbench.core.component import Component
 from closetbench.core.envelope import Clearances, Envelope, fit_envelope
 from closetbench.core.figures import Figures
-from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Box
-from closetbench.core.parts import Role
 from closetbench.core.room import Room
 from closetbench.core.turning import (
     Slot,
@@ -39,7 +36,6 @@ PLAY = 10.0
 
 Size = tuple[float, float, float]
 AXES = "xyz"
-_CUT_IN_PLACE = (Role.FILLER, Role.MOULDING, Role.SHIM)
 
 
 @dataclass(frozen=True)
@@ -331,68 +327,3 @@ def _remedy(piece: Piece, way: Entrance, figures: Figures) -> str:
             f"{figures.length(way.size[2])}: put it on a base of its own"
         )
     return "; or ".join(ideas) or "make it smaller"
-
-
-def is_carried(component: Component) -> bool:
-    """Whether a component has to come in: not what lies in front of the closet, nor what is
-    thin and cut where it goes."""
-    return component.box.y1 > 0 and not all(
-        b.role in _CUT_IN_PLACE for b in component.bodies)
-
-
-def access_findings(
-    components: Iterable[Component], room: Room | None, envelope: Envelope,
-    figures: Figures | None = None,
-) -> tuple[list[Finding], tuple[Access, ...]]:
-    """Every component that does not go in whole, and every part of it that does not either."""
-    way = entrance(room, envelope) if room else None
-    if way is None:
-        return [], ()
-    form = figures or Figures()
-    known: dict[Size, Access] = {}
-
-    def ask(piece: Piece) -> Access:
-        key = (round(piece.size[0], 3), round(piece.size[1], 3), round(piece.size[2], 3))
-        if key not in known:
-            known[key] = way_in(piece, way, not piece.in_parts, form)
-        return replace(known[key], piece=piece)
-
-    found, ways = [], []
-    for component in components:
-        bodies = component.bodies
-        if not is_carried(component):
-            continue
-        whole = ask(Piece(component.name, component.box, len(bodies) > 1))
-        ways.append(whole)
-        if whole.passes:
-            continue
-        parts = [ask(Piece(b.full_name, b.box())) for b in bodies] if len(bodies) > 1 else [whole]
-        ways += parts if len(bodies) > 1 else []
-        stuck = [p for p in parts if not p.passes]
-        if not stuck:
-            found.append(Finding(
-                Severity.NOTE, component.name, "assemble-inside",
-                f"does not go in through the opening assembled ({whole.how}), but its parts do: "
-                "assemble it inside",
-                _SOURCE, _text(whole.piece.size, form), _limit(way, form),
-            ))
-        for one in stuck:
-            found.append(Finding(
-                Severity.WARNING, one.piece.name, "does-not-go-in",
-                f"does not go in through the opening: {one.how}; {one.remedy}",
-                _SOURCE, _text(one.piece.size, form), _limit(way, form),
-            ))
-    return found, tuple(ways)
-
-
-_SOURCE = (
-    f"geometry; ways that turn are searched with {PLAY:g} mm to spare all round, the closet empty"
-)
-
-
-def _text(sizes: Iterable[float], form: Figures) -> str:
-    return " x ".join(form.length(v) for v in sizes)
-
-
-def _limit(way: Entrance, form: Figures) -> str:
-    return f"opening {_text((way.width, way.height), form)}, inside {_text(way.size, form)}"

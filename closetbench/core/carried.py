@@ -7,13 +7,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from closetbench.core.access import AXES, Piece, Pose, is_carried
-from closetbench.core.bodies import Body
+from closetbench.core.access import AXES, Pose
 from closetbench.core.closet import Closet
-from closetbench.core.component import Component, box_around
 from closetbench.core.convex import Vector
-from closetbench.core.moves import Pull
-from closetbench.core.parts import Role
+from closetbench.core.pieces import Load, is_carried, loads_in
 
 STEP = 25.0
 """mm that a piece moves at most from one position shown to the next."""
@@ -27,19 +24,6 @@ STILL: Rotation = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
 
 
 @dataclass(frozen=True)
-class Load:
-    """A piece to carry in and the bodies of its component that it consists of.
-
-    ``whole``: the component as it will stand, assembled.
-    """
-
-    piece: Piece
-    component: str
-    bodies: frozenset[str]
-    whole: bool
-
-
-@dataclass(frozen=True)
 class Position:
     """Where a piece is: its pose, and how it is turned from the way that it will stand."""
 
@@ -48,28 +32,8 @@ class Position:
 
 
 def loads_of(closet: Closet) -> tuple[Load, ...]:
-    """Everything that is carried in: each component assembled, then its drawer boxes, then
-    each of its parts where it has more than one."""
-    return tuple(load for c in closet.components if is_carried(c) for load in _loads(c))
-
-
-def _loads(component: Component) -> Iterator[Load]:
-    bodies = component.bodies
-    names = frozenset(b.name for b in bodies)
-    yield Load(Piece(component.name, component.box, len(bodies) > 1), component.name, names, True)
-    for move in component.moves:
-        box = frozenset(b.name for b in bodies if b.name in getattr(move, "bodies", ())
-                        and b.role is not Role.FRONT)
-        if isinstance(move, Pull) and 1 < len(box) < len(names):
-            yield _load(f"{component.name}: {move.name}", component, box)
-    if len(bodies) > 1:
-        for body in bodies:
-            yield _load(body.full_name, component, frozenset((body.name,)))
-
-
-def _load(name: str, component: Component, names: frozenset[str]) -> Load:
-    found: list[Body] = [b for b in component.bodies if b.name in names]
-    return Load(Piece(name, box_around(found), len(found) > 1), component.name, names, False)
+    """Everything that is carried in, component by component."""
+    return tuple(load for c in closet.components if is_carried(c) for load in loads_in(c))
 
 
 def positions(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
-from closetbench.core.access import Access, access_findings
+from closetbench.core.access import Access
 from closetbench.core.anchoring import FreeUnit
 from closetbench.core.bench import BenchSpec
 from closetbench.core.bench_strength import Bench
@@ -24,6 +24,7 @@ from closetbench.core.face_frame import FaceFrameSpec
 from closetbench.core.figures import Figures
 from closetbench.core.fillers import Around, FillersSpec, Levelling, build_fillers
 from closetbench.core.findings import Finding, Severity
+from closetbench.core.goes_in import access_findings
 from closetbench.core.handling import part_weight as part_weight
 from closetbench.core.inside import Site
 from closetbench.core.joinery import JoineryRules

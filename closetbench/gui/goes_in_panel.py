@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from typing import Any
 
 from closetbench.core.access import PLAY, Access, Entrance, entrance, way_in
-from closetbench.core.carried import STEP, TURN, Load, Position, loads_of, positions
+from closetbench.core.carried import STEP, TURN, Position, loads_of, positions
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import Figures
+from closetbench.core.pieces import Load
 from closetbench.gui import palette, units
 from closetbench.gui.fields import ChoiceField, Field
 from closetbench.gui.form import Form

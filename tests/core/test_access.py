@@ -9,9 +9,11 @@ from itertools import pairwise, product
 import numpy as np
 import pytest
 
-from closetbench.core.access import Entrance, Piece, Pose, access_findings, entrance, way_in
+from closetbench.core.access import Entrance, Piece, Pose, entrance, way_in
 from closetbench.core.component import Component
 from closetbench.core.envelope import Clearances, fit_envelope
+from closetbench.core.goes_in import access_findings
+from closetbench.core.moves import Pull
 from closetbench.core.panel import Box, Panel
 from closetbench.core.parts import FACING, STANDING_ACROSS, Part, Place, Role
 from closetbench.core.room import Opening, Room
@@ -191,3 +193,30 @@ def test_findings_name_what_must_be_assembled_inside_and_what_never_goes_in() ->
     trim = component("trim", ("left", 2420.0, 20.0, Place((0.0, 0.0, 0.0), *STANDING_ACROSS)))
     trim = replace(trim, parts=tuple(replace(p, role=Role.MOULDING) for p in trim.parts))
     assert access_findings((ahead, trim), ROOM, box) == ([], ())
+
+
+def test_drawers_go_in_one_by_one_and_in_parts_only_where_they_must() -> None:
+    box = fit_envelope(ROOM, Clearances())
+    names = [f"{n} {side}" for n in (1, 2) for side in ("left", "right", "front")]
+    bank = component("bank", *(
+        (n, 300.0, 450.0, Place((20.0 + 700.0 * ("right" in n), 0.0, 400.0 * (n[0] == "2")),
+                                *STANDING_ACROSS))
+        for n in names
+    ))
+    bank = replace(
+        bank,
+        parts=tuple(replace(p, role=Role.FRONT) if "front" in p.name else p for p in bank.parts),
+        moves=tuple(
+            Pull(f"drawer {n}", frozenset(x for x in names if x[0] == n), (), 400.0)
+            for n in "12"
+        ),
+    )
+    found, ways = access_findings((bank,), ROOM, box)
+    assert found == []
+    assert [w.piece.name for w in ways] == [
+        "bank: drawer 1", "bank: drawer 2", "bank: 1 front", "bank: 2 front"]
+    narrow = replace(ROOM, opening=Opening(205.0, 400.0, 2000.0, 120.0))
+    found, ways = access_findings((bank,), narrow, box)
+    assert [(f.rule, f.subject) for f in found] == [
+        ("assemble-inside", "bank: drawer 1"), ("assemble-inside", "bank: drawer 2")]
+    assert "bank: 1 left" in {w.piece.name for w in ways if w.passes}
