@@ -182,8 +182,15 @@ class Hands:
         self._press(self.gui.QtWidgets.QDialogButtonBox.Close)
 
     def _press(self, which) -> None:
-        self.panel.press(which)
+        panel = self.panel
+        panel.press(which)
         self.wait(300)
+        # a preview that was on its way goes first, and may take long on a busy machine
+        refusable = which == self.gui.QtWidgets.QDialogButtonBox.Ok
+        for _ in range(20 if refusable else 100):
+            if not panel.is_open or (refusable and panel.first_error() is not None):
+                break
+            self.wait(50)
 
     def key(self, widget, key, text: str = "", modifiers=None) -> None:
         """A key, pressed and let go, if the widget outlives the first."""
