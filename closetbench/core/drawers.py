@@ -16,7 +16,7 @@ from closetbench.core.findings import Finding, Severity
 from closetbench.core.fixings import FASTENERS, longest_screw, shortest_screw
 from closetbench.core.fronts import FrontKind, FrontSpec, front_part, front_spans, out_of_square
 from closetbench.core.inside import Opening, Spot
-from closetbench.core.joinery import JoineryRules, check_panel
+from closetbench.core.joinery import JoineryRules, check_hole_row, check_panel
 from closetbench.core.materials import Catalogue, Material
 from closetbench.core.moves import Pull
 from closetbench.core.panel import Face, Grain, Groove, HoleRow, Panel, Rim, Run
@@ -108,6 +108,7 @@ def build_drawers(spec: DrawersSpec, opening: Opening, catalogue: Catalogue) -> 
             group.append(front_part(
                 spec.front, opening, catalogue, span, f"{name} front", spec.name
             ))
+            group = _pulls_through(group, spec.rules)
         groups.append((name, group))
     parts = [p for _, group in groups for p in group]
     for part in parts:
@@ -291,6 +292,24 @@ OVERSIZE_HOLE, OVERSIZE_FOR = 8.0, 4.0
 each way: common practice, no published source."""
 
 
+def _pulls_through(group: list[Part], rules: JoineryRules) -> list[Part]:
+    """The parts of a drawer with the holes of its front's pulls in the box front too, so that
+    pulls can be fastened from inside the box; none where a hole would meet a groove."""
+    front = group[-1]
+    at = next(i for i, p in enumerate(group) if p.role is Role.BOX_FRONT)
+    box = group[at]
+    dx, dz = (front.place.origin[i] - box.place.origin[i] for i in (0, 2))
+    panel = box.panel
+    for row in front.panel.holes:
+        behind = replace(row, x=row.x + dx, y=row.y + dz, depth=panel.thickness)
+        try:
+            check_hole_row(panel, behind, box.full_name, rules)
+        except ClosetError:
+            continue
+        panel = replace(panel, holes=(*panel.holes, behind))
+    return [replace(p, panel=panel) if i == at else p for i, p in enumerate(group)]
+
+
 def _screws(
     spec: DrawersSpec, board: Material, opening: Opening, catalogue: Catalogue
 ) -> tuple[str, str | None]:
@@ -334,7 +353,8 @@ def _hardware(
         if screws[1]:
             needs.append(HardwareNeed(screws[1], 2 * count, "fronts to drawer boxes"))
         if spec.front.pulls:
-            needs.append(HardwareNeed("pull", spec.front.pulls * count, "drawer fronts"))
+            needs.append(HardwareNeed(
+                "pull", spec.front.pulls * count, "drawer fronts and the boxes behind them"))
     return tuple(needs)
 
 

@@ -175,8 +175,23 @@ def test_front_and_box_front_are_drilled_for_each_other():
     (row,) = front.holes
     assert row.count == 2
     assert row.centres()[0][0] == pytest.approx(front.length / 4)
-    (screws,) = parts(built, Role.BOX_FRONT)[0].panel.holes
+    box = parts(built, Role.BOX_FRONT)[0]
+    screws, pulls = box.panel.holes
     assert (screws.diameter, screws.depth) == (8.0, 12.0)
+    # the pulls' screws go through both
+    assert (pulls.diameter, pulls.depth) == (5.0, 12.0)
+    through = [[p.place.point(x, y, 0.0)[::2] for x, y in r.centres()]
+               for p, r in ((parts(built, Role.FRONT)[0], row), (box, pulls))]
+    assert through[0] == [pytest.approx(at) for at in through[1]]
+
+
+def test_a_pull_before_the_groove_of_the_bottom_is_left_to_its_own_screws():
+    """A front that hangs far below its box: the pull lies before the groove or under the box."""
+    spec = DrawersSpec("D", Spot("A", 1, 1, height=120.0), box_height=45.0, slide="undermount")
+    built = closet(spec)
+    box = parts(built, Role.BOX_FRONT)[0]
+    for row in box.panel.holes:
+        assert row.name == "front screws" or row.y > 13.0 + 6.0
 
 
 def test_hardware_is_counted_per_drawer():
