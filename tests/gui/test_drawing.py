@@ -7,5 +7,5 @@ pytestmark = pytest.mark.gui
 
 @pytest.mark.parametrize("metric", [True, False], ids=["metric", "inches"])
 def test_a_page_of_drawings(gui, metric):
-    run = gui("drawing.py", timeout=400, metric=metric)
+    run = gui("drawing.py", timeout=600, metric=metric)
     assert run.checks > 20

@@ -71,6 +71,8 @@ def again(gui, hands):
     gui.check("OUT OF DATE" in sheet.Template.EditableTexts["status"], "it says so")
     hands.run("Closetbench_Drawing")
     hands.choose("paper", "A4")
+    hands.tick("plan", False)
+    hands.count("sections", 0)
     hands.ok()
     for _ in range(100):
         yield 200
