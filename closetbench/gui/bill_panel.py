@@ -39,6 +39,8 @@ class Settings:
 class BillPanel(SpecPanel):
     """Shows the bill and writes it as CSV."""
 
+    page = "Bill"
+
     def spec(self) -> Settings:
         return Settings(
             self.obj.RouterBit.Value or None, 100 * self.obj.BandWaste, self.obj.SparePer)

@@ -71,6 +71,8 @@ def _names() -> Iterator[str]:
 class CarcassPanel(SpecPanel):
     """Sizes, bays, joints, base and back of a carcass."""
 
+    page = "Carcass"
+
     # -- the specification
 
     def spec(self) -> Any:

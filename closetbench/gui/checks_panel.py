@@ -50,6 +50,9 @@ def _tr(text: str) -> str:
 class ChecksPanel(TaskPanel):
     """The findings of a closet, which this panel reads and never changes."""
 
+    page = "Checks"
+    only_shows = True
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet
@@ -109,11 +112,6 @@ class ChecksPanel(TaskPanel):
         self._tables = [t for t in self._tables if t is not table]
 
     # -- closing
-
-    def getStandardButtons(self) -> int:  # noqa: N802
-        """Close alone: there is nothing to take back."""
-        close = QtWidgets.QDialogButtonBox.Close
-        return close.value if hasattr(close, "value") else int(close)
 
     def reject(self) -> bool:
         """What the user changed elsewhere while the panel was open stays."""

@@ -53,6 +53,8 @@ class Settings:
 class ClosetPanel(SpecPanel):
     """Settings that hold for the whole closet, and what it comes to."""
 
+    page = "Closet"
+
     def spec(self) -> Settings:
         obj = self.obj
         measured = {key: _number(text) for key, text in obj.Measured.items()}

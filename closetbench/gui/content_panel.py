@@ -54,6 +54,9 @@ class ContentPanel(SpecPanel):
 
     # -- the specification
 
+    def help_page(self) -> str:
+        return class_of(self.obj)
+
     def spec(self) -> Any:
         spec = bridge.spec_of(self.obj)
         if self._has_spot and spec.spot is None:

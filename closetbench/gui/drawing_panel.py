@@ -36,6 +36,8 @@ def _tr(text: str) -> str:
 class DrawingPanel(TaskPanel):
     """Makes the page in one undo step."""
 
+    page = "Drawing"
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet

@@ -31,6 +31,8 @@ def layout_for(closet: Any) -> Any:
 class DxfPanel(TaskPanel):
     """Writes DXF files; the document does not change."""
 
+    page = "Dxf"
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet

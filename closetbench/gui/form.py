@@ -44,7 +44,6 @@ class Form(QtWidgets.QWidget):
             self.grid.setColumnStretch(column, 1)
             if tip:
                 field.widget.setToolTip(tip)
-                field.widget.setWhatsThis(tip)
             self._labels[field.name] = label
         if len(fields) == 1:
             label.setBuddy(fields[0].widget)

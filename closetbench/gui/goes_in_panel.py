@@ -47,6 +47,8 @@ def loads_meant(loads: Sequence[Load], selected: Sequence[Any]) -> frozenset[str
 class GoesInPanel(LookingPanel):
     """Pieces in a table, the answer for each, and its way in on a slider."""
 
+    page = "GoesIn"
+
     def __init__(self, closet: Any, title: str, selected: Sequence[Any] = ()) -> None:
         super().__init__(closet, title)
         self.loads = loads_of(self.built)

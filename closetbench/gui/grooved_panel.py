@@ -32,6 +32,8 @@ def _tr(text: str) -> str:
 class GroovedPanelPanel(SpecPanel):
     """Size, grooves, rabbets and bands of one panel."""
 
+    page = "Panel"
+
     def spec(self) -> PanelSpec:
         return bridge.spec_of(self.obj)  # type: ignore[return-value]
 

@@ -70,6 +70,8 @@ class LimitField(CountField):
 class LayoutPanel(SpecPanel):
     """Plans the sheets, shows how they are cut."""
 
+    page = "Layout"
+
     # -- the specification
 
     def spec(self) -> Cutting:

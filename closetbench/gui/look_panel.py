@@ -70,6 +70,9 @@ _GLANCE = 300
 class LookPanel(TaskPanel):
     """Shows a closet in other ways."""
 
+    page = "Look"
+    only_shows = True
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet
@@ -183,11 +186,6 @@ class LookPanel(TaskPanel):
     def show(self) -> None:
         super().show()
         FreeCAD.addDocumentObserver(self._follow)
-
-    def getStandardButtons(self) -> int:  # noqa: N802
-        """Close alone: there is nothing to take back."""
-        close = QtWidgets.QDialogButtonBox.Close
-        return close.value if hasattr(close, "value") else int(close)
 
     def reject(self) -> bool:
         """What the user changed elsewhere while the panel was open stays."""

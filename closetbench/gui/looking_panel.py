@@ -9,7 +9,6 @@ import FreeCAD
 
 from closetbench.core.closet import Closet
 from closetbench.gui import scene
-from closetbench.gui.qt import QtWidgets
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 from closetbench.model.base import ours
@@ -20,6 +19,7 @@ class LookingPanel(TaskPanel):
     """``root``: nodes of the panel's own in the 3D view, in the closet's frame, as long as
     it is open. Parts may be hidden in the view meanwhile; no property says so."""
 
+    only_shows = True
     node = "ClosetbenchLooking"
 
     def __init__(self, closet: Any, title: str) -> None:
@@ -33,11 +33,6 @@ class LookingPanel(TaskPanel):
     def show(self) -> None:
         scene.put_in(self.survey.ViewObject, self.root)
         super().show()
-
-    def getStandardButtons(self) -> int:  # noqa: N802
-        """Close alone: there is nothing to take back."""
-        close = QtWidgets.QDialogButtonBox.Close
-        return close.value if hasattr(close, "value") else int(close)
 
     def reject(self) -> bool:
         """What the user changed elsewhere while the panel was open stays."""

@@ -32,6 +32,8 @@ def _tr(text: str) -> str:
 class OffcutsPanel(TaskPanel):
     """Edits the list of offcuts at hand."""
 
+    page = "Offcuts"
+
     def build(self) -> None:
         self._shown: tuple[Offcut, ...] | None = None
         self.form = [self._list(), self._jobs()]

@@ -23,6 +23,8 @@ def _tr(text: str) -> str:
 class OpensPanel(LookingPanel):
     """A row for each thing that opens; green where it moves freely, red where it hits."""
 
+    page = "Opens"
+
     def build(self) -> None:
         self.sweeps = sweeps(self.built)
         if not self.sweeps:

@@ -48,6 +48,8 @@ _ENDINGS = (
 class PicturesPanel(TaskPanel):
     """Writes pictures; the document and the view do not change."""
 
+    page = "Pictures"
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet

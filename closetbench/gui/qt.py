@@ -17,9 +17,9 @@ except ImportError:  # FreeCAD 0.20 has the widgets in QtGui
 
 Signal = QtCore.Signal
 
-_RESOURCES = Path(__file__).resolve().parent.parent.parent / "resources"
-ICONS = _RESOURCES / "icons"
-TRANSLATIONS = _RESOURCES / "translations"
+RESOURCES = Path(__file__).resolve().parent.parent.parent / "resources"
+ICONS = RESOURCES / "icons"
+TRANSLATIONS = RESOURCES / "translations"
 _COMMON = "Closetbench"
 
 

@@ -32,6 +32,8 @@ def _own_catalogue() -> str:
 class StartPanel(SurveyPanel):
     """A survey panel with the name of the closet on top."""
 
+    page = "Start"
+
     @classmethod
     def begin(cls, doc: Any, title: str, new_document: bool) -> bool:
         """Open the panel over a new closet; lengths in its papers follow FreeCAD's units."""

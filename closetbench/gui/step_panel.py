@@ -26,6 +26,8 @@ def _tr(text: str) -> str:
 class StepPanel(TaskPanel):
     """Writes the file; the document does not change."""
 
+    page = "Step"
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet

@@ -40,6 +40,8 @@ def _tr(text: str) -> str:
 class SurveyPanel(SpecPanel):
     """Readings or sizes, clearances, and what fits."""
 
+    page = "Survey"
+
     # -- the specification
 
     def spec(self) -> Site:

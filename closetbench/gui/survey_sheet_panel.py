@@ -32,6 +32,8 @@ def _tr(text: str) -> str:
 class SurveySheetPanel(TaskPanel):
     """Writes the sheet; the document does not change."""
 
+    page = "SurveySheet"
+
     def __init__(self, closet: Any, title: str) -> None:
         super().__init__(closet.Document, title)
         self.closet = closet

@@ -17,6 +17,7 @@ import FreeCADGui
 from closetbench.core.errors import ClosetError
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
+from closetbench.gui.help_pages import INDEX, page_url
 from closetbench.gui.hosting import Observer, close_document, enter_edit, leave_edit, when_idle
 from closetbench.gui.looking import show_all
 from closetbench.gui.qt import QtCore, QtWidgets, busy, run_modal, translate
@@ -47,6 +48,10 @@ class TaskPanel(QtCore.QObject):
 
     current: ClassVar[TaskPanel | None] = None
     """The panel that is open, if it is ours."""
+    page = INDEX
+    """The page of help, by its name."""
+    only_shows = False
+    """Whether there is nothing to take back: Close takes the place of OK and Cancel."""
 
     def __init__(
         self,
@@ -306,8 +311,17 @@ class TaskPanel(QtCore.QObject):
         return field
 
     def eventFilter(self, watched: QtCore.QObject, event: QtCore.QEvent) -> bool:  # noqa: N802
-        """Enter takes a changed value; in an unchanged field, or with Ctrl, it is OK."""
-        if event.type() != QtCore.QEvent.KeyPress:
+        """Enter takes a changed value; in an unchanged field, or with Ctrl, it is OK. F1 is
+        Help, ahead of FreeCAD's own."""
+        if event.type() not in (QtCore.QEvent.KeyPress, QtCore.QEvent.ShortcutOverride):
+            return False
+        if event.key() == QtCore.Qt.Key_F1 and event.modifiers() == QtCore.Qt.NoModifier:
+            if event.type() == QtCore.QEvent.ShortcutOverride:
+                event.accept()
+            else:
+                self.helpRequested()
+            return True
+        if event.type() == QtCore.QEvent.ShortcutOverride:
             return False
         if event.key() not in (QtCore.Qt.Key_Return, QtCore.Qt.Key_Enter):
             return False
@@ -324,9 +338,20 @@ class TaskPanel(QtCore.QObject):
     # -- FreeCAD's side of a task panel
 
     def getStandardButtons(self) -> int:  # noqa: N802
-        """OK and Cancel, as FreeCAD asks for them."""
-        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
+        """OK and Cancel, or Close, and Help, as FreeCAD asks for them."""
+        box = QtWidgets.QDialogButtonBox
+        buttons = (box.Close if self.only_shows else box.Ok | box.Cancel) | box.Help
         return buttons.value if hasattr(buttons, "value") else int(buttons)
+
+    def helpRequested(self) -> None:  # noqa: N802
+        """The button Help, or F1 in a field."""
+        from closetbench.gui import help as window
+
+        window.show(self.help_page())
+
+    def help_page(self) -> str:
+        """The name of the page that says what is to be done here."""
+        return self.page
 
     def modifyStandardButtons(self, buttons: QtWidgets.QDialogButtonBox) -> None:  # noqa: N802
         """Keep the buttons, to press them by key."""
@@ -341,7 +366,7 @@ class TaskPanel(QtCore.QObject):
     def settle(self) -> None:
         """Put the fields into their order; called again when there are new ones."""
         for field in self.fields:
-            self.watch(field)
+            self.watch(field).widget.setWhatsThis(page_url(self.help_page()))
         for before, after in pairwise(self.fields):
             QtWidgets.QWidget.setTabOrder(before.widget, after.widget)
 

@@ -15,7 +15,9 @@ _CLOSET = _QT("Workbench", "Closet")
 _SHOP = _QT("Workbench", "Closet shop papers")
 _VIEW = _QT("Workbench", "Closet views")
 
-MODULES = ("guide", "closet", "components", "contents", "papers", "checks", "room", "seeing")
+MODULES = (
+    "guide", "closet", "components", "contents", "papers", "checks", "room", "seeing", "help",
+)
 """Modules of closetbench.gui.commands; each has a tuple COMMANDS."""
 
 
@@ -33,7 +35,7 @@ def toolbars() -> dict[str, list[str]]:
             "Closetbench_BillSheet", "Closetbench_Drawing", "Closetbench_Step",
             "Closetbench_Examples",
         ],
-        _VIEW: ["Closetbench_Look", "Closetbench_Pictures"],
+        _VIEW: ["Closetbench_Look", "Closetbench_Pictures", "Closetbench_Help"],
     }
 
 

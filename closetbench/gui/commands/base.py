@@ -7,6 +7,7 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from closetbench.gui.help_pages import page_url
 from closetbench.gui.qt import icon_file, translate
 
 mark = FreeCAD.Qt.QT_TRANSLATE_NOOP
@@ -27,10 +28,14 @@ class Command:
             "MenuText": self.text,
             "ToolTip": self.tip,
             "StatusTip": self.tip,
-            "WhatsThis": self.tip,
+            "WhatsThis": page_url(self.name),
             "Pixmap": icon_file(self.icon),
         }
         return shown | ({"Accel": self.accel} if self.accel else {})
+
+    def CmdHelpURL(self) -> str:  # noqa: N802
+        """The command's page of help."""
+        return page_url(self.name)
 
     def IsActive(self) -> bool:  # noqa: N802
         """Usable while no task panel is open; what else is needed is said when it runs."""

@@ -11,6 +11,7 @@ from closetbench.gui.commands.base import (
     mark,
     there_are,
 )
+from closetbench.gui.help_pages import page_url
 
 
 class Start(Command):
@@ -120,8 +121,12 @@ class Examples:
         tip = mark("Closetbench_Examples", "Open an example closet in a document of its own")
         return {
             "MenuText": mark("Closetbench_Examples", "Examples"),
-            "ToolTip": tip, "StatusTip": tip, "WhatsThis": tip,
+            "ToolTip": tip, "StatusTip": tip, "WhatsThis": page_url(self.name),
         }
+
+    def CmdHelpURL(self) -> str:  # noqa: N802
+        """The page of help."""
+        return page_url(self.name)
 
     def IsActive(self) -> bool:  # noqa: N802
         """Usable while no task panel is open."""

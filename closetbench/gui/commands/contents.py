@@ -5,6 +5,7 @@ from __future__ import annotations
 import FreeCADGui
 
 from closetbench.gui.commands.base import Command, chosen, mark, there_are
+from closetbench.gui.help_pages import page_url
 
 # Class of the objects, menu text, tip, icon. FreeCAD's translation collects the texts.
 _KINDS = (
@@ -82,8 +83,12 @@ class Contents:
         tip = mark("Closetbench_Contents", "Put drawers, doors, rods and the like into a closet")
         return {
             "MenuText": mark("Closetbench_Contents", "Contents"),
-            "ToolTip": tip, "StatusTip": tip, "WhatsThis": tip,
+            "ToolTip": tip, "StatusTip": tip, "WhatsThis": page_url(self.name),
         }
+
+    def CmdHelpURL(self) -> str:  # noqa: N802
+        """The page of help."""
+        return page_url(self.name)
 
     def IsActive(self) -> bool:  # noqa: N802
         """Usable while no task panel is open."""
