@@ -15,6 +15,7 @@ from closetbench.core.joinery import Joint
 from closetbench.core.specs import BackKind, BaseKind, BaySpec, CarcassSpec, TopKind
 from closetbench.gui import choices, units
 from closetbench.gui.bays_form import BaysForm
+from closetbench.gui.component_sketch import ComponentSketch, labels_in
 from closetbench.gui.fields import (
     CheckField,
     ChoiceField,
@@ -33,6 +34,13 @@ from closetbench.model.make import MATERIAL, write_spec
 CONTEXT = "Closetbench_Carcass"
 
 
+_AS_THE_LAST = (
+    "depth", "base", "back", "joint", "shelf_joint", "top", "band", "shelf_band", "shelf_lip",
+    "rules", "drill", "groove_stop", "against_back",
+)
+"""What a new carcass has from the one before it, beside the board."""
+
+
 def _tr(text: str) -> str:
     return translate(CONTEXT, text)
 
@@ -49,8 +57,8 @@ def new_spec(closet: Any) -> CarcassSpec:
     name = next(n for n in _names() if n not in taken)
     spec = CarcassSpec(name, standing[-1].material if standing else MATERIAL)
     if standing:
-        spec = replace(
-            spec, depth=standing[-1].depth, base=standing[-1].base, back=standing[-1].back)
+        last = standing[-1]
+        spec = replace(spec, **{name: getattr(last, name) for name in _AS_THE_LAST})
         right = max(c.box.x1 for c in built.components if c.bays)
         left_over = built.envelope.width - right
         board = bridge.catalogue_of(closet).material(spec.material)
@@ -92,10 +100,13 @@ class CarcassPanel(SpecPanel):
         self.bays = BaysForm(self._grow, self._drop)
         self.form = [self._main(), self.bays, self._make_up(), self._results()]
         self.bind(*self.fields)
+        self.sketch.follow(self.fields, labels_in(self.forms))
         self._bay_rows()
 
     def _main(self) -> Form:
         form = Form(_tr("Carcass"), "carcass")
+        self.sketch = ComponentSketch("Carcass")
+        form.whole(self.sketch)
         form.row(_tr("Name"), TextField("name"))
         form.row(_tr("Material"), ChoiceField("material", choices.materials(self.catalogue)))
         blank = _tr("envelope")

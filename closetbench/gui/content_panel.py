@@ -5,9 +5,11 @@ One panel for all: its fields follow from the specification.
 
 from __future__ import annotations
 
+import math
 import typing
-from collections.abc import Iterator
-from dataclasses import MISSING, fields, replace
+from collections.abc import Iterable, Iterator
+from dataclasses import MISSING, fields, is_dataclass, replace
+from enum import Enum
 from itertools import chain, count
 from typing import Any
 
@@ -18,6 +20,7 @@ from closetbench.core.inside import Spot
 from closetbench.core.specs import CarcassSpec
 from closetbench.gui import units
 from closetbench.gui.cards_form import CardsForm
+from closetbench.gui.component_sketch import ComponentSketch, labels_in
 from closetbench.gui.fields import ChoiceField, CountField, LengthField, TextField
 from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import translate
@@ -89,8 +92,11 @@ class ContentPanel(SpecPanel):
             self._spot(place, type(None) in typing.get_args(hints["spot"]))
         own = form_of(spec, self.title_of(kind), icon, self.catalogue)
         self.lists = {name: self._list(own, name, inner) for name, inner in record_lists(spec)}
+        self.sketch = ComponentSketch(kind)
+        place.whole(self.sketch)
         self.form = [place, own, self._results()]
         self.bind(*self.fields)
+        self.sketch.follow(self.fields, labels_in(self.forms))
         for name in self.lists:
             self._cards(name)
 
@@ -225,7 +231,30 @@ def new_spec(closet: Any, kind: str, preferred: str = "") -> Any:
         closet.Label, _tr("carcass"), _tr("none"), _tr("add a carcass for it to stand in first"))
 
 
+def _as_the_last(spec: type[Any], standing: Iterable[Any]) -> dict[str, Any]:
+    """The materials, kinds and joints of the last component of the same kind: what a user
+    chooses once. Sizes are those of the place."""
+    last = next((s for s in reversed(list(standing)) if type(s) is spec), None)
+    hints = typing.get_type_hints(spec)
+    return {
+        f.name: getattr(last, f.name) for f in fields(spec)
+        if last is not None and f.name not in ("name", "carcass", "spot")
+        and isinstance(hints[f.name], type)
+        and (issubclass(hints[f.name], str | bool | Enum) or is_dataclass(hints[f.name]))
+    }
+
+
 def _tries(closet: Any, kind: str, name: str, preferred: str) -> Iterator[Any]:
+    spec = CONTENTS[kind].spec
+    remembered = _as_the_last(spec, bridge.design_of(closet).components)
+    if remembered:
+        yield from _places(closet, kind, remembered | {"name": name}, preferred)
+    yield from _places(closet, kind, {"name": name}, preferred)
+
+
+def _places(
+    closet: Any, kind: str, values: dict[str, Any], preferred: str
+) -> Iterator[Any]:
     spec = CONTENTS[kind].spec
     hints = typing.get_type_hints(spec)
     built = bridge.closet_of(closet)
@@ -233,12 +262,11 @@ def _tries(closet: Any, kind: str, name: str, preferred: str) -> Iterator[Any]:
     hosts.sort(key=lambda c: c.name != preferred)
     specs = {s.name: s for s in built.design.components}
     needed = {f.name for f in fields(spec) if f.default is MISSING and f.default_factory is MISSING}
-    values: dict[str, Any] = {"name": name}
     if "material" in needed:
-        values["material"] = next(
-            (s.material for s in specs.values() if isinstance(s, CarcassSpec)), MATERIAL)
+        values.setdefault("material", next(
+            (s.material for s in specs.values() if isinstance(s, CarcassSpec)), MATERIAL))
     if "heights" in needed:
-        values["heights"] = (built.envelope.height * 0.6,)
+        values["heights"] = (float(math.floor(built.envelope.height * 0.6)),)
     if "carcass" in hints:
         yield from (spec(**values, carcass=host.name) for host in hosts)
     elif "spot" not in hints:
@@ -255,8 +283,9 @@ def _tries(closet: Any, kind: str, name: str, preferred: str) -> Iterator[Any]:
                     "height": (box.z1 - box.z0) * _PART - _PLAY,
                     "depth": (box.y1 - box.y0) * _PART - _PLAY,
                 }
+                # whole millimetres, as a tape would say
                 sizes = {
-                    n: room[word] for n in needed for word in room if n.startswith(word)
+                    n: float(math.floor(room[word])) for n in needed for word in room if n.startswith(word)
                 }
                 for more in _VARIANTS.get(kind, ({},)):
                     yield spec(**values, **sizes, **more, spot=spot)

@@ -96,6 +96,10 @@ class Form(QtWidgets.QWidget):
         self.contents.remove(field)
         self._errors.pop(field.name).deleteLater()
 
+    def label(self, name: str) -> str:
+        """The words beside an editor, "" where there are none."""
+        return self._labels[name].text() if name in self._labels else ""
+
     def all_forms(self) -> list[Form]:
         """This form and those within it."""
         within = (one for one in self.contents if isinstance(one, Form))

@@ -5,6 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+import FreeCADGui
+
 from closetbench.core.errors import ClosetError
 from closetbench.gui import settings
 from closetbench.gui.fields import Field, TextField
@@ -55,6 +57,15 @@ class StartPanel(SurveyPanel):
         self.name.put(bridge.closet_for(self.obj).Label)
         self.name.edited.connect(self._rename)
         self.form.insert(0, head)
+
+    def accept(self) -> bool:
+        """OK: what comes next is meant for this closet."""
+        closet = bridge.closet_for(self.obj)
+        if not super().accept():
+            return False
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.Selection.addSelection(closet)
+        return True
 
     def first_field(self) -> Field:
         return self.name

@@ -96,3 +96,36 @@ def one_closely(gui, hands):
     gui.equal([o.Label for o in hands.doc.Objects if not o.isValid()], [], "invalid objects")
     gui.shot("example")
     gui.view_shot("view")
+    yield from as_the_last(gui, hands)
+
+
+def as_the_last(gui, hands):
+    """What was chosen once is there the next time; the sketch shows the length in hand."""
+    hands.run("Closetbench_BoxRoom")
+    hands.run("Closetbench_Start")
+    hands.type("width", "2600")
+    hands.ok()
+    hands.run("Closetbench_Carcass")
+    hands.type("width", "1000")
+    hands.choose("material", "veneer-core plywood 18 mm")
+    hands.choose("joint", "screws")
+    hands.choose("top", hands.widget("top").itemText(1))
+    hands.ok()
+    hands.run("Closetbench_Carcass")
+    gui.equal(hands.widget("material").currentText(), "veneer-core plywood 18 mm", "board")
+    gui.equal(hands.widget("joint").currentText(), "screws", "joint as the last carcass")
+    hands.widget("base.setback").setFocus()
+    yield 100
+    gui.equal(hands.panel.sketch.shown, "base.setback", "length that the sketch points out")
+    gui.shot("carcass_sketch")
+    hands.ok()
+    hands.run("Closetbench_Doors")
+    hands.choose("front.kind", "inset")
+    hands.ok()
+    hands.run("Closetbench_Doors")
+    gui.equal(hands.widget("front.kind").currentText(), "inset", "front as the last doors")
+    hands.widget("pull_height").setFocus()
+    yield 100
+    gui.equal(hands.panel.sketch.shown, "pull_height", "length that the sketch points out")
+    gui.shot("doors-sketch")
+    hands.cancel()

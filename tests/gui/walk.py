@@ -1,0 +1,263 @@
+"""Random edits by the workbench's own commands and panels, undone and redone.
+
+A walk is repeatable by its seed. What it did is kept as a list of words, so that a walk
+that ends wrong can be read.
+"""
+
+from __future__ import annotations
+
+import random
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+
+KINDS = (
+    "Drawers", "Doors", "Rods", "ShoeShelves", "Bench", "CornerShelves", "OverShelf", "FaceFrame",
+    "Fillers", "Existing",
+)
+LEFT_OUT = (
+    "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_ShapeCache", "Visibility", "Label2")
+"""Properties that FreeCAD keeps for itself."""
+
+
+def snapshot(doc: Any) -> dict[str, Any]:
+    """All properties of all objects of ours by name; of a shape its volume, area and faces."""
+    from closetbench.model.base import class_of
+
+    return {
+        f"{obj.Name}.{name}": _plain(getattr(obj, name))
+        for obj in doc.Objects if class_of(obj)
+        for name in obj.PropertiesList if name not in LEFT_OUT
+    }
+
+
+def _plain(value: Any) -> Any:
+    if hasattr(value, "isNull") and hasattr(value, "Faces"):
+        if value.isNull():
+            return "no shape"
+        return len(value.Faces), round(value.Volume, 1), round(value.Area, 1)
+    if hasattr(value, "TypeId"):
+        return value.Name
+    if isinstance(value, (list, tuple)):
+        return [_plain(v) for v in value]
+    if isinstance(value, float):
+        return round(value, 6)
+    if hasattr(value, "Value"):
+        return round(value.Value, 6)
+    return str(value)
+
+
+def differences(wanted: dict[str, Any], got: dict[str, Any], most: int = 6) -> list[str]:
+    """Where two snapshots differ, in words."""
+    keys = sorted(wanted.keys() | got.keys())
+    found = [k for k in keys if wanted.get(k, "none") != got.get(k, "none")]
+    told = [f"{k}: {wanted.get(k, 'none')!s:.60} -> {got.get(k, 'none')!s:.60}" for k in found]
+    return told[:most] + ([f"and {len(found) - most} more"] if len(found) > most else [])
+
+
+class Walk:
+    """One document and a sequence of random steps in it. ``gui``: the harness's driver."""
+
+    def __init__(self, gui: Any, seed: int) -> None:
+        self.gui = gui
+        self.rnd = random.Random(seed)
+        self.log: list[str] = []
+        self._closer = gui.QtCore.QTimer()
+        self._closer.timeout.connect(self._answer)
+        self._closer.start(30)
+
+    # -- the whole
+
+    def run(self, count: int) -> list[str]:
+        """A closet, ``count`` steps, all undone, all redone; what was wrong, in words."""
+        from closetbench.core.closet import ClosetDesign
+        from closetbench.core.inside import Spot
+        from closetbench.core.rods import RodsSpec
+        from closetbench.core.specs import BaySpec, CarcassSpec
+        from closetbench.model.make import closet_from_design
+
+        case = CarcassSpec("A", "ply18", width=1100.0, bays=(BaySpec(fixed=1), BaySpec()))
+        self.doc = FreeCAD.newDocument("Walk")
+        self.doc.UndoMode = 1
+        closet_from_design(self.doc, ClosetDesign(
+            "C", size=(2400.0, 600.0, 2400.0),
+            components=(case, RodsSpec("Rods", Spot("A", 1, 2)))))
+        self.doc.recompute()
+        self.doc.clearUndos()
+        self._settle()
+        start, wrong = snapshot(self.doc), []
+        for _ in range(count):
+            self._step()
+        end, steps = snapshot(self.doc), self.doc.UndoCount
+        while self.doc.UndoCount:
+            self.doc.undo()
+        for what in ("undo", "recompute after undo"):
+            found = differences(start, snapshot(self.doc))
+            wrong += [f"{what}: {line}" for line in found]
+            self.doc.recompute()
+        while self.doc.RedoCount:
+            self.doc.redo()
+        for what in ("redo", "recompute after redo"):
+            found = differences(end, snapshot(self.doc))
+            wrong += [f"{what}: {line}" for line in found]
+            self.doc.recompute()
+        self.undo_steps = steps
+        self._closer.stop()
+        FreeCAD.closeDocument(self.doc.Name)
+        self._settle()
+        return wrong
+
+    def _step(self) -> None:
+        self._settle()
+        kinds = (
+            (self._edit, 12), (self._add, 5), (self._bay, 1), (self._copy, 2), (self._delete, 3),
+            (self._undo, 4), (self._survey, 2), (self._papers, 1), (self._carcass, 1),
+        )
+        act = self.rnd.choices([k for k, _ in kinds], [w for _, w in kinds])[0]
+        self.log.append(act.__name__.strip("_"))
+        act()
+        if self.doc.RedoCount == 0:
+            self._settle()
+
+    # -- what a step may be
+
+    def _edit(self) -> None:
+        from closetbench.model.base import class_of
+
+        found = [o for o in self.doc.Objects
+                 if class_of(o) in ("Carcass", "GroovedPanel", "Closet", *KINDS)]
+        obj = self.rnd.choice(found)
+        self.log[-1] += f" {obj.Label}"
+        obj.ViewObject.Proxy.doubleClicked(obj.ViewObject)
+        self._settle()
+        self._in_panel(self.rnd.randint(1, 3))
+
+    def _survey(self) -> None:
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.runCommand("Closetbench_Survey")
+        self._settle()
+        self._in_panel(1)
+
+    def _add(self) -> None:
+        kind = self.rnd.choice(KINDS)
+        self.log[-1] += f" {kind}"
+        self._select(self._one("Carcass"))
+        FreeCADGui.runCommand(f"Closetbench_{kind}")
+        self._settle()
+        self._in_panel(self.rnd.randint(0, 1))
+
+    def _carcass(self) -> None:
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.runCommand(self.rnd.choice(("Closetbench_Carcass", "Closetbench_Panel")))
+        self._settle()
+        self._in_panel(self.rnd.randint(0, 1))
+
+    def _papers(self) -> None:
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.runCommand(self.rnd.choice(
+            ("Closetbench_Bill", "Closetbench_Layout", "Closetbench_Offcuts")))
+        self._settle()
+        self._in_panel(0)
+
+    def _bay(self) -> None:
+        self._select(self._one("Carcass"))
+        FreeCADGui.runCommand("Closetbench_Bay")
+
+    def _copy(self) -> None:
+        self._select(self._one("Carcass", *KINDS))
+        FreeCADGui.runCommand("Closetbench_Duplicate")
+
+    def _delete(self) -> None:
+        self._select(self._one(*KINDS, "CutLayout", "Bill", "GroovedPanel"))
+        if FreeCADGui.Selection.getSelection(self.doc.Name):
+            FreeCADGui.runCommand("Std_Delete")
+            self._settle()
+
+    def _undo(self) -> None:
+        back = self.rnd.randint(1, 4)
+        for command, times in (("Std_Undo", back), ("Std_Redo", self.rnd.randint(0, back))):
+            for _ in range(times):
+                FreeCADGui.runCommand(command)
+                self._settle()
+
+    # -- how
+
+    def _in_panel(self, changes: int) -> None:
+        from closetbench.gui.task import TaskPanel
+
+        panel = TaskPanel.current
+        if panel is None:
+            self.log[-1] += " (refused)"
+            return
+        for _ in range(changes):
+            self._change(panel)
+        wrong = panel.first_error() is not None
+        if wrong or self.rnd.random() < 0.15:
+            self.log[-1] += " cancel"
+            panel.press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
+        else:
+            panel.press(self.gui.QtWidgets.QDialogButtonBox.Ok)
+        for _ in range(200):
+            self._settle()
+            if TaskPanel.current is None:
+                return
+            self.gui.settle(20)
+        self.log[-1] += " (stuck)"
+        panel.press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
+        self.gui.settle(200)
+
+    def _change(self, panel: Any) -> None:
+        from closetbench.core.errors import ClosetError
+        from closetbench.gui import fields
+
+        usable = [f for f in panel.fields if f.widget.isEnabled()]
+        field = self.rnd.choice(usable)
+        self.log[-1] += f" {field.name}"
+        if isinstance(field, fields.LengthField):
+            try:
+                now = field.value()
+            except ClosetError:
+                return
+            factor = self.rnd.choice((0.8, 0.95, 1.05, 1.2))
+            shown = "" if field.blank and self.rnd.random() < 0.3 else (
+                f"{(now or 300.0) * factor:.1f} mm")
+            before = field.line.text()
+            field.line.setText(shown)
+            field.commit()
+            if panel.first_error() is not None:
+                field.line.setText(before)
+                field.commit()
+        elif isinstance(field, fields.CountField):
+            field.spin.setValue(field.spin.value() + self.rnd.choice((-1, 1)))
+        elif isinstance(field, fields.CheckField):
+            field.box.click()
+        elif isinstance(field, fields.ChoiceField):
+            if field.combo.count():
+                field.combo.setCurrentIndex(self.rnd.randrange(field.combo.count()))
+        elif field.name == "name":
+            field.line.setText(f"{field.line.text()[:8]}{self.rnd.randint(0, 99)}")
+            field.commit()
+        if self.rnd.random() < 0.3:
+            self.gui.settle(120)  # long enough for a preview
+
+    def _one(self, *kinds: str) -> Any:
+        from closetbench.model.base import class_of
+
+        found = [o for o in self.doc.Objects if class_of(o) in kinds]
+        return self.rnd.choice(found) if found else None
+
+    def _select(self, obj: Any) -> None:
+        FreeCADGui.Selection.clearSelection()
+        if obj is not None:
+            FreeCADGui.Selection.addSelection(obj)
+
+    def _answer(self) -> None:
+        modal = self.gui.QtWidgets.QApplication.activeModalWidget()
+        if modal is not None:
+            if hasattr(modal, "text"):
+                self.log[-1] += f" [{modal.text()[:60]}]"
+            modal.close()
+
+    def _settle(self) -> None:
+        self.gui.settle(2)
