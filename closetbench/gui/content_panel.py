@@ -285,7 +285,8 @@ def _places(
                 }
                 # whole millimetres, as a tape would say
                 sizes = {
-                    n: float(math.floor(room[word])) for n in needed for word in room if n.startswith(word)
+                    n: float(math.floor(room[word]))
+                    for n in needed for word in room if n.startswith(word)
                 }
                 for more in _VARIANTS.get(kind, ({},)):
                     yield spec(**values, **sizes, **more, spot=spot)
