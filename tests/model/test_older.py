@@ -98,8 +98,7 @@ def test_it_is_the_same_closet_once_all_is_worked_out_anew(older):
     assert sizes(older) == before
     assert_same_solids(solids(older), shapes)
     built = closet_of(one(older, "Closet"))
-    reused = {p.full_name for c in built.components for p in c.reused}
-    assert names == set(parts(older)) == {p.full_name for p in built.parts} | reused
+    assert names == set(parts(older)) == {p.full_name for p in (*built.parts, *built.reused)}
 
 
 def test_its_plan_and_its_bill_can_be_made_anew(older):
