@@ -21,7 +21,10 @@ import numpy as np
 
 from closetbench.stock.grid import Item, Kind
 
-_MOST_FUNCTIONS = 160
+_MOST_MARKS = 160
+_MOST_PRODUCTS = 4e7
+"""Of functions of widths, of heights and parts, all against all; a tenth of a second."""
+_FUNCTIONS_EACH = 3  # for a mark
 _EASE = 1e-9
 
 
@@ -115,8 +118,9 @@ def _functions(first: list[float], last: list[float], full: float) -> Any:
     marks = sorted({side for side in (*first, *last) if side <= full / 2})
     marks += sorted({full - side for side in (*first, *last) if full / 2 < side < full})
     marks = sorted(set(marks))
-    if len(marks) > _MOST_FUNCTIONS:
-        keep = np.linspace(0, len(marks) - 1, _MOST_FUNCTIONS).round().astype(int)
+    most = min(_MOST_MARKS, int((_MOST_PRODUCTS / len(first)) ** 0.5 / _FUNCTIONS_EACH))
+    if len(marks) > most:
+        keep = np.linspace(0, len(marks) - 1, most).round().astype(int)
         marks = [marks[i] for i in sorted(set(keep.tolist()))]
     for mark in marks:
         rows.append(np.where(sides > full - mark, 1.0, np.where(sides >= mark, share, 0.0)))

@@ -31,6 +31,7 @@ _FINENESS = 12_000
 """Steps of a sheet's side in the search for sets that fit; sizes are rounded down to one."""
 _SAFETY = 1e-6
 _GAIN = 1e-4  # of a sheet: less is not worth another pair of scales
+_WAYS = 400  # for a program that counts as one; larger ones count as their size squared
 _PAIRS_AT_ONCE = 6
 _STARTS = 3
 _TURNS = 4
@@ -53,6 +54,9 @@ def sharpen(
     Ends at ``enough``, the number that a plan has reached, or where that is out of reach,
     after so many linear ``programs``, or when ``going`` says no.
     """
+    programs = int(programs * min(1.0, (_WAYS / len({way for i in items for way in i.ways})) ** 2))
+    if programs == 0:
+        return bound
     ways = _Ways(items, width, height)
     budget = _Budget(programs, going)
     while budget.goes_on():

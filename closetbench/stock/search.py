@@ -24,6 +24,7 @@ CLOCK_FACTOR = 10.0
 """How much slower than reckoned a machine may be before the clock ends the search."""
 _CLOCK_FLOOR = 10.0  # seconds: a machine busy with other work must not spoil a small search
 
+_START_WORK = 3_000_000  # on quick builds: all of them for some hundred parts
 _LATENESS = 50
 _SLACK_WEIGHT = 0.03  # of the squared slacks against the area that found no place
 _WHOLE_SHEETS = 0.3  # how often one or two whole sheets are ruined, not some nodes
@@ -82,6 +83,11 @@ class Clock:
         if time.monotonic() > self._deadline:
             raise Stop(SearchEnd.CLOCK)
 
+    def look(self) -> None:
+        """Let the watcher end the search, whatever was done."""
+        if not self._watch(self.spent / self.allowed if self.allowed else 0.0):
+            raise Stop(SearchEnd.CANCELLED)
+
 
 class Search:
     """Finds ever cheaper sheets for the items of one material.
@@ -118,12 +124,12 @@ class Search:
     def run(self, clock: Clock) -> SearchEnd:
         """Search until the least cost is met or the clock ends it.
 
-        The quick builds at the start come in any case, so that there is a set to give
-        unless the stock does not suffice.
+        Quick builds at the start come in any case, one at least, so that there is a set to
+        give unless the stock does not suffice.
         """
-        if not self._started:
-            self._start()
         try:
+            if not self._started:
+                self._start(clock)
             while not self.proved:
                 self._pursue(clock)
         except Stop as stop:
@@ -137,8 +143,9 @@ class Search:
             self.cost = cost
             self.best = tuple(replace(tree, kind=kind) for tree in trees)
 
-    def _start(self) -> None:
+    def _start(self, clock: Clock) -> None:
         self._started = True
+        work = self.forest.work
         for order in self.orders:
             for column, row in ((2.0, 2.0), (1.0, 3.0), (3.0, 1.0)):
                 self.forest.plant(())
@@ -146,6 +153,10 @@ class Search:
                     self._keep_if_better()
                 if self.proved:
                     return
+                if self.best is not None:
+                    clock.look()
+                    if self.forest.work - work > _START_WORK:
+                        return
 
     def place(
         self,

@@ -81,7 +81,7 @@ class _Tidy:
         if left is None or not self._accept(max(self.value, self.history[slot])):
             forest.undo()
         self.history[slot] = self.value
-        clock.tick(forest.work - before + 300)
+        clock.tick(forest.work - before + 300 + len(forest.roots))
 
     def _accept(self, limit: float) -> bool:
         scores = self.scores

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from random import Random
 
 import pytest
 
@@ -165,3 +166,45 @@ def test_a_sheet_that_is_no_whole_number_of_parts():
 def test_a_sheet_too_small_for_every_part_is_passed_over():
     scrap = StockSheet("scrap", "ply 18", 60, 40, quantity=1, offcut=True)
     assert len(planned(parts_of((700, 300, 2)), [SHEET, scrap]).sheets) == 1
+
+
+def test_ten_thousand_parts_give_a_plan_at_the_first_look_and_can_be_cancelled():
+    random = Random(3)
+    parts = [
+        CutPart(f"p{i}", random.randint(100, 2000), random.randint(50, 1000), "ply 18")
+        for i in range(10_000)
+    ]
+    seen: list[PlanProgress] = []
+
+    def stop(progress: PlanProgress) -> bool:
+        seen.append(progress)
+        return False
+
+    plan = planned(parts, [SHEET], replace(QUICK, seconds=100.0), stop)
+    assert len(seen) == 1
+    assert plan.ended == {"ply 18": SearchEnd.CANCELLED}
+    assert not plan.repeatable
+    area = sum(part.length * part.width for part in parts)
+    assert len(plan.sheets) < 1.2 * area / (SHEET.length * SHEET.width)
+
+
+def test_the_search_tells_how_far_it_is_and_never_goes_back():
+    parts = parts_of((1500, 415, 9), (910, 333, 14), (700, 250, 14), (455, 444, 8))
+    parts += parts_of((800, 300, 40), material="ply 6")
+    thin = replace(SHEET, key="thin", material="ply 6")
+    seen: list[PlanProgress] = []
+
+    def watch(progress: PlanProgress) -> bool:
+        seen.append(progress)
+        return True
+
+    settings = replace(QUICK, seconds=0.3, tidy=0.2)
+    plan = planned(parts, [SHEET, thin], settings, watch)
+    done = [progress.done for progress in seen]
+    assert done == sorted(done)
+    assert 0.0 <= done[0] and done[-1] <= 1.0
+    for material in plan.bound:
+        mine = [progress for progress in seen if progress.material == material]
+        counts = [progress.sheets for progress in mine]
+        assert counts == sorted(counts, reverse=True)
+        assert all(progress.bound <= progress.sheets for progress in mine)
