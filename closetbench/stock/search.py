@@ -34,7 +34,8 @@ _MOST_SHEETS = 3
 _LIKE_SIZES = 0.3  # how often parts are taken that have a side alike
 _CLIMB = 0.4  # how often the ruin takes the panel around what it was to take
 _ONE_WAY = 0.25  # how often parts are held to one way of lying at random
-_PATIENCE = 3000  # steps without a new least value before the search starts afresh
+_PATIENCE = 1000  # steps without a new least value before the search starts afresh
+_FROM_ANYWHERE = 0.5  # how many of these runs take parts to be ruined from anywhere only
 _FRESH = 0.5  # how often it does so from empty sheets
 _EASE = 1e-9
 _ENDLESS = float("inf")
@@ -106,6 +107,7 @@ class Search:
         self.least = least
         self.best: tuple[Tree, ...] | None = None
         self.cost = _ENDLESS
+        self.anywhere = True
         self._started = False
         self.areas = [item.area / self.forest.norm for item in items]
         self.slack_weight = _SLACK_WEIGHT / self.forest.norm**2
@@ -234,11 +236,13 @@ class Search:
         forest = self.forest
         random = self.random
         left = self._below_best()
+        self.anywhere = random() < _FROM_ANYWHERE
+        patience = _PATIENCE if self.anywhere else 2 * _PATIENCE
         value = sum([self.areas[i] for i in left]) - self.slack_weight * forest.squares
         history = [value] * _LATENESS
         least = value
         step = since = 0
-        while left and since < _PATIENCE:
+        while left and since < patience:
             work = forest.work
             forest.begin()
             out = left[:]
@@ -335,7 +339,7 @@ class Search:
         random = self.random
         forest = self.forest
         items = len(forest.leaf)
-        how = random()
+        how = 1.0 if self.anywhere else random()
         if how < _FEW_SHEETS and forest.roots:
             pool: list[int] = []
             for _ in range(1 + int(random() * _MOST_SHEETS)):

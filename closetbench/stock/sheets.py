@@ -24,6 +24,7 @@ from closetbench.stock.plan import (
 from closetbench.stock.scales import sharpen
 from closetbench.stock.search import Clock, Limits, Search
 from closetbench.stock.tidy import tidy
+from closetbench.stock.turning import sharpen_turning
 from closetbench.stock.verify import require_valid
 
 _ENDLESS = 1_000_000
@@ -35,7 +36,8 @@ _ALONE_SHARE = 0.3
 """Of the search, besides it, where there are several kinds of sheet: for each kind alone."""
 _TIDY_PARTS = 30
 """Parts that take the whole of the seconds for tidying; fewer take their share of it."""
-_PROGRAMS = 400
+_PROGRAMS = 200
+_TURNING_PROGRAMS = 250
 """Linear programs for the bound, for each second of search."""
 
 
@@ -188,15 +190,12 @@ class _Group:
 
     def _sharpen(self, going: Callable[[], bool]) -> None:
         items, kinds = self.grid.items, self.tight
-        self.bound = sharpen(
-            items,
-            max(kind.width for kind in kinds),
-            max(kind.height for kind in kinds),
-            self.bound,
-            len(self.search.best or ()),
-            int(_PROGRAMS * self.settings.seconds),
-            going,
-        )
+        width, height = max(k.width for k in kinds), max(k.height for k in kinds)
+        enough = len(self.search.best or ())
+        for better, programs in ((sharpen, _PROGRAMS), (sharpen_turning, _TURNING_PROGRAMS)):
+            if self.bound < enough:
+                budget = int(programs * self.settings.seconds)
+                self.bound = better(items, width, height, self.bound, enough, budget, going)
         self.search.least = max(self.search.least, least_cost(items, kinds, self.bound))
 
     def sheet_plans(self, number: int) -> list[SheetPlan]:

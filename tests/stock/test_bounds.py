@@ -13,6 +13,7 @@ from closetbench.stock.bounds import _functions, least_cost, least_sheets
 from closetbench.stock.grid import Item, Kind, make_grid
 from closetbench.stock.part_lists import read_part_list
 from closetbench.stock.scales import sharpen
+from closetbench.stock.turning import sharpen_turning
 
 JOBS = Path(__file__).parents[2] / "benchmarks" / "jobs"
 
@@ -78,6 +79,9 @@ def test_no_bound_is_above_what_brute_force_needs(seed):
     assert 1 <= bound <= needed
     sharp = sharpen(items, float(width), float(height), bound, needed + 1, 200, lambda: True)
     assert bound <= sharp <= needed
+    turning = sharpen_turning(items, float(width), float(height), bound, needed + 1, 200,
+                              lambda: True)  # fmt: skip
+    assert bound <= turning <= needed
 
 
 def test_every_function_is_dual_feasible():
@@ -125,7 +129,8 @@ def test_turning_that_escapes_each_pair_of_scales_alone_is_caught_by_several():
     )
     (width, height), = grid.tight
     assert least_sheets(grid.items, [Kind(width, height, 1.0, 100)]) == 4
-    assert sharpen(grid.items, width, height, 4, 5, 400, lambda: True) == 5
+    assert sharpen(grid.items, width, height, 4, 5, 400, lambda: True) == 4
+    assert sharpen_turning(grid.items, width, height, 4, 5, 400, lambda: True) == 5
 
 
 def test_several_kinds_are_counted_by_area_largest_first():

@@ -202,7 +202,8 @@ def test_the_search_tells_how_far_it_is_and_never_goes_back():
     plan = planned(parts, [SHEET, thin], settings, watch)
     done = [progress.done for progress in seen]
     assert done == sorted(done)
-    assert 0.0 <= done[0] and done[-1] <= 1.0
+    assert done[0] >= 0.0
+    assert done[-1] <= 1.0
     for material in plan.bound:
         mine = [progress for progress in seen if progress.material == material]
         counts = [progress.sheets for progress in mine]
