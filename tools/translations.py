@@ -38,9 +38,13 @@ PATTERNS = FOLDER / "patterns.json"
 _CALLS = {"translate", "_tr", "words", "ask_for"}
 _MARKS = {"mark", "_QT", "QT_TRANSLATE_NOOP"}
 _NO_WORDS = re.compile(
-    r"^[\W\d_]*$|^[a-z_]+\.[a-z_.]+$|^\w+::\w+$|^[A-Z][a-z]+_\w+$|^#|^<|/|\.svg$"
+    r"^[\W\d_]*$|^[a-z]+(_[a-z0-9]+)+$|^[a-z_]+\.[a-z_.]+$|^\w+::\w+$|^[A-Z][a-z]+_\w+$|^#|^<|/|\.svg$"
 )
 
+_JOINTS = (
+    "{0} and {1}", "{0} or {1}", "{0} times", "{0} parts weigh", "{0} mm of {1} mm",
+)
+"""What texts are put together with at run time."""
 _GAP = re.compile(r"\{\d+\}")
 
 Texts = dict[str, set[str]]
@@ -54,6 +58,7 @@ def collect() -> Texts:
     for layer in ("core", "stock", "model"):
         for path in sorted((PACKAGE / layer).rglob("*.py")):
             _from_messages(ast.parse(path.read_text(encoding="utf-8")), found[SAID])
+    found[SAID].update(_JOINTS)
     _from_classes(found)
     return {context: {t for t in texts if t.strip()} for context, texts in found.items()}
 

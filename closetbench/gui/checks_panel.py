@@ -24,7 +24,7 @@ from closetbench.gui.findings_table import (
 )
 from closetbench.gui.form import Form, enlarging_button
 from closetbench.gui.qt import QtCore, QtWidgets, translate
-from closetbench.gui.said import finding_said
+from closetbench.gui.said import finding_said, said
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 
@@ -86,7 +86,7 @@ class ChecksPanel(TaskPanel):
         caution = form.note("caution")
         caution.setText(_tr(
             "Not checked does not mean safe; {}. Each figure is only as good as what was "
-            "entered.").format(_tr(DEFER)))
+            "entered.").format(said(DEFER)))
         self.form = [form]
 
     def show(self) -> None:

@@ -12,7 +12,7 @@ from closetbench.core.walls import DEFER
 from closetbench.gui.findings_table import CONTEXT, DANGER_GROUND, ON_DANGER, counted, safe
 from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.report import report
-from closetbench.gui.said import finding_said
+from closetbench.gui.said import finding_said, said
 from closetbench.model import bridge
 from closetbench.shop.report import finding_lines
 
@@ -52,7 +52,7 @@ class DangerNote(QtWidgets.QLabel):
             f"{safe(f.message)}{safe(_figures(f))}{_way_out(f)}</p>"
             for f in map(finding_said, found)
         )
-        defer = "" if all(DEFER in f.message for f in found) else f"<i>{safe(_tr(DEFER))}</i>"
+        defer = "" if all(DEFER in f.message for f in found) else f"<i>{safe(said(DEFER))}</i>"
         self.setText(f"<b>{safe(counted(found))}</b>{told}{defer}")
 
 

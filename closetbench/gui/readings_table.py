@@ -9,6 +9,7 @@ from closetbench.core.reading_lines import Trust, trust
 from closetbench.core.room import AdjustedReading
 from closetbench.gui import palette, units
 from closetbench.gui.qt import QtCore, QtGui, QtWidgets, Signal, translate
+from closetbench.gui.said import said
 
 CONTEXT = "Closetbench_Survey"
 _COLUMNS = ("Reading", "Read", "Expected", "Residual", "Sd", "")
@@ -58,7 +59,7 @@ class ReadingsTable(QtWidgets.QTableWidget):
         for at, one in enumerate(readings):
             state = trust(one)
             cells = (
-                one.name[0].upper() + one.name[1:], form.text(one.value, unit=False),
+                _named(one), form.text(one.value, unit=False),
                 form.text(one.adjusted, unit=False),
                 units.signed(figures, one.residual),
                 figures.small(one.sd).removesuffix(f" {form.unit}"), MARKS[state],
@@ -82,12 +83,18 @@ class ReadingsTable(QtWidgets.QTableWidget):
 
     def _tip(self, one: AdjustedReading, state: Trust, figures: Figures) -> str:
         return "\n".join((
-            f"{one.name}: {_tr(state.value)}",
+            f"{_named(one)}: {_tr(state.value)}",
             _tr("expected {}, give or take {}").format(
                 figures.small(one.adjusted), figures.small(2 * one.sd_adjusted)),
             _tr("{} % of it is controlled by other readings; w = {}").format(
                 f"{100 * one.redundancy:.0f}", f"{one.w:.1f}"),
         ))
+
+
+def _named(one: AdjustedReading) -> str:
+    """A reading's name in the user's language."""
+    name = said(one.name)
+    return name[0].upper() + name[1:]
 
 
 MARKS = {Trust.AGREES: "✓", Trust.DOUBTFUL: "?", Trust.WRONG: "✗", Trust.UNCHECKED: "–"}

@@ -50,6 +50,10 @@ def _said(text: str, depth: int, language: str) -> str:
         if match is not None:
             gaps = [_said(gap, depth + 1, language) for gap in match.groups()]
             return translate(CONTEXT, pattern).format(*gaps)
+    # a list of what has names of its own
+    for joint in ("; ", ", "):
+        if joint in text:
+            return joint.join(_said(piece, depth + 1, language) for piece in text.split(joint))
     return text
 
 

@@ -20,6 +20,7 @@ from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.readings_table import ReadingsTable, legend
 from closetbench.gui.room_view import RoomView
+from closetbench.gui.said import said
 from closetbench.gui.shown_form import ShownForm
 from closetbench.gui.spec_panel import SpecPanel, put_paths
 from closetbench.gui.survey_site import Site, site_in
@@ -169,7 +170,7 @@ class SurveyPanel(SpecPanel):
         def fill() -> None:
             menu.clear()
             for record in recommended(self.spec().survey):
-                act = menu.addAction(record.name)
+                act = menu.addAction(said(record.name))
                 act.triggered.connect(lambda _=False, r=record: self._add_reading(r))
 
         menu.aboutToShow.connect(fill)
@@ -274,8 +275,8 @@ class SurveyPanel(SpecPanel):
         self.judged.setVisible(room is not None)
         readings = room.readings if room else ()
         self.table.show_readings(readings)
-        wrong = [r.name for r in readings if trust(r) is Trust.WRONG]
-        doubtful = [r.name for r in readings if trust(r) is Trust.DOUBTFUL]
+        wrong = [said(r.name) for r in readings if trust(r) is Trust.WRONG]
+        doubtful = [said(r.name) for r in readings if trust(r) is Trust.DOUBTFUL]
         self.verdict.setText(
             _tr("Cannot be right: {}").format(", ".join(wrong)) if wrong else
             _tr("Doubtful: {}").format(", ".join(doubtful)) if doubtful else
@@ -355,8 +356,8 @@ class SurveyPanel(SpecPanel):
     def _point_out(self, field: Field) -> None:
         name = field.name.removeprefix("survey.")
         self.sketch.point_out(name)
-        said = survey_sketch.hint(name) if name != field.name else ""
-        self.caption.setText(said)
+        hint = survey_sketch.hint(name) if name != field.name else ""
+        self.caption.setText(hint)
 
 
 def _room_view(survey: Any) -> RoomView | None:

@@ -5,6123 +5,6558 @@
   <name>App::Property</name>
   <message>
    <source>1 for a door, 2 for a pair hinged at both sides</source>
-   <translation type="unfinished" />
+   <translation>1 für eine Tür, 2 für ein Paar, an beiden Seiten angeschlagen</translation>
   </message>
   <message>
    <source>A circular saw along a straightedge is at home</source>
-   <translation type="unfinished" />
+   <translation>Eine Handkreissäge an der Führungsschiene ist vorhanden</translation>
   </message>
   <message>
    <source>A depth by the fraction is taken down to a multiple of this</source>
-   <translation type="unfinished" />
+   <translation>Eine Tiefe aus dem Bruchteil wird auf ein Vielfaches hiervon abgerundet</translation>
   </message>
   <message>
    <source>A fixed shelf lies over it and follows its height</source>
-   <translation type="unfinished" />
+   <translation>Ein fester Boden liegt darüber und folgt seiner Höhe</translation>
   </message>
   <message>
    <source>A table saw is at home</source>
-   <translation type="unfinished" />
+   <translation>Eine Tischkreissäge ist vorhanden</translation>
   </message>
   <message>
    <source>Accuracy class of the tape</source>
-   <translation type="unfinished" />
+   <translation>Genauigkeitsklasse des Maßbands</translation>
   </message>
   <message>
    <source>Across the bay or along its depth</source>
-   <translation type="unfinished" />
+   <translation>Quer durch das Feld oder in dessen Tiefe</translation>
   </message>
   <message>
    <source>Allowance for scribing an end stile to the wall</source>
-   <translation type="unfinished" />
+   <translation>Zugabe zum Anpassen eines Endfrieses an die Wand</translation>
   </message>
   <message>
    <source>Another number may find another plan</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Zahl kann einen anderen Plan finden</translation>
   </message>
   <message>
    <source>Area of the parts over the area of the sheets, in percent</source>
-   <translation type="unfinished" />
+   <translation>Fläche der Teile im Verhältnis zur Fläche der Platten, in Prozent</translation>
   </message>
   <message>
    <source>Area of those that are rectangles, in m²</source>
-   <translation type="unfinished" />
+   <translation>Fläche der rechteckigen darunter, in m²</translation>
   </message>
   <message>
    <source>Bays that there were objects for</source>
-   <translation type="unfinished" />
+   <translation>Felder, für die es Objekte gab</translation>
   </message>
   <message>
    <source>Boards and bars to be cut by length</source>
-   <translation type="unfinished" />
+   <translation>Bretter und Stäbe, die auf Länge geschnitten werden</translation>
   </message>
   <message>
    <source>Clear width; 0 shares what is left with the other such bays</source>
-   <translation type="unfinished" />
+   <translation>Lichte Breite; 0: teilt sich den Rest mit den anderen solchen Feldern</translation>
   </message>
   <message>
    <source>Clearance kept at each side</source>
-   <translation type="unfinished" />
+   <translation>Freiraum an jeder Seite</translation>
   </message>
   <message>
    <source>Clearance kept under the shelf above</source>
-   <translation type="unfinished" />
+   <translation>Freiraum unter dem Boden darüber</translation>
   </message>
   <message>
    <source>Columns that hold the bill</source>
-   <translation type="unfinished" />
+   <translation>Spalten, die die Stückliste enthalten</translation>
   </message>
   <message>
    <source>Component and name</source>
-   <translation type="unfinished" />
+   <translation>Bauteil und Name</translation>
   </message>
   <message>
    <source>Cut from a panel that is kept from an existing piece</source>
-   <translation type="unfinished" />
+   <translation>Aus einer Platte geschnitten, die von einem vorhandenen Möbel aufgehoben wird</translation>
   </message>
   <message>
    <source>Cuts on a sheet that the store makes; 0: any number</source>
-   <translation type="unfinished" />
+   <translation>Schnitte je Platte, die der Handel ausführt; 0: beliebig viele</translation>
   </message>
   <message>
    <source>Deepest groove allowed as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Größte erlaubte Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>Depth along the left wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe an der linken Wand</translation>
   </message>
   <message>
    <source>Depth along the right wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe an der rechten Wand</translation>
   </message>
   <message>
    <source>Depth at the left, mouldings and fronts included, pulls not</source>
-   <translation type="unfinished" />
+   <translation>Tiefe links, Leisten und Fronten eingeschlossen, Griffe nicht</translation>
   </message>
   <message>
    <source>Depth at the right; 0: not given</source>
-   <translation type="unfinished" />
+   <translation>Tiefe rechts; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Depth of a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Tiefe eines Sacklochs</translation>
   </message>
   <message>
    <source>Depth of a groove as a fraction of the panel's thickness</source>
-   <translation type="unfinished" />
+   <translation>Nuttiefe als Bruchteil der Dicke der Platte</translation>
   </message>
   <message>
    <source>Depth of all grooves; 0: by the fraction</source>
-   <translation type="unfinished" />
+   <translation>Tiefe aller Nuten; 0: nach dem Bruchteil</translation>
   </message>
   <message>
    <source>Depth of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Tiefe eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Depth of the grooves; 0: by rule</source>
-   <translation type="unfinished" />
+   <translation>Tiefe der Nuten; 0: nach Regel</translation>
   </message>
   <message>
    <source>Depth of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>Depth of the leg along the rear wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Schenkels an der hinteren Wand</translation>
   </message>
   <message>
    <source>Depth of the leg along the side wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Schenkels an der Seitenwand</translation>
   </message>
   <message>
    <source>Diagonal from front left to back right; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn links nach hinten rechts; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Diagonal from front right to back left; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn rechts nach hinten links; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Diameter of the hole for a pull</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser der Bohrung für einen Griff</translation>
   </message>
   <message>
    <source>Diameter of the holes for shelf pins</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser der Bohrungen für Bodenträger</translation>
   </message>
   <message>
    <source>Diameter of the router bit at hand; 0: not said</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser des vorhandenen Fräsers; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Direction of the cuts made first on a whole sheet</source>
-   <translation type="unfinished" />
+   <translation>Richtung der ersten Schnitte an einer ganzen Platte</translation>
   </message>
   <message>
    <source>Doubts about it</source>
-   <translation type="unfinished" />
+   <translation>Zweifel daran</translation>
   </message>
   <message>
    <source>Doubts about the design</source>
-   <translation type="unfinished" />
+   <translation>Zweifel am Entwurf</translation>
   </message>
   <message>
    <source>Doubts about the readings</source>
-   <translation type="unfinished" />
+   <translation>Zweifel an den Messwerten</translation>
   </message>
   <message>
    <source>Edge band at the end</source>
-   <translation type="unfinished" />
+   <translation>Kante am Ende</translation>
   </message>
   <message>
    <source>Edge band at the front</source>
-   <translation type="unfinished" />
+   <translation>Kante vorn</translation>
   </message>
   <message>
    <source>Edge band at the rear</source>
-   <translation type="unfinished" />
+   <translation>Kante hinten</translation>
   </message>
   <message>
    <source>Edge band at the start</source>
-   <translation type="unfinished" />
+   <translation>Kante am Anfang</translation>
   </message>
   <message>
    <source>Edge band bought over the length of the rims, as a fraction</source>
-   <translation type="unfinished" />
+   <translation>Über die Länge der Ränder hinaus gekauftes Kantenband, als Bruchteil</translation>
   </message>
   <message>
    <source>Edge band of the shelves' front edges, or of their lips: auto as the carcass's, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante der Vorderkanten der Böden oder ihrer Lippen: auto wie beim Korpus, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Edge band of the visible front edges: auto for the material's own, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante der sichtbaren Vorderkanten: auto für die des Materials, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Edge band: auto for the material's own, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante: auto für die des Materials, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Error of the level or plumb line in a metre</source>
-   <translation type="unfinished" />
+   <translation>Fehler der Wasserwaage oder des Lots auf einen Meter</translation>
   </message>
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
-   <translation type="unfinished" />
+   <translation>Datei mit eigenen Materialien und Preisen; leer: nur die des Programms</translation>
   </message>
   <message>
    <source>Finished length</source>
-   <translation type="unfinished" />
+   <translation>Fertiglänge</translation>
   </message>
   <message>
    <source>Finished length, edge bands included</source>
-   <translation type="unfinished" />
+   <translation>Fertiglänge, Kanten eingeschlossen</translation>
   </message>
   <message>
    <source>Finished width</source>
-   <translation type="unfinished" />
+   <translation>Fertigbreite</translation>
   </message>
   <message>
    <source>Finished width, edge bands included</source>
-   <translation type="unfinished" />
+   <translation>Fertigbreite, Kanten eingeschlossen</translation>
   </message>
   <message>
    <source>From a fixed panel to the nearest hole</source>
-   <translation type="unfinished" />
+   <translation>Von einem festen Boden zum nächsten Loch</translation>
   </message>
   <message>
    <source>From hole to hole of a pull with two, 0 for a knob with one</source>
-   <translation type="unfinished" />
+   <translation>Von Loch zu Loch eines Griffs mit zwei, 0 für einen Knopf mit einem</translation>
   </message>
   <message>
    <source>From near wall to near wall</source>
-   <translation type="unfinished" />
+   <translation>Von naher Wand zu naher Wand</translation>
   </message>
   <message>
    <source>From one hole to the next</source>
-   <translation type="unfinished" />
+   <translation>Von einem Loch zum nächsten</translation>
   </message>
   <message>
    <source>From that rim to the near wall of the first groove</source>
-   <translation type="unfinished" />
+   <translation>Von diesem Rand zur nahen Wange der ersten Nut</translation>
   </message>
   <message>
    <source>From the carcass front to the base's front</source>
-   <translation type="unfinished" />
+   <translation>Von der Korpusvorderkante zur Sockelvorderkante</translation>
   </message>
   <message>
    <source>From the front edge to the front row</source>
-   <translation type="unfinished" />
+   <translation>Von der Vorderkante zur vorderen Reihe</translation>
   </message>
   <message>
    <source>From the leaf's edge to the boring's, 0 takes the hinge's own</source>
-   <translation type="unfinished" />
+   <translation>Von der Kante des Flügels zum Bohrungsrand, 0 nimmt den des Scharniers</translation>
   </message>
   <message>
    <source>From the pull's middle to the free edge of the leaf</source>
-   <translation type="unfinished" />
+   <translation>Von der Griffmitte zur freien Kante des Flügels</translation>
   </message>
   <message>
    <source>From the rear edges to the back's rear face</source>
-   <translation type="unfinished" />
+   <translation>Von den Hinterkanten zur Hinterfläche der Rückwand</translation>
   </message>
   <message>
    <source>From the rear of the opening to the rod's axis, 0 takes 305 mm or the middle</source>
-   <translation type="unfinished" />
+   <translation>Von der Rückseite der Öffnung zur Stangenachse, 0 nimmt 305 mm oder die Mitte</translation>
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation type="unfinished" />
+   <translation>Von der Unterkante der Seiten zur Nut des Bodens</translation>
   </message>
   <message>
    <source>Grooves stop short of a banded front edge and run through a bare one</source>
-   <translation type="unfinished" />
+   <translation>Nuten enden vor einer bekanteten Vorderkante und laufen durch eine rohe durch</translation>
   </message>
   <message>
    <source>Grooves, holes and notches in words</source>
-   <translation type="unfinished" />
+   <translation>Nuten, Bohrungen und Ausklinkungen in Worten</translation>
   </message>
   <message>
    <source>Height above the floor of the high readings</source>
-   <translation type="unfinished" />
+   <translation>Höhe der hohen Messwerte über dem Boden</translation>
   </message>
   <message>
    <source>Height above the floor of the low readings</source>
-   <translation type="unfinished" />
+   <translation>Höhe der tiefen Messwerte über dem Boden</translation>
   </message>
   <message>
    <source>Height above the floor of the mid readings</source>
-   <translation type="unfinished" />
+   <translation>Höhe der mittleren Messwerte über dem Boden</translation>
   </message>
   <message>
    <source>Height at the back left</source>
-   <translation type="unfinished" />
+   <translation>Höhe hinten links</translation>
   </message>
   <message>
    <source>Height at the back right</source>
-   <translation type="unfinished" />
+   <translation>Höhe hinten rechts</translation>
   </message>
   <message>
    <source>Height at the front left</source>
-   <translation type="unfinished" />
+   <translation>Höhe vorn links</translation>
   </message>
   <message>
    <source>Height at the front right</source>
-   <translation type="unfinished" />
+   <translation>Höhe vorn rechts</translation>
   </message>
   <message>
    <source>Height at the left, feet and top included</source>
-   <translation type="unfinished" />
+   <translation>Höhe links, Füße und Platte eingeschlossen</translation>
   </message>
   <message>
    <source>Height at the right; 0: not given</source>
-   <translation type="unfinished" />
+   <translation>Höhe rechts; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Height of a cleat</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Tragleiste</translation>
   </message>
   <message>
    <source>Height of a rail before each fixed shelf, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Leiste vor jedem festen Boden, 0 für keine</translation>
   </message>
   <message>
    <source>Height of a strip before each shelf; 0: none</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines Streifens vor jedem Boden; 0: keiner</translation>
   </message>
   <message>
    <source>Height of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Height of the base</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Sockels</translation>
   </message>
   <message>
    <source>Height of the baseboard</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Sockelleiste</translation>
   </message>
   <message>
    <source>Height of the bottom rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des unteren Querfrieses</translation>
   </message>
   <message>
    <source>Height of the boxes' sides, 0 takes all that the slide leaves</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Kastenseiten, 0 nimmt alles, was der Auszug lässt</translation>
   </message>
   <message>
    <source>Height of the cleats on the walls</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleisten an den Wänden</translation>
   </message>
   <message>
    <source>Height of the cleats on the walls, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleisten an den Wänden, 0 für keine</translation>
   </message>
   <message>
    <source>Height of the feet that are taken off</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Füße, die entfernt werden</translation>
   </message>
   <message>
    <source>Height of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Höhe des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>Height of the opening; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Öffnung; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Height of the stop above the shelf</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Anschlags über dem Boden</translation>
   </message>
   <message>
    <source>Height of the top rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des oberen Querfrieses</translation>
   </message>
   <message>
    <source>Height of the wall over the opening; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Wand über der Öffnung; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Heights of the fronts from the bottom, one of them 0 to take what is left (mm)</source>
-   <translation type="unfinished" />
+   <translation>Höhen der Fronten von unten, eine davon 0 für den Rest (mm)</translation>
   </message>
   <message>
    <source>Hinges on each leaf, -1 takes what its height and weight ask for</source>
-   <translation type="unfinished" />
+   <translation>Scharniere je Flügel, -1 nimmt so viele, wie Höhe und Gewicht verlangen</translation>
   </message>
   <message>
    <source>How deep the envelope may go at most; 0: as deep as the room</source>
-   <translation type="unfinished" />
+   <translation>Wie tief der Einbauraum höchstens gehen darf; 0: so tief wie der Raum</translation>
   </message>
   <message>
    <source>How far a loose shelf stays behind the front edges</source>
-   <translation type="unfinished" />
+   <translation>Wie weit ein verstellbarer Boden hinter den Vorderkanten bleibt</translation>
   </message>
   <message>
    <source>How far a moulding lies on the carcass at least, 6 mm as above</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine Leiste mindestens auf dem Korpus aufliegt, 6 mm wie oben</translation>
   </message>
   <message>
    <source>How far a panel stays short of the bottom of its groove</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine Platte vor dem Nutgrund endet</translation>
   </message>
   <message>
    <source>How far a stile reaches past the carcass's side</source>
-   <translation type="unfinished" />
+   <translation>Wie weit ein Längsfries über die Korpusseite hinausreicht</translation>
   </message>
   <message>
    <source>How far above the compartment's floor it begins</source>
-   <translation type="unfinished" />
+   <translation>Wie weit über dem Boden des Fachs es beginnt</translation>
   </message>
   <message>
    <source>How far an overlay front laps over what bounds its opening, by rule by its kind</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine aufliegende Front überdeckt, was ihre Öffnung begrenzt, nach Regel je nach Art</translation>
   </message>
   <message>
    <source>How far grooves stay back from the front edge; 0 runs them through</source>
-   <translation type="unfinished" />
+   <translation>Wie weit Nuten vor der Vorderkante enden; 0: laufen durch</translation>
   </message>
   <message>
    <source>How far it reaches over the frame at both ends</source>
-   <translation type="unfinished" />
+   <translation>Wie weit sie an beiden Enden über das Gestell hinausreicht</translation>
   </message>
   <message>
    <source>How far its front stays behind the carcass's front edges</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Vorderseite hinter den Korpusvorderkanten bleibt</translation>
   </message>
   <message>
    <source>How far its lower edge rises to the right</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Unterkante nach rechts ansteigt</translation>
   </message>
   <message>
    <source>How far its right edge leans to the right, upwards</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine rechte Kante sich nach oben nach rechts neigt</translation>
   </message>
   <message>
    <source>How far its upper edge rises to the right</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Oberkante nach rechts ansteigt</translation>
   </message>
   <message>
    <source>How far the frame reaches past the carcass's top</source>
-   <translation type="unfinished" />
+   <translation>Wie weit der Rahmen über die Korpusoberkante hinausreicht</translation>
   </message>
   <message>
    <source>How far the grooves stay away from the front or the start</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Nuten vor der Vorderkante oder dem Anfang enden</translation>
   </message>
   <message>
    <source>How far the grooves stay away from the rear or the end</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Nuten vor der Hinterkante oder dem Ende enden</translation>
   </message>
   <message>
    <source>How far the left edge of an inset front's opening leans to the right, upwards</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die linke Kante der Öffnung einer einliegenden Front sich nach oben nach rechts neigt</translation>
   </message>
   <message>
    <source>How far the mouldings that are taken off stand out at each side and in front</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Leisten, die entfernt werden, an jeder Seite und vorn vorstehen</translation>
   </message>
   <message>
    <source>How far the top reaches over the frame and its face at the front</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Bankplatte vorn über Gestell und Blende hinausreicht</translation>
   </message>
   <message>
    <source>How far they come out</source>
-   <translation type="unfinished" />
+   <translation>Wie weit sie herauskommen</translation>
   </message>
   <message>
    <source>How front and back of a box meet its sides</source>
-   <translation type="unfinished" />
+   <translation>Wie Vorder- und Hinterstück eines Kastens an die Seiten anschließen</translation>
   </message>
   <message>
    <source>How high it is, 0 for all that is left</source>
-   <translation type="unfinished" />
+   <translation>Wie hoch es ist, 0 für alles Übrige</translation>
   </message>
   <message>
    <source>How likely the clearances are kept, given the readings</source>
-   <translation type="unfinished" />
+   <translation>Wie wahrscheinlich die Freiräume eingehalten sind, nach den Messwerten</translation>
   </message>
   <message>
    <source>How long to look for fewer cuts then, per material</source>
-   <translation type="unfinished" />
+   <translation>Wie lange dann nach weniger Schnitten gesucht wird, je Material</translation>
   </message>
   <message>
    <source>How long to look for fewer sheets, per material</source>
-   <translation type="unfinished" />
+   <translation>Wie lange nach weniger Platten gesucht wird, je Material</translation>
   </message>
   <message>
    <source>How many there are</source>
-   <translation type="unfinished" />
+   <translation>Wie viele es sind</translation>
   </message>
   <message>
    <source>How many times the cutting may change direction, the first counted; 0: no limit</source>
-   <translation type="unfinished" />
+   <translation>Wie oft die Schnittrichtung wechseln darf, die erste mitgezählt; 0: keine Grenze</translation>
   </message>
   <message>
    <source>How much lower the front of a shelf lies than its rear</source>
-   <translation type="unfinished" />
+   <translation>Wie viel tiefer die Vorderseite eines Bodens liegt als seine Hinterseite</translation>
   </message>
   <message>
    <source>How much shorter than its bay a loose shelf is</source>
-   <translation type="unfinished" />
+   <translation>Wie viel kürzer als sein Feld ein verstellbarer Boden ist</translation>
   </message>
   <message>
    <source>How much wider a groove is than the panel in it</source>
-   <translation type="unfinished" />
+   <translation>Wie viel breiter eine Nut ist als die Platte darin</translation>
   </message>
   <message>
    <source>How often the plan was drawn</source>
-   <translation type="unfinished" />
+   <translation>Wie oft der Plan gezeichnet wurde</translation>
   </message>
   <message>
    <source>How texts print lengths</source>
-   <translation type="unfinished" />
+   <translation>Wie Texte Längen ausgeben</translation>
   </message>
   <message>
    <source>How the bases meet the floor</source>
-   <translation type="unfinished" />
+   <translation>Wie die Sockel auf dem Boden stehen</translation>
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation type="unfinished" />
+   <translation>Wie der Boden gehalten wird</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
-   <translation type="unfinished" />
+   <translation>Wie die langen Rahmenhölzer liegen</translation>
   </message>
   <message>
    <source>How the members are joined</source>
-   <translation type="unfinished" />
+   <translation>Wie die Rahmenteile verbunden sind</translation>
   </message>
   <message>
    <source>How top and bottom are joined to the sides</source>
-   <translation type="unfinished" />
+   <translation>Wie Ober- und Unterboden mit den Seiten verbunden sind</translation>
   </message>
   <message>
    <source>In kg, with its drawers; 0 where nobody has weighed it</source>
-   <translation type="unfinished" />
+   <translation>In kg, mit den Schubladen; 0, wo niemand es gewogen hat</translation>
   </message>
   <message>
    <source>Its bays from left to right</source>
-   <translation type="unfinished" />
+   <translation>Seine Felder von links nach rechts</translation>
   </message>
   <message>
    <source>Its depth, 0 takes the envelope's</source>
-   <translation type="unfinished" />
+   <translation>Seine Tiefe, 0 nimmt die des Einbauraums</translation>
   </message>
   <message>
    <source>Its left end's distance from the envelope's left</source>
-   <translation type="unfinished" />
+   <translation>Abstand seines linken Endes vom linken Rand des Einbauraums</translation>
   </message>
   <message>
    <source>Its left end's distance from the envelope's left, by rule beside what stands there</source>
-   <translation type="unfinished" />
+   <translation>Abstand seines linken Endes vom linken Rand des Einbauraums, nach Regel neben dem, was dort steht</translation>
   </message>
   <message>
    <source>Its right end's, 0 runs to the right wall</source>
-   <translation type="unfinished" />
+   <translation>Der seines rechten Endes, 0 läuft bis zur rechten Wand</translation>
   </message>
   <message>
    <source>Its underside above the floor, 0 lies on the highest carcass</source>
-   <translation type="unfinished" />
+   <translation>Seine Unterseite über dem Fußboden, 0 liegt auf dem höchsten Korpus</translation>
   </message>
   <message>
    <source>Key of a class of bar</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Stabklasse</translation>
   </message>
   <message>
    <source>Key of a hinge class</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Scharnierklasse</translation>
   </message>
   <message>
    <source>Key of a slide class</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Auszugsklasse</translation>
   </message>
   <message>
    <source>Key of its board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte</translation>
   </message>
   <message>
    <source>Key of its board in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte im Katalog</translation>
   </message>
   <message>
    <source>Key of its board, empty takes the shelf's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte, leer nimmt die des Bodens</translation>
   </message>
   <message>
    <source>Key of its edge band, auto for the material's own, empty for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante, auto für die des Materials, leer für keine</translation>
   </message>
   <message>
    <source>Key of the back's boards; empty: by rule</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Rückwandplatten; leer: nach Regel</translation>
   </message>
   <message>
    <source>Key of the base's boards; empty: as the carcass</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Sockelplatten; leer: wie der Korpus</translation>
   </message>
   <message>
    <source>Key of the board in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte im Katalog</translation>
   </message>
   <message>
    <source>Key of the boards in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platten im Katalog</translation>
   </message>
   <message>
    <source>Key of the boards or sheets that its members are cut from</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Bretter oder Platten, aus denen die Rahmenteile geschnitten werden</translation>
   </message>
   <message>
    <source>Key of the boards that go into the grooves; empty: the same</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platten, die in die Nuten kommen; leer: dieselben</translation>
   </message>
   <message>
    <source>Key of the bottoms' board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Kastenböden</translation>
   </message>
   <message>
    <source>Key of the boxes' board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Kästen</translation>
   </message>
   <message>
    <source>Key of the class of bar in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Stabklasse im Katalog</translation>
   </message>
   <message>
    <source>Key of the edge band of shelves and stops, auto for the material's own, empty for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante von Böden und Anschlägen, auto für die des Materials, leer für keine</translation>
   </message>
   <message>
    <source>Key of the edge band of their long edges, auto for the material's own, empty for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante ihrer Längskanten, auto für die des Materials, leer für keine</translation>
   </message>
   <message>
    <source>Key of the face's board, empty takes the top's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Blende, leer nimmt die der Bankplatte</translation>
   </message>
   <message>
    <source>Key of the members' lumber</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel des Holzes der Rahmenteile</translation>
   </message>
   <message>
    <source>Key of the strips' boards; empty: as the carcass</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Streifenplatten; leer: wie der Korpus</translation>
   </message>
   <message>
    <source>Key of the top's board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Bankplatte</translation>
   </message>
   <message>
    <source>Key of their board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Platte</translation>
   </message>
   <message>
    <source>Key of their board, empty takes the carcass's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Platte, leer nimmt die des Korpus</translation>
   </message>
   <message>
    <source>Key of their edge band, auto for the material's own, empty for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Kante, auto für die des Materials, leer für keine</translation>
   </message>
   <message>
    <source>Keys of the flat mouldings and of the quarter rounds for the foot of the base to choose from; without rounds the foot stays open</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der flachen Leisten und der Viertelstäbe für den Sockelfuß, aus denen gewählt wird; ohne Viertelstäbe bleibt der Fuß offen</translation>
   </message>
   <message>
    <source>Lean of the back wall at the left; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand links; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Lean of the back wall at the right; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand rechts; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Lean of the left wall at the back; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Wand hinten; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Lean of the left wall at the front; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Wand vorn; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Lean of the right wall at the back; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Wand hinten; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Lean of the right wall at the front; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Wand vorn; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>Least distance from the rear edge to the rear row</source>
-   <translation type="unfinished" />
+   <translation>Mindestabstand von der Hinterkante zur hinteren Reihe</translation>
   </message>
   <message>
    <source>Least gap to keep at the back</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt hinten</translation>
   </message>
   <message>
    <source>Least gap to keep at the floor</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt am Boden</translation>
   </message>
   <message>
    <source>Least gap to keep at the left</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt links</translation>
   </message>
   <message>
    <source>Least gap to keep at the right</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt rechts</translation>
   </message>
   <message>
    <source>Least gap to keep at the top</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt oben</translation>
   </message>
   <message>
    <source>Left on to be scribed away, 6 mm (common practice, no published source)</source>
-   <translation type="unfinished" />
+   <translation>Zum Anpassen stehen gelassen, 6 mm (übliche Praxis, keine veröffentlichte Quelle)</translation>
   </message>
   <message>
    <source>Left side's distance from the envelope's left</source>
-   <translation type="unfinished" />
+   <translation>Abstand der linken Seite vom linken Rand des Einbauraums</translation>
   </message>
   <message>
    <source>Left side's distance from the envelope's left as built</source>
-   <translation type="unfinished" />
+   <translation>Abstand der linken Seite vom linken Rand des Einbauraums, wie gebaut</translation>
   </message>
   <message>
    <source>Length along the rear wall</source>
-   <translation type="unfinished" />
+   <translation>Länge an der hinteren Wand</translation>
   </message>
   <message>
    <source>Length along the side wall</source>
-   <translation type="unfinished" />
+   <translation>Länge an der Seitenwand</translation>
   </message>
   <message>
    <source>Length of the slides, 0 takes the longest that fits</source>
-   <translation type="unfinished" />
+   <translation>Länge der Auszüge, 0 nimmt die längste passende</translation>
   </message>
   <message>
    <source>Length to cut from the bar</source>
-   <translation type="unfinished" />
+   <translation>Vom Stab zu schneidende Länge</translation>
   </message>
   <message>
    <source>Length to saw, without the edge bands</source>
-   <translation type="unfinished" />
+   <translation>Sägelänge, ohne die Kanten</translation>
   </message>
   <message>
    <source>Name of the piece within its component</source>
-   <translation type="unfinished" />
+   <translation>Name des Teils innerhalb seines Bauteils</translation>
   </message>
   <message>
    <source>Narrowest and widest strip: 20 mm (common practice, no published source) and 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, edition 1, 2009)</source>
-   <translation type="unfinished" />
+   <translation>Schmalste und breiteste Passleiste: 20 mm (übliche Praxis, keine veröffentlichte Quelle) und 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, Ausgabe 1, 2009)</translation>
   </message>
   <message>
    <source>Number of bays, each an object of its own</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Felder, jedes ein eigenes Objekt</translation>
   </message>
   <message>
    <source>Number of drawers of equal height</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Schubladen gleicher Höhe</translation>
   </message>
   <message>
    <source>Number of fixed shelves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der festen Böden</translation>
   </message>
   <message>
    <source>Number of grooves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Nuten</translation>
   </message>
   <message>
    <source>Number of its drawers, one above the other</source>
-   <translation type="unfinished" />
+   <translation>Anzahl seiner Schubladen, übereinander</translation>
   </message>
   <message>
    <source>Number of long rails, the front and the rear one included</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der langen Rahmenhölzer, vorderes und hinteres eingeschlossen</translation>
   </message>
   <message>
    <source>Number of loose shelves on pins</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
   </message>
   <message>
    <source>Number of openings under it, posts between them</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Öffnungen darunter, mit Pfosten dazwischen</translation>
   </message>
   <message>
    <source>Number of parts to be cut from boards</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der aus Platten zu schneidenden Teile</translation>
   </message>
   <message>
    <source>Number of pieces it is made in, end to end</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Stücke, aus denen er gemacht ist, Ende an Ende</translation>
   </message>
   <message>
    <source>Number of shelves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Böden</translation>
   </message>
   <message>
    <source>Of its seat above what it stands on</source>
-   <translation type="unfinished" />
+   <translation>Der Sitzfläche über dem, worauf sie steht</translation>
   </message>
   <message>
    <source>Of strips, empty takes the carcass's</source>
-   <translation type="unfinished" />
+   <translation>Der Streifen, leer nimmt die des Korpus</translation>
   </message>
   <message>
    <source>Of the pull's middle above the floor, 0 takes 1,000 mm or the nearest</source>
-   <translation type="unfinished" />
+   <translation>Der Griffmitte über dem Fußboden, 0 nimmt 1000 mm oder das Nächste</translation>
   </message>
   <message>
    <source>Of the rod's axis above the floor, 0 by its use or as high as it can be</source>
-   <translation type="unfinished" />
+   <translation>Der Stangenachse über dem Fußboden, 0 nach der Verwendung oder so hoch wie möglich</translation>
   </message>
   <message>
    <source>Of the strip, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Des Streifens, 0 für keinen</translation>
   </message>
   <message>
    <source>Of the upper of two rods, 0 by rule</source>
-   <translation type="unfinished" />
+   <translation>Der oberen von zwei Stangen, 0 nach Regel</translation>
   </message>
   <message>
    <source>One sheet to spare for each so many of a material; 0: none to spare</source>
-   <translation type="unfinished" />
+   <translation>Je so viele eine Reserveplatte eines Materials; 0: keine Reserve</translation>
   </message>
   <message>
    <source>Outer depth as built</source>
-   <translation type="unfinished" />
+   <translation>Außentiefe, wie gebaut</translation>
   </message>
   <message>
    <source>Outer depth; 0: that of the envelope</source>
-   <translation type="unfinished" />
+   <translation>Außentiefe; 0: die des Einbauraums</translation>
   </message>
   <message>
    <source>Outer diameter</source>
-   <translation type="unfinished" />
+   <translation>Außendurchmesser</translation>
   </message>
   <message>
    <source>Outer height as built</source>
-   <translation type="unfinished" />
+   <translation>Außenhöhe, wie gebaut</translation>
   </message>
   <message>
    <source>Outer height, base included; 0: that of the envelope</source>
-   <translation type="unfinished" />
+   <translation>Außenhöhe, Sockel eingeschlossen; 0: die des Einbauraums</translation>
   </message>
   <message>
    <source>Outer width as built</source>
-   <translation type="unfinished" />
+   <translation>Außenbreite, wie gebaut</translation>
   </message>
   <message>
    <source>Outer width; 0: what the envelope leaves</source>
-   <translation type="unfinished" />
+   <translation>Außenbreite; 0: was der Einbauraum lässt</translation>
   </message>
   <message>
    <source>Over its top, 0 takes what is left</source>
-   <translation type="unfinished" />
+   <translation>Über seiner Oberseite, 0 nimmt den Rest</translation>
   </message>
   <message>
    <source>Over its top, 0 takes what is there; it stands at the rear</source>
-   <translation type="unfinished" />
+   <translation>Über seiner Oberseite, 0 nimmt, was da ist; es steht hinten</translation>
   </message>
   <message>
    <source>Panels kept from what is taken off it</source>
-   <translation type="unfinished" />
+   <translation>Platten, die vom Entfernten aufgehoben werden</translation>
   </message>
   <message>
    <source>Parts were moved by hand since the plan was made</source>
-   <translation type="unfinished" />
+   <translation>Teile wurden nach dem Planen von Hand verschoben</translation>
   </message>
   <message>
    <source>Place among its component's parts</source>
-   <translation type="unfinished" />
+   <translation>Platz unter den Teilen seines Bauteils</translation>
   </message>
   <message>
    <source>Pulls on each front, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Griffe je Front, 0 für keine</translation>
   </message>
   <message>
    <source>Rabbet at the end</source>
-   <translation type="unfinished" />
+   <translation>Falz am Ende</translation>
   </message>
   <message>
    <source>Rabbet at the front</source>
-   <translation type="unfinished" />
+   <translation>Falz vorn</translation>
   </message>
   <message>
    <source>Rabbet at the rear</source>
-   <translation type="unfinished" />
+   <translation>Falz hinten</translation>
   </message>
   <message>
    <source>Rabbet at the start</source>
-   <translation type="unfinished" />
+   <translation>Falz am Anfang</translation>
   </message>
   <message>
    <source>Readings taken anywhere else, as written by the survey's form</source>
-   <translation type="unfinished" />
+   <translation>Anderswo genommene Messwerte, wie vom Aufmaßformular geschrieben</translation>
   </message>
   <message>
    <source>Return at the left of the opening; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Wandstück links der Öffnung; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Return at the right of the opening; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Wandstück rechts der Öffnung; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Rims with an edge band, and which</source>
-   <translation type="unfinished" />
+   <translation>Ränder mit Kante, und welche</translation>
   </message>
   <message>
    <source>Rise of the floor from front to back at the left</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von vorn nach hinten, links</translation>
   </message>
   <message>
    <source>Rise of the floor from left to right at the back</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links nach rechts, hinten</translation>
   </message>
   <message>
    <source>Rise of the floor from left to right at the front</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links nach rechts, vorn</translation>
   </message>
   <message>
    <source>Rows that hold the bill</source>
-   <translation type="unfinished" />
+   <translation>Zeilen, die die Stückliste enthalten</translation>
   </message>
   <message>
    <source>Saws in the place of all these, a text of JSON each</source>
-   <translation type="unfinished" />
+   <translation>Sägen anstelle all dieser, je ein JSON-Text</translation>
   </message>
   <message>
    <source>Set it to plan again in the next recompute</source>
-   <translation type="unfinished" />
+   <translation>Setzen, um bei der nächsten Neuberechnung neu zu planen</translation>
   </message>
   <message>
    <source>Set it to write the bill again in the next recompute</source>
-   <translation type="unfinished" />
+   <translation>Setzen, um die Stückliste bei der nächsten Neuberechnung neu zu schreiben</translation>
   </message>
   <message>
    <source>Sheets of a material up to which none is to spare</source>
-   <translation type="unfinished" />
+   <translation>Platten eines Materials, bis zu denen keine Reserve nötig ist</translation>
   </message>
   <message>
    <source>Sheets to be cut</source>
-   <translation type="unfinished" />
+   <translation>Zu schneidende Platten</translation>
   </message>
   <message>
    <source>Smallest gap at the back</source>
-   <translation type="unfinished" />
+   <translation>Kleinster Spalt hinten</translation>
   </message>
   <message>
    <source>Smallest gap at the floor</source>
-   <translation type="unfinished" />
+   <translation>Kleinster Spalt am Boden</translation>
   </message>
   <message>
    <source>Smallest gap at the left</source>
-   <translation type="unfinished" />
+   <translation>Kleinster Spalt links</translation>
   </message>
   <message>
    <source>Smallest gap at the right</source>
-   <translation type="unfinished" />
+   <translation>Kleinster Spalt rechts</translation>
   </message>
   <message>
    <source>Smallest gap at the top</source>
-   <translation type="unfinished" />
+   <translation>Kleinster Spalt oben</translation>
   </message>
   <message>
    <source>Stands at the rear of a deeper envelope, else at its front</source>
-   <translation type="unfinished" />
+   <translation>Steht hinten in einem tieferen Einbauraum, sonst an dessen Vorderseite</translation>
   </message>
   <message>
    <source>Stands beside the carcass before it, else at X</source>
-   <translation type="unfinished" />
+   <translation>Steht neben dem vorigen Korpus, sonst bei X</translation>
   </message>
   <message>
    <source>Stiles run down to the floor, else to the bottom rail's lower edge</source>
-   <translation type="unfinished" />
+   <translation>Längsfriese laufen bis zum Fußboden, sonst bis zur Unterkante des unteren Querfrieses</translation>
   </message>
   <message>
    <source>Sum of what has a price, in the catalogue's currency</source>
-   <translation type="unfinished" />
+   <translation>Summe dessen, was einen Preis hat, in der Währung des Katalogs</translation>
   </message>
   <message>
    <source>Supports between the ends, -1 as many as the span asks for</source>
-   <translation type="unfinished" />
+   <translation>Stützen zwischen den Enden, -1 so viele, wie die Spannweite verlangt</translation>
   </message>
   <message>
    <source>Supports hold the lid at any height</source>
-   <translation type="unfinished" />
+   <translation>Stützen halten den Deckel in jeder Höhe</translation>
   </message>
   <message>
    <source>Taken off each edge of a sheet before any part is cut</source>
-   <translation type="unfinished" />
+   <translation>Von jeder Plattenkante abgenommen, bevor ein Teil geschnitten wird</translation>
   </message>
   <message>
    <source>The bay takes its width from the piece, unless it has one of its own</source>
-   <translation type="unfinished" />
+   <translation>Das Feld nimmt seine Breite vom Möbel, wenn es keine eigene hat</translation>
   </message>
   <message>
    <source>The bay that it stands in; empty: by its number</source>
-   <translation type="unfinished" />
+   <translation>Das Feld, in dem es steht; leer: nach seiner Nummer</translation>
   </message>
   <message>
    <source>The bill whose lines the cells hold</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste, deren Zeilen die Zellen enthalten</translation>
   </message>
   <message>
    <source>The bill, a line of comma-separated values each</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste, je Zeile kommagetrennte Werte</translation>
   </message>
   <message>
    <source>The catalogue's currency</source>
-   <translation type="unfinished" />
+   <translation>Die Währung des Katalogs</translation>
   </message>
   <message>
    <source>The closet that it follows from</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, aus dem es folgt</translation>
   </message>
   <message>
    <source>The closet that the bill is for</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, für den die Stückliste ist</translation>
   </message>
   <message>
    <source>The closet whose parts are cut</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, dessen Teile geschnitten werden</translation>
   </message>
   <message>
    <source>The component that it belongs to</source>
-   <translation type="unfinished" />
+   <translation>Das Bauteil, zu dem es gehört</translation>
   </message>
   <message>
    <source>The cut layout whose sheets are bought; none: not planned yet</source>
-   <translation type="unfinished" />
+   <translation>Der Zuschnittplan, dessen Platten gekauft werden; leer: noch nicht geplant</translation>
   </message>
   <message>
    <source>The design, the layout or the catalogue has changed since</source>
-   <translation type="unfinished" />
+   <translation>Entwurf, Zuschnittplan oder Katalog haben sich seither geändert</translation>
   </message>
   <message>
    <source>The envelope's floor above the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Der Boden des Einbauraums über der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The envelope's front face from the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Die Vorderseite des Einbauraums ab der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The envelope's left face from the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Die linke Seite des Einbauraums ab der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The face that the grooves are in</source>
-   <translation type="unfinished" />
+   <translation>Die Fläche, in der die Nuten sind</translation>
   </message>
   <message>
    <source>The file that they were read from last, none if empty</source>
-   <translation type="unfinished" />
+   <translation>Die Datei, aus der sie zuletzt gelesen wurden, leer: keine</translation>
   </message>
   <message>
    <source>The front's distance from the envelope's front as built</source>
-   <translation type="unfinished" />
+   <translation>Abstand der Vorderseite von der des Einbauraums, wie gebaut</translation>
   </message>
   <message>
    <source>The hinged edge of a single door</source>
-   <translation type="unfinished" />
+   <translation>Die angeschlagene Kante einer einzelnen Tür</translation>
   </message>
   <message>
    <source>The left or the right rear corner</source>
-   <translation type="unfinished" />
+   <translation>Die linke oder die rechte hintere Ecke</translation>
   </message>
   <message>
    <source>The offcuts at hand, a text of JSON each</source>
-   <translation type="unfinished" />
+   <translation>Die vorhandenen Reststücke, je ein JSON-Text</translation>
   </message>
   <message>
    <source>The offcuts at hand; none: everything is bought</source>
-   <translation type="unfinished" />
+   <translation>Die vorhandenen Reststücke; leer: alles wird gekauft</translation>
   </message>
   <message>
    <source>The parts, the catalogue or the settings have changed since</source>
-   <translation type="unfinished" />
+   <translation>Teile, Katalog oder Einstellungen haben sich seither geändert</translation>
   </message>
   <message>
    <source>The plan of boards and bars, as data</source>
-   <translation type="unfinished" />
+   <translation>Der Plan der Bretter und Stäbe, als Daten</translation>
   </message>
   <message>
    <source>The plan, as data</source>
-   <translation type="unfinished" />
+   <translation>Der Plan, als Daten</translation>
   </message>
   <message>
    <source>The reveal around an inset front and between any two</source>
-   <translation type="unfinished" />
+   <translation>Die Fuge um eine einliegende Front und zwischen je zweien</translation>
   </message>
   <message>
    <source>The rim that the grooves are measured from</source>
-   <translation type="unfinished" />
+   <translation>Der Rand, von dem aus die Nuten gemessen werden</translation>
   </message>
   <message>
    <source>The step to which the tape was read</source>
-   <translation type="unfinished" />
+   <translation>Der Schritt, auf den das Maßband abgelesen wurde</translation>
   </message>
   <message>
    <source>The survey whose envelope it stands in</source>
-   <translation type="unfinished" />
+   <translation>Das Aufmaß, in dessen Einbauraum er steht</translation>
   </message>
   <message>
    <source>The top is a lid, hinged to a strip at the rear</source>
-   <translation type="unfinished" />
+   <translation>Die Bankplatte ist ein Deckel, hinten an einen Streifen angeschlagen</translation>
   </message>
   <message>
    <source>The ways to buy that were compared, as data</source>
-   <translation type="unfinished" />
+   <translation>Die verglichenen Kaufmöglichkeiten, als Daten</translation>
   </message>
   <message>
    <source>Thickness as measured, else as sold</source>
-   <translation type="unfinished" />
+   <translation>Dicke wie gemessen, sonst wie verkauft</translation>
   </message>
   <message>
    <source>Thickness in mm as measured, by key of the material</source>
-   <translation type="unfinished" />
+   <translation>Gemessene Dicke in mm, nach Schlüssel des Materials</translation>
   </message>
   <message>
    <source>Thickness of a tube's wall; 0: solid</source>
-   <translation type="unfinished" />
+   <translation>Wanddicke eines Rohrs; 0: massiv</translation>
   </message>
   <message>
    <source>Thickness of the baseboard</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Sockelleiste</translation>
   </message>
   <message>
    <source>Thickness of the casing</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Bekleidung</translation>
   </message>
   <message>
    <source>Thickness of the top that is taken off</source>
-   <translation type="unfinished" />
+   <translation>Dicke der entfernten Oberplatte</translation>
   </message>
   <message>
    <source>Thickness of the wall at the opening</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Wand an der Öffnung</translation>
   </message>
   <message>
    <source>Trim every sheet by Trim, not as the catalogue says</source>
-   <translation type="unfinished" />
+   <translation>Jede Platte nach Besäumen beschneiden, nicht wie der Katalog sagt</translation>
   </message>
   <message>
    <source>Two openings let air in with the lid shut</source>
-   <translation type="unfinished" />
+   <translation>Zwei Öffnungen lassen bei geschlossenem Deckel Luft hinein</translation>
   </message>
   <message>
    <source>Underside of each fixed shelf above the bay's floor in mm; none: equal spaces</source>
-   <translation type="unfinished" />
+   <translation>Unterseite jedes festen Bodens über dem Feldboden in mm; leer: gleiche Abstände</translation>
   </message>
   <message>
    <source>Undersides above the floor (mm)</source>
-   <translation type="unfinished" />
+   <translation>Unterseiten über dem Boden (mm)</translation>
   </message>
   <message>
    <source>Weight in kg; 0: not known</source>
-   <translation type="unfinished" />
+   <translation>Gewicht in kg; 0: unbekannt</translation>
   </message>
   <message>
    <source>Weight of all parts in kg</source>
-   <translation type="unfinished" />
+   <translation>Gewicht aller Teile in kg</translation>
   </message>
   <message>
    <source>Weight of the finished piece in kg</source>
-   <translation type="unfinished" />
+   <translation>Gewicht des fertigen Stücks in kg</translation>
   </message>
   <message>
    <source>What carries the fixed shelves</source>
-   <translation type="unfinished" />
+   <translation>Was die festen Böden trägt</translation>
   </message>
   <message>
    <source>What closes it at the front</source>
-   <translation type="unfinished" />
+   <translation>Was es vorn abschließt</translation>
   </message>
   <message>
    <source>What closes or braces the carcass at the rear</source>
-   <translation type="unfinished" />
+   <translation>Was den Korpus hinten abschließt oder aussteift</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
-   <translation type="unfinished" />
+   <translation>Was in der Reihenfolge des Schranks davor kommt</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
-   <translation type="unfinished" />
+   <translation>Was den Spalt dort abdeckt</translation>
   </message>
   <message>
    <source>What hangs on it, which says how high it is</source>
-   <translation type="unfinished" />
+   <translation>Was daran hängt; es bestimmt die Höhe</translation>
   </message>
   <message>
    <source>What holds the ends of a rod that runs across</source>
-   <translation type="unfinished" />
+   <translation>Was die Enden einer quer laufenden Stange hält</translation>
   </message>
   <message>
    <source>What is known about the place and the people, as written by its form</source>
-   <translation type="unfinished" />
+   <translation>Was über den Ort und die Menschen bekannt ist, wie vom Formular geschrieben</translation>
   </message>
   <message>
    <source>What it stands in or in front of</source>
-   <translation type="unfinished" />
+   <translation>Worin oder wovor es steht</translation>
   </message>
   <message>
    <source>What must stay between grooves back to back, as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Was zwischen Nuten Rücken an Rücken bleiben muss, als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>What must stay clear, as written by the survey's form</source>
-   <translation type="unfinished" />
+   <translation>Was frei bleiben muss, wie vom Aufmaßformular geschrieben</translation>
   </message>
   <message>
    <source>What must stay under a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Was unter einem Sackloch bleiben muss</translation>
   </message>
   <message>
    <source>What of the envelope is to be largest</source>
-   <translation type="unfinished" />
+   <translation>Was am Einbauraum am größten sein soll</translation>
   </message>
   <message>
    <source>What texts round lengths to, in mm for metric styles, else in inches</source>
-   <translation type="unfinished" />
+   <translation>Worauf Texte Längen runden, in mm bei metrischen Formaten, sonst in Zoll</translation>
   </message>
   <message>
    <source>What the bill was written for</source>
-   <translation type="unfinished" />
+   <translation>Wofür die Stückliste geschrieben wurde</translation>
   </message>
   <message>
    <source>What the carcass stands on</source>
-   <translation type="unfinished" />
+   <translation>Worauf der Korpus steht</translation>
   </message>
   <message>
    <source>What the cells were filled from</source>
-   <translation type="unfinished" />
+   <translation>Woraus die Zellen gefüllt wurden</translation>
   </message>
   <message>
    <source>What the envelope follows from: the readings, or the given sizes</source>
-   <translation type="unfinished" />
+   <translation>Woraus der Einbauraum folgt: aus den Messwerten oder den vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>What the piece is in the closet</source>
-   <translation type="unfinished" />
+   <translation>Was das Stück im Einbauschrank ist</translation>
   </message>
   <message>
    <source>What the plan was made for</source>
-   <translation type="unfinished" />
+   <translation>Wofür der Plan gemacht wurde</translation>
   </message>
   <message>
    <source>What the shape was made from</source>
-   <translation type="unfinished" />
+   <translation>Woraus die Form gemacht wurde</translation>
   </message>
   <message>
    <source>What the store saws</source>
-   <translation type="unfinished" />
+   <translation>Was der Händler sägt</translation>
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation type="unfinished" />
+   <translation>Wo Köpfe und Namen stehen</translation>
   </message>
   <message>
    <source>Where it can be screwed through</source>
-   <translation type="unfinished" />
+   <translation>Wo durchgeschraubt werden kann</translation>
   </message>
   <message>
    <source>Where the grain runs</source>
-   <translation type="unfinished" />
+   <translation>Wie die Faser läuft</translation>
   </message>
   <message>
    <source>Where the left stile ends</source>
-   <translation type="unfinished" />
+   <translation>Wo der linke Längsfries endet</translation>
   </message>
   <message>
    <source>Where the right stile ends</source>
-   <translation type="unfinished" />
+   <translation>Wo der rechte Längsfries endet</translation>
   </message>
   <message>
    <source>Where the top lies</source>
-   <translation type="unfinished" />
+   <translation>Wo der Oberboden liegt</translation>
   </message>
   <message>
    <source>Where they lie</source>
-   <translation type="unfinished" />
+   <translation>Wo sie liegen</translation>
   </message>
   <message>
    <source>Whether FrontLap is left to the rule</source>
-   <translation type="unfinished" />
+   <translation>Ob FrontLap der Regel überlassen ist</translation>
   </message>
   <message>
    <source>Whether X is left to the rule</source>
-   <translation type="unfinished" />
+   <translation>Ob X der Regel überlassen ist</translation>
   </message>
   <message>
    <source>Whether something to be bought has no price</source>
-   <translation type="unfinished" />
+   <translation>Ob etwas zu Kaufendes keinen Preis hat</translation>
   </message>
   <message>
    <source>Whether the lean of the right wall at the back was read</source>
-   <translation type="unfinished" />
+   <translation>Ob die Neigung der rechten Wand hinten gemessen wurde</translation>
   </message>
   <message>
    <source>Whether the lean of the right wall at the front was read</source>
-   <translation type="unfinished" />
+   <translation>Ob die Neigung der rechten Wand vorn gemessen wurde</translation>
   </message>
   <message>
    <source>Which of its bays, from the left, 1 first</source>
-   <translation type="unfinished" />
+   <translation>Welches seiner Felder, von links, 1 zuerst</translation>
   </message>
   <message>
    <source>Which space between the fixed shelves, from the bottom, 1 first</source>
-   <translation type="unfinished" />
+   <translation>Welcher Raum zwischen den festen Böden, von unten, 1 zuerst</translation>
   </message>
   <message>
    <source>Which way the top's grain runs; from front to rear it is strong between rails</source>
-   <translation type="unfinished" />
+   <translation>Wie die Faser der Bankplatte läuft; von vorn nach hinten ist sie zwischen den Rahmenhölzern fest</translation>
   </message>
   <message>
    <source>Widest clear distance between cross members</source>
-   <translation type="unfinished" />
+   <translation>Größter lichter Abstand zwischen Querhölzern</translation>
   </message>
   <message>
    <source>Widest gap at the back</source>
-   <translation type="unfinished" />
+   <translation>Breitester Spalt hinten</translation>
   </message>
   <message>
    <source>Widest gap at the floor</source>
-   <translation type="unfinished" />
+   <translation>Breitester Spalt am Boden</translation>
   </message>
   <message>
    <source>Widest gap at the left</source>
-   <translation type="unfinished" />
+   <translation>Breitester Spalt links</translation>
   </message>
   <message>
    <source>Widest gap at the right</source>
-   <translation type="unfinished" />
+   <translation>Breitester Spalt rechts</translation>
   </message>
   <message>
    <source>Widest gap at the top</source>
-   <translation type="unfinished" />
+   <translation>Breitester Spalt oben</translation>
   </message>
   <message>
    <source>Width at the back, high</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, hoch</translation>
   </message>
   <message>
    <source>Width at the back, high up; 0: not given</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, weit oben; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Width at the back, low</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, tief</translation>
   </message>
   <message>
    <source>Width at the back, low down; 0: not given</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, weit unten; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Width at the back, middle</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, Mitte</translation>
   </message>
   <message>
    <source>Width at the front, high</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, hoch</translation>
   </message>
   <message>
    <source>Width at the front, high up; 0: not given</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, weit oben; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Width at the front, low</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, tief</translation>
   </message>
   <message>
    <source>Width at the front, low down</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, weit unten</translation>
   </message>
   <message>
    <source>Width at the front, middle</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, Mitte</translation>
   </message>
   <message>
    <source>Width of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Breite eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Width of that strip</source>
-   <translation type="unfinished" />
+   <translation>Breite dieses Streifens</translation>
   </message>
   <message>
    <source>Width of the casing</source>
-   <translation type="unfinished" />
+   <translation>Breite der Bekleidung</translation>
   </message>
   <message>
    <source>Width of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Breite des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>Width of the members as sawn, 0 takes the board's own</source>
-   <translation type="unfinished" />
+   <translation>Breite der Rahmenteile wie gesägt, 0 nimmt die des Bretts</translation>
   </message>
   <message>
    <source>Width of the mullions</source>
-   <translation type="unfinished" />
+   <translation>Breite der Mittelfriese</translation>
   </message>
   <message>
    <source>Width of the opening; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>Breite der Öffnung; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>Width of the saw's cut</source>
-   <translation type="unfinished" />
+   <translation>Breite des Sägeschnitts</translation>
   </message>
   <message>
    <source>Width of the stiles, at an end to the wall without what reaches past the side</source>
-   <translation type="unfinished" />
+   <translation>Breite der Längsfriese, am Ende zur Wand ohne das, was über die Seite hinausreicht</translation>
   </message>
   <message>
    <source>Width to saw, without the edge bands</source>
-   <translation type="unfinished" />
+   <translation>Sägebreite, ohne die Kanten</translation>
   </message>
  </context>
  <context>
   <name>Closetbench</name>
   <message>
    <source>(-?[0-9]+(?:\.[0-9]+)?)(?: (to|and|x) (-?[0-9]+(?:\.[0-9]+)?))? mm\b</source>
-   <translation type="unfinished" />
+   <translation>(-?[0-9]+(?:\.[0-9]+)?)(?: (to|and|x) (-?[0-9]+(?:\.[0-9]+)?))? mm\b</translation>
   </message>
   <message>
    <source>(?P&lt;carcass&gt;.+), bay (?P&lt;number&gt;\d+)</source>
-   <translation type="unfinished" />
+   <translation>(?P&lt;carcass&gt;.+), bay (?P&lt;number&gt;\d+)</translation>
   </message>
   <message>
    <source>, offcut at hand: {}</source>
-   <translation type="unfinished" />
+   <translation>, vorhandenes Reststück: {}</translation>
   </message>
   <message>
    <source>, turned {}°</source>
-   <translation type="unfinished" />
+   <translation>, um {}° gedreht</translation>
   </message>
   <message>
    <source>.pdf</source>
-   <translation type="unfinished" />
+   <translation>.pdf</translation>
   </message>
   <message>
    <source>.png</source>
-   <translation type="unfinished" />
+   <translation>.png</translation>
   </message>
   <message>
    <source>1 danger</source>
-   <translation type="unfinished" />
+   <translation>1 Gefahr</translation>
   </message>
   <message>
    <source>1 for a door, 2 for a pair hinged at both sides</source>
-   <translation type="unfinished" />
+   <translation>1 für eine Tür, 2 für ein Paar, an beiden Seiten angeschlagen</translation>
   </message>
   <message>
    <source>1 not checked</source>
-   <translation type="unfinished" />
+   <translation>1 nicht geprüft</translation>
   </message>
   <message>
    <source>1 note</source>
-   <translation type="unfinished" />
+   <translation>1 Hinweis</translation>
   </message>
   <message>
    <source>1 warning</source>
-   <translation type="unfinished" />
+   <translation>1 Warnung</translation>
   </message>
   <message>
    <source>3 to 4</source>
-   <translation type="unfinished" />
+   <translation>3 bis 4</translation>
   </message>
   <message>
    <source>5 to 8</source>
-   <translation type="unfinished" />
+   <translation>5 bis 8</translation>
   </message>
   <message>
    <source>9 to 12</source>
-   <translation type="unfinished" />
+   <translation>9 bis 12</translation>
   </message>
   <message>
    <source>; dangers in this closet: {}, see the checks</source>
-   <translation type="unfinished" />
+   <translation>; Gefahren in diesem Schrank: {}, siehe Prüfungen</translation>
   </message>
   <message>
    <source>A bank of drawers in one opening, with slides and fronts</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
   </message>
   <message>
    <source>A baseboard that stays; 0 where there is none or it comes off.</source>
-   <translation type="unfinished" />
+   <translation>Eine Sockelleiste, die bleibt; 0, wo keine ist oder sie entfernt wird.</translation>
   </message>
   <message>
    <source>A bench in a bay of a carcass, or free in the closet</source>
-   <translation type="unfinished" />
+   <translation>Eine Bank in einem Feld eines Korpus oder frei im Schrank</translation>
   </message>
   <message>
    <source>A door, or a pair, in front of one opening</source>
-   <translation type="unfinished" />
+   <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
   </message>
   <message>
    <source>A drawing for each part</source>
-   <translation type="unfinished" />
+   <translation>Eine Zeichnung für jedes Teil</translation>
   </message>
   <message>
    <source>A drawing for each sheet</source>
-   <translation type="unfinished" />
+   <translation>Eine Zeichnung für jede Platte</translation>
   </message>
   <message>
    <source>A few more, so that no single wrong reading stays unnoticed.</source>
-   <translation type="unfinished" />
+   <translation>Ein paar mehr, damit kein einzelner falscher Messwert unbemerkt bleibt.</translation>
   </message>
   <message>
    <source>A file with boards, bands and prices of your own, laid over those that come along.</source>
-   <translation type="unfinished" />
+   <translation>Eine Datei mit eigenen Platten, Kanten und Preisen, die denen des Programms vorgehen.</translation>
   </message>
   <message>
    <source>A fixed shelf lies over it and follows its height</source>
-   <translation type="unfinished" />
+   <translation>Ein fester Boden liegt darüber und folgt seiner Höhe</translation>
   </message>
   <message>
    <source>A hanging rod, or two, in one opening</source>
-   <translation type="unfinished" />
+   <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
   </message>
   <message>
    <source>A reused chest or cabinet, built in as it is</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>A sheet to spare for each</source>
-   <translation type="unfinished" />
+   <translation>Eine wiederverwendete Kommode oder ein Schrank, unverändert eingebaut</translation>
   </message>
   <message>
    <source>A shelf over the carcasses, from wall to wall</source>
-   <translation type="unfinished" />
+   <translation>Ein Boden über den Korpussen, von Wand zu Wand</translation>
+  </message>
+  <message>
+   <source>A spare sheet for every</source>
+   <translation>Eine Reserveplatte je</translation>
   </message>
   <message>
    <source>A strip along its front edge</source>
-   <translation type="unfinished" />
+   <translation>Ein Streifen an seiner Vorderkante</translation>
   </message>
   <message>
    <source>Above the floor as found, feet included</source>
-   <translation type="unfinished" />
+   <translation>Über dem Boden im Bestand, Füße eingeschlossen</translation>
   </message>
   <message>
    <source>Accuracy class that is printed on the tape.</source>
-   <translation type="unfinished" />
+   <translation>Genauigkeitsklasse, die auf dem Maßband aufgedruckt ist.</translation>
   </message>
   <message>
    <source>Across the bay or along its depth</source>
-   <translation type="unfinished" />
+   <translation>Quer durch das Feld oder in dessen Tiefe</translation>
   </message>
   <message>
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen</translation>
   </message>
   <message>
    <source>Add a bay</source>
-   <translation type="unfinished" />
+   <translation>Feld hinzufügen</translation>
   </message>
   <message>
    <source>Add a reading</source>
-   <translation type="unfinished" />
+   <translation>Messwert hinzufügen</translation>
   </message>
   <message>
    <source>Add an obstacle</source>
-   <translation type="unfinished" />
+   <translation>Hindernis hinzufügen</translation>
   </message>
   <message>
    <source>Add one that is recommended</source>
-   <translation type="unfinished" />
+   <translation>Einen empfohlenen hinzufügen</translation>
   </message>
   <message>
    <source>Adjustable</source>
-   <translation type="unfinished" />
+   <translation>Verstellbar</translation>
   </message>
   <message>
    <source>Against back</source>
-   <translation type="unfinished" />
+   <translation>Hinten an</translation>
   </message>
   <message>
    <source>Against the back</source>
+   <translation>An der Rückwand</translation>
+  </message>
+  <message>
+   <source>All pages</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>All sheets in one drawing</source>
-   <translation type="unfinished" />
+   <translation>Alle Platten in einer Zeichnung</translation>
   </message>
   <message>
    <source>Allowance for scribing an end stile to the wall</source>
-   <translation type="unfinished" />
+   <translation>Zugabe zum Anpassen eines Endfrieses an die Wand</translation>
   </message>
   <message>
    <source>Along back</source>
-   <translation type="unfinished" />
+   <translation>Entlang hinten</translation>
   </message>
   <message>
    <source>Along side</source>
-   <translation type="unfinished" />
+   <translation>Entlang der Seite</translation>
   </message>
   <message>
    <source>Along the left wall</source>
-   <translation type="unfinished" />
+   <translation>Entlang der linken Wand</translation>
   </message>
   <message>
    <source>Along the right wall</source>
-   <translation type="unfinished" />
+   <translation>Entlang der rechten Wand</translation>
   </message>
   <message>
    <source>Along the wall, from the front line to the back wall, on the floor.</source>
-   <translation type="unfinished" />
+   <translation>An der Wand entlang, von der Vorderlinie bis zur Rückwand, auf dem Boden.</translation>
   </message>
   <message>
    <source>Another number may find another plan; the same one finds the same again.</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Zahl kann einen anderen Plan finden; dieselbe findet wieder denselben.</translation>
   </message>
   <message>
    <source>Another task is open: finish it with OK or Cancel first.</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Aufgabe ist offen: zuerst mit OK oder Abbrechen beenden.</translation>
   </message>
   <message>
    <source>App::Property</source>
-   <translation type="unfinished" />
+   <translation>App::Property</translation>
   </message>
   <message>
    <source>As it will be written</source>
-   <translation type="unfinished" />
+   <translation>So wird es geschrieben</translation>
   </message>
   <message>
    <source>Ask for the readings that point out a wrong one</source>
-   <translation type="unfinished" />
+   <translation>Nach den Messwerten fragen, die einen falschen aufdecken</translation>
   </message>
   <message>
    <source>At</source>
-   <translation type="unfinished" />
+   <translation>Bei</translation>
   </message>
   <message>
    <source>At an angle</source>
-   <translation type="unfinished" />
+   <translation>Schräg</translation>
   </message>
   <message>
    <source>At height</source>
-   <translation type="unfinished" />
+   <translation>In Höhe</translation>
   </message>
   <message>
    <source>At least {}: not everything has a price.</source>
-   <translation type="unfinished" />
+   <translation>Mindestens {}: nicht alles hat einen Preis.</translation>
   </message>
   <message>
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Rückwand</translation>
   </message>
   <message>
    <source>Back inset</source>
-   <translation type="unfinished" />
+   <translation>Rückwand-Einrückung</translation>
   </message>
   <message>
    <source>Back material</source>
-   <translation type="unfinished" />
+   <translation>Material Rückwand</translation>
   </message>
   <message>
    <source>Back wall</source>
-   <translation type="unfinished" />
+   <translation>Rückwand</translation>
   </message>
   <message>
    <source>Backs</source>
-   <translation type="unfinished" />
+   <translation>Rückwände</translation>
   </message>
   <message>
    <source>Band</source>
-   <translation type="unfinished" />
+   <translation>Kante</translation>
   </message>
   <message>
    <source>Band waste</source>
-   <translation type="unfinished" />
+   <translation>Kantenverschnitt</translation>
   </message>
   <message>
    <source>Bands</source>
-   <translation type="unfinished" />
+   <translation>Kanten</translation>
   </message>
   <message>
    <source>Bands at</source>
-   <translation type="unfinished" />
+   <translation>Kanten an</translation>
   </message>
   <message>
    <source>Bar</source>
-   <translation type="unfinished" />
+   <translation>Stab</translation>
   </message>
   <message>
    <source>Base</source>
-   <translation type="unfinished" />
+   <translation>Sockel</translation>
   </message>
   <message>
    <source>Base height</source>
-   <translation type="unfinished" />
+   <translation>Sockelhöhe</translation>
   </message>
   <message>
    <source>Base material</source>
-   <translation type="unfinished" />
+   <translation>Material Sockel</translation>
   </message>
   <message>
    <source>Baseboard</source>
-   <translation type="unfinished" />
+   <translation>Sockelleiste</translation>
   </message>
   <message>
    <source>Bay</source>
-   <translation type="unfinished" />
+   <translation>Feld</translation>
   </message>
   <message>
    <source>Bays</source>
-   <translation type="unfinished" />
+   <translation>Felder</translation>
   </message>
   <message>
    <source>Bays, from left to right</source>
-   <translation type="unfinished" />
+   <translation>Felder, von links nach rechts</translation>
   </message>
   <message>
    <source>Bench</source>
-   <translation type="unfinished" />
+   <translation>Bank</translation>
   </message>
   <message>
    <source>Benches</source>
-   <translation type="unfinished" />
+   <translation>Bänke</translation>
   </message>
   <message>
    <source>Bench…</source>
-   <translation type="unfinished" />
+   <translation>Bank…</translation>
   </message>
   <message>
    <source>Bill</source>
-   <translation type="unfinished" />
+   <translation>Stückliste</translation>
+  </message>
+  <message>
+   <source>Bill and papers</source>
+   <translation>Stückliste und Papiere</translation>
+  </message>
+  <message>
+   <source>Bill is up to date; drawings by DXF</source>
+   <translation>Stückliste ist aktuell; Zeichnungen über DXF</translation>
   </message>
   <message>
    <source>BillPanel</source>
-   <translation type="unfinished" />
+   <translation>BillPanel</translation>
   </message>
   <message>
    <source>Board that goes into the grooves: its measured thickness sets their width.</source>
-   <translation type="unfinished" />
+   <translation>Platte, die in die Nuten kommt: ihre gemessene Dicke bestimmt deren Breite.</translation>
   </message>
   <message>
    <source>Boards as measured</source>
-   <translation type="unfinished" />
+   <translation>Platten wie gemessen</translation>
   </message>
   <message>
    <source>Bottom</source>
-   <translation type="unfinished" />
+   <translation>Unten</translation>
   </message>
   <message>
    <source>Bottom inset</source>
-   <translation type="unfinished" />
+   <translation>Einrückung unten</translation>
   </message>
   <message>
    <source>Bottom material</source>
-   <translation type="unfinished" />
+   <translation>Material Unterboden</translation>
   </message>
   <message>
    <source>Bottom rail</source>
-   <translation type="unfinished" />
+   <translation>Unterer Querfries</translation>
   </message>
   <message>
    <source>Box height</source>
-   <translation type="unfinished" />
+   <translation>Kastenhöhe</translation>
   </message>
   <message>
    <source>Box material</source>
-   <translation type="unfinished" />
+   <translation>Material Kasten</translation>
+  </message>
+  <message>
+   <source>Boxes of boards with sides, bays, shelves, back and base</source>
+   <translation>Kästen aus Platten mit Seiten, Feldern, Böden, Rückwand und Sockel</translation>
   </message>
   <message>
    <source>By calliper</source>
-   <translation type="unfinished" />
+   <translation>Mit Messschieber</translation>
+  </message>
+  <message>
+   <source>By sizes; readings come later</source>
+   <translation>Nach Maßen; Messwerte folgen später</translation>
   </message>
   <message>
    <source>CSV file</source>
-   <translation type="unfinished" />
+   <translation>CSV-Datei</translation>
+  </message>
+  <message>
+   <source>Cannot be built: {}</source>
+   <translation>Kann nicht gebaut werden: {}</translation>
   </message>
   <message>
    <source>Cannot be right: {}</source>
-   <translation type="unfinished" />
+   <translation>Kann nicht stimmen: {}</translation>
   </message>
   <message>
    <source>Carcass</source>
-   <translation type="unfinished" />
+   <translation>Korpus</translation>
   </message>
   <message>
    <source>CarcassPanel</source>
-   <translation type="unfinished" />
+   <translation>CarcassPanel</translation>
+  </message>
+  <message>
+   <source>Carcasses</source>
+   <translation>Korpusse</translation>
   </message>
   <message>
    <source>Carcasses and shelves</source>
-   <translation type="unfinished" />
+   <translation>Korpusse und Böden</translation>
   </message>
   <message>
    <source>Casing</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung</translation>
   </message>
   <message>
    <source>Casing and baseboard</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung und Sockelleiste</translation>
   </message>
   <message>
    <source>Catalogue of your own</source>
-   <translation type="unfinished" />
+   <translation>Eigener Katalog</translation>
   </message>
   <message>
    <source>Ceiling</source>
-   <translation type="unfinished" />
+   <translation>Decke</translation>
   </message>
   <message>
    <source>Changes of direction</source>
-   <translation type="unfinished" />
+   <translation>Richtungswechsel</translation>
   </message>
   <message>
    <source>Checks</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen</translation>
   </message>
   <message>
    <source>Choose</source>
-   <translation type="unfinished" />
+   <translation>Wählen</translation>
   </message>
   <message>
    <source>Circular saw on a straightedge at home</source>
-   <translation type="unfinished" />
+   <translation>Handkreissäge an der Führungsschiene vorhanden</translation>
   </message>
   <message>
    <source>Clear of shelves</source>
-   <translation type="unfinished" />
+   <translation>Frei von Böden</translation>
   </message>
   <message>
    <source>Clear size of the opening, jamb to jamb and floor to lintel.</source>
-   <translation type="unfinished" />
+   <translation>Lichtes Maß der Öffnung, von Laibung zu Laibung und vom Boden zum Sturz.</translation>
   </message>
   <message>
    <source>Clear width</source>
-   <translation type="unfinished" />
+   <translation>Lichte Breite</translation>
   </message>
   <message>
    <source>Clear width of the bay. Left empty, it shares what the others leave.</source>
-   <translation type="unfinished" />
+   <translation>Lichte Breite des Felds. Leer teilt es sich, was die anderen lassen.</translation>
   </message>
   <message>
    <source>Clear widths: {}</source>
-   <translation type="unfinished" />
+   <translation>Lichte Breiten: {}</translation>
   </message>
   <message>
    <source>Clearance kept at each side</source>
-   <translation type="unfinished" />
+   <translation>Freiraum an jeder Seite</translation>
   </message>
   <message>
    <source>Clearance kept under the shelf above</source>
-   <translation type="unfinished" />
+   <translation>Freiraum unter dem Boden darüber</translation>
   </message>
   <message>
    <source>Cleat</source>
-   <translation type="unfinished" />
+   <translation>Tragleiste</translation>
   </message>
   <message>
    <source>Cleat height</source>
-   <translation type="unfinished" />
+   <translation>Höhe Tragleiste</translation>
   </message>
   <message>
    <source>Click on a finding to see what it is about; double-click to edit that.</source>
-   <translation type="unfinished" />
+   <translation>Befund anklicken, um zu sehen, worum es geht; doppelklicken, um das zu bearbeiten.</translation>
+  </message>
+  <message>
+   <source>Click to add one</source>
+   <translation>Klicken, um einen hinzuzufügen</translation>
+  </message>
+  <message>
+   <source>Click to choose one</source>
+   <translation>Klicken, um einen zu wählen</translation>
+  </message>
+  <message>
+   <source>Click to plan the sheets</source>
+   <translation>Klicken, um die Platten zu planen</translation>
+  </message>
+  <message>
+   <source>Click to start a closet</source>
+   <translation>Klicken, um einen Schrank anzulegen</translation>
+  </message>
+  <message>
+   <source>Click to write the bill</source>
+   <translation>Klicken, um die Stückliste zu schreiben</translation>
   </message>
   <message>
    <source>Close the checks and say what they have to know.</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen schließen und angeben, was sie wissen müssen.</translation>
   </message>
   <message>
    <source>Closet</source>
-   <translation type="unfinished" />
+   <translation>Einbauschrank</translation>
   </message>
   <message>
    <source>Closet shop papers</source>
-   <translation type="unfinished" />
+   <translation>Werkstattpapiere zum Einbauschrank</translation>
   </message>
   <message>
    <source>Closet views</source>
-   <translation type="unfinished" />
+   <translation>Ansichten des Einbauschranks</translation>
   </message>
   <message>
    <source>ClosetPanel</source>
-   <translation type="unfinished" />
+   <translation>ClosetPanel</translation>
   </message>
   <message>
    <source>ClosetPart</source>
-   <translation type="unfinished" />
+   <translation>ClosetPart</translation>
   </message>
   <message>
    <source>Closetbench</source>
+   <translation>Closetbench</translation>
+  </message>
+  <message>
+   <source>Closetbench help</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ClosetbenchGuide</source>
+   <translation>ClosetbenchGuide</translation>
+  </message>
+  <message>
+   <source>ClosetbenchHelpWindow</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>ClosetbenchRoom</source>
-   <translation type="unfinished" />
+   <translation>ClosetbenchRoom</translation>
   </message>
   <message>
    <source>Closetbench_Choice</source>
-   <translation type="unfinished" />
+   <translation>Closetbench_Choice</translation>
+  </message>
+  <message>
+   <source>Closets</source>
+   <translation>Einbauschränke</translation>
   </message>
   <message>
    <source>Compartment</source>
-   <translation type="unfinished" />
+   <translation>Fach</translation>
   </message>
   <message>
    <source>Component</source>
-   <translation type="unfinished" />
+   <translation>Bauteil</translation>
+  </message>
+  <message>
+   <source>Components</source>
+   <translation>Bauteile</translation>
   </message>
   <message>
    <source>Corner</source>
-   <translation type="unfinished" />
+   <translation>Ecke</translation>
   </message>
   <message>
    <source>Corner shelves</source>
-   <translation type="unfinished" />
+   <translation>Eckböden</translation>
   </message>
   <message>
    <source>Corner shelves…</source>
-   <translation type="unfinished" />
+   <translation>Eckböden…</translation>
   </message>
   <message>
    <source>CornerShelves</source>
-   <translation type="unfinished" />
+   <translation>CornerShelves</translation>
   </message>
   <message>
    <source>Count</source>
-   <translation type="unfinished" />
+   <translation>Anzahl</translation>
   </message>
   <message>
    <source>Cup edge</source>
-   <translation type="unfinished" />
+   <translation>Topfrand</translation>
   </message>
   <message>
    <source>Cut layout</source>
-   <translation type="unfinished" />
+   <translation>Zuschnittplan</translation>
   </message>
   <message>
    <source>Cut open</source>
-   <translation type="unfinished" />
+   <translation>Aufgeschnitten</translation>
   </message>
   <message>
    <source>CutLayout</source>
-   <translation type="unfinished" />
+   <translation>CutLayout</translation>
+  </message>
+  <message>
+   <source>Cuts through the widest bays, seen from the right.</source>
+   <translation>Schnitt durch die breitesten Felder, von rechts gesehen.</translation>
   </message>
   <message>
    <source>Cuts: {} at the store, {} at home</source>
-   <translation type="unfinished" />
+   <translation>Schnitte: {} beim Händler, {} zu Hause</translation>
   </message>
   <message>
    <source>Cuts: {} wide, {} deep</source>
-   <translation type="unfinished" />
+   <translation>Schnitte: {} breit, {} tief</translation>
+  </message>
+  <message>
+   <source>Dangers: {}</source>
+   <translation>Gefahren: {}</translation>
   </message>
   <message>
    <source>Dead space</source>
-   <translation type="unfinished" />
+   <translation>Toter Raum</translation>
   </message>
   <message>
    <source>Depth</source>
-   <translation type="unfinished" />
+   <translation>Tiefe</translation>
   </message>
   <message>
    <source>Depth at most</source>
-   <translation type="unfinished" />
+   <translation>Tiefe höchstens</translation>
   </message>
   <message>
    <source>Depth at the left, mouldings and fronts included, pulls not</source>
-   <translation type="unfinished" />
+   <translation>Tiefe links, Leisten und Fronten eingeschlossen, Griffe nicht</translation>
   </message>
   <message>
    <source>Depth at the right</source>
-   <translation type="unfinished" />
+   <translation>Tiefe rechts</translation>
   </message>
   <message>
    <source>Depth back</source>
-   <translation type="unfinished" />
+   <translation>Tiefe hinten</translation>
   </message>
   <message>
    <source>Depth fraction</source>
-   <translation type="unfinished" />
+   <translation>Tiefe als Bruchteil</translation>
   </message>
   <message>
    <source>Depth left</source>
-   <translation type="unfinished" />
+   <translation>Tiefe links</translation>
   </message>
   <message>
    <source>Depth of the leg along the rear wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Schenkels an der hinteren Wand</translation>
   </message>
   <message>
    <source>Depth of the leg along the side wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des Schenkels an der Seitenwand</translation>
   </message>
   <message>
    <source>Depth right</source>
-   <translation type="unfinished" />
+   <translation>Tiefe rechts</translation>
   </message>
   <message>
    <source>Depth side</source>
-   <translation type="unfinished" />
+   <translation>Tiefe seitlich</translation>
   </message>
   <message>
    <source>Depth step</source>
-   <translation type="unfinished" />
+   <translation>Tiefenschritt</translation>
   </message>
   <message>
    <source>Depths</source>
-   <translation type="unfinished" />
+   <translation>Tiefen</translation>
   </message>
   <message>
    <source>Diagonal to the left</source>
-   <translation type="unfinished" />
+   <translation>Diagonale nach links</translation>
   </message>
   <message>
    <source>Diagonal to the right</source>
-   <translation type="unfinished" />
+   <translation>Diagonale nach rechts</translation>
   </message>
   <message>
    <source>Diameter</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser</translation>
   </message>
   <message>
    <source>Diameter of the bit at hand: the bill then gives the passes for each groove.</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser des vorhandenen Fräsers: die Stückliste nennt dann die Durchgänge je Nut.</translation>
   </message>
   <message>
    <source>Diameter of the hole for a pull</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser der Bohrung für einen Griff</translation>
   </message>
   <message>
    <source>Direction of the cuts that are made first on a whole sheet.</source>
-   <translation type="unfinished" />
+   <translation>Richtung der Schnitte, die an einer ganzen Platte zuerst gemacht werden.</translation>
   </message>
   <message>
    <source>Distance of its left side from the left of the envelope. Left empty, it stands beside the carcass before it.</source>
-   <translation type="unfinished" />
+   <translation>Abstand seiner linken Seite vom linken Rand des Einbauraums. Leer steht er neben dem vorigen Korpus.</translation>
   </message>
   <message>
    <source>Does it go in?</source>
-   <translation type="unfinished" />
+   <translation>Geht es hinein?</translation>
   </message>
   <message>
    <source>Doors</source>
-   <translation type="unfinished" />
+   <translation>Türen</translation>
   </message>
   <message>
    <source>Doors and lids are taken to turn about the edge that their hinges hold; look at the hinges' own drawing where it is close.</source>
-   <translation type="unfinished" />
+   <translation>Türen und Deckel gelten als um die Kante drehend, die ihre Scharniere halten; wo es knapp ist, die Zeichnung des Scharniers selbst ansehen.</translation>
   </message>
   <message>
    <source>Doors…</source>
-   <translation type="unfinished" />
+   <translation>Türen…</translation>
   </message>
   <message>
    <source>Doubtful: {}</source>
-   <translation type="unfinished" />
+   <translation>Zweifelhaft: {}</translation>
   </message>
   <message>
    <source>Drawer boxes</source>
-   <translation type="unfinished" />
+   <translation>Schubkästen</translation>
   </message>
   <message>
    <source>Drawers</source>
-   <translation type="unfinished" />
+   <translation>Schubladen</translation>
+  </message>
+  <message>
+   <source>Drawers, doors, rods, a bench, a reused piece, fillers</source>
+   <translation>Schubladen, Türen, Stangen, eine Bank, ein vorhandenes Möbel, Passleisten</translation>
   </message>
   <message>
    <source>Drawers…</source>
-   <translation type="unfinished" />
+   <translation>Schubladen…</translation>
+  </message>
+  <message>
+   <source>Drawing page</source>
+   <translation>Zeichnungsblatt</translation>
   </message>
   <message>
    <source>Drawings</source>
-   <translation type="unfinished" />
+   <translation>Zeichnungen</translation>
+  </message>
+  <message>
+   <source>Drawn by</source>
+   <translation>Gezeichnet von</translation>
   </message>
   <message>
    <source>Drill</source>
-   <translation type="unfinished" />
+   <translation>Bohrer</translation>
   </message>
   <message>
    <source>Drop</source>
-   <translation type="unfinished" />
+   <translation>Absenkung</translation>
   </message>
   <message>
    <source>Edge band</source>
-   <translation type="unfinished" />
+   <translation>Kante</translation>
   </message>
   <message>
    <source>Edge band bought over the length of the rims.</source>
-   <translation type="unfinished" />
+   <translation>Über die Länge der Ränder hinaus gekauftes Kantenband.</translation>
   </message>
   <message>
    <source>Edge band of the shelves' front edges, or of their lips. Automatic: as the carcass's.</source>
-   <translation type="unfinished" />
+   <translation>Kante der Vorderkanten der Böden oder ihrer Lippen. Automatisch: wie beim Korpus.</translation>
   </message>
   <message>
    <source>Edit {}</source>
-   <translation type="unfinished" />
+   <translation>{} bearbeiten</translation>
   </message>
   <message>
    <source>End clearance</source>
-   <translation type="unfinished" />
+   <translation>Endspiel</translation>
   </message>
   <message>
    <source>Enter what was read.</source>
-   <translation type="unfinished" />
+   <translation>Eingeben, was gemessen wurde.</translation>
   </message>
   <message>
    <source>Envelope: {} wide, {} deep, {} high</source>
-   <translation type="unfinished" />
+   <translation>Einbauraum: {} breit, {} tief, {} hoch</translation>
   </message>
   <message>
    <source>Error of the level or the plumb line over one metre.</source>
-   <translation type="unfinished" />
+   <translation>Fehler der Wasserwaage oder des Lots auf einen Meter.</translation>
   </message>
   <message>
    <source>Everything opens freely.</source>
-   <translation type="unfinished" />
+   <translation>Alles lässt sich frei öffnen.</translation>
   </message>
   <message>
    <source>Exact.</source>
-   <translation type="unfinished" />
+   <translation>Genau.</translation>
+  </message>
+  <message>
+   <source>Examples: {} and {}</source>
+   <translation>Beispiele: {} und {}</translation>
   </message>
   <message>
    <source>Existing</source>
-   <translation type="unfinished" />
+   <translation>Vorhanden</translation>
   </message>
   <message>
    <source>Existing pieces</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene Möbel</translation>
   </message>
   <message>
    <source>Existing piece…</source>
-   <translation type="unfinished" />
+   <translation>Vorhandenes Möbel…</translation>
   </message>
   <message>
    <source>ExistingPiece</source>
-   <translation type="unfinished" />
+   <translation>ExistingPiece</translation>
   </message>
   <message>
    <source>Expected</source>
-   <translation type="unfinished" />
+   <translation>Erwartet</translation>
   </message>
   <message>
    <source>Face</source>
-   <translation type="unfinished" />
+   <translation>Fläche</translation>
   </message>
   <message>
    <source>Face frame</source>
-   <translation type="unfinished" />
+   <translation>Vorsatzrahmen</translation>
   </message>
   <message>
    <source>Face frame…</source>
-   <translation type="unfinished" />
+   <translation>Vorsatzrahmen…</translation>
   </message>
   <message>
    <source>Face material</source>
-   <translation type="unfinished" />
+   <translation>Material Blende</translation>
   </message>
   <message>
    <source>FaceFrame</source>
-   <translation type="unfinished" />
+   <translation>FaceFrame</translation>
   </message>
   <message>
    <source>Feet</source>
-   <translation type="unfinished" />
+   <translation>Füße</translation>
   </message>
   <message>
    <source>File</source>
-   <translation type="unfinished" />
+   <translation>Datei</translation>
   </message>
   <message>
    <source>Fillers</source>
-   <translation type="unfinished" />
+   <translation>Passleisten</translation>
   </message>
   <message>
    <source>Fillers and mouldings</source>
-   <translation type="unfinished" />
+   <translation>Passleisten und Abdeckleisten</translation>
   </message>
   <message>
    <source>Fillers, scribes and mouldings that close the gaps to walls, ceiling and floor</source>
-   <translation type="unfinished" />
+   <translation>Passleisten, Anpassungen und Leisten, die die Spalte zu Wänden, Decke und Boden schließen</translation>
   </message>
   <message>
    <source>Fillers…</source>
-   <translation type="unfinished" />
+   <translation>Passleisten…</translation>
   </message>
   <message>
    <source>Finding</source>
-   <translation type="unfinished" />
+   <translation>Befund</translation>
   </message>
   <message>
    <source>Finished size, edge bands included.</source>
-   <translation type="unfinished" />
+   <translation>Fertigmaß, Kanten eingeschlossen.</translation>
   </message>
   <message>
    <source>First</source>
-   <translation type="unfinished" />
+   <translation>Erste</translation>
   </message>
   <message>
    <source>First at</source>
-   <translation type="unfinished" />
+   <translation>Erste bei</translation>
   </message>
   <message>
    <source>First cuts</source>
-   <translation type="unfinished" />
+   <translation>Erste Schnitte</translation>
   </message>
   <message>
    <source>Fit</source>
-   <translation type="unfinished" />
+   <translation>Passung</translation>
   </message>
   <message>
    <source>Fitted</source>
-   <translation type="unfinished" />
+   <translation>Eingebaut</translation>
   </message>
   <message>
    <source>Fixed</source>
-   <translation type="unfinished" />
+   <translation>Fest</translation>
   </message>
   <message>
    <source>Fixed at</source>
-   <translation type="unfinished" />
+   <translation>Fest bei</translation>
   </message>
   <message>
    <source>Fixed shelves by</source>
-   <translation type="unfinished" />
+   <translation>Feste Böden durch</translation>
   </message>
   <message>
    <source>Fixed shelves, let into the sides at equal clear heights.</source>
-   <translation type="unfinished" />
+   <translation>Feste Böden, in gleichen lichten Höhen in die Seiten eingelassen.</translation>
   </message>
   <message>
    <source>Floor</source>
-   <translation type="unfinished" />
+   <translation>Boden</translation>
   </message>
   <message>
    <source>Floor to ceiling, the tape plumb, close to the corner.</source>
-   <translation type="unfinished" />
+   <translation>Vom Boden zur Decke, Maßband lotrecht, dicht an der Ecke.</translation>
   </message>
   <message>
    <source>Floor to the back</source>
-   <translation type="unfinished" />
+   <translation>Boden nach hinten</translation>
   </message>
   <message>
    <source>Floor to the right</source>
-   <translation type="unfinished" />
+   <translation>Boden nach rechts</translation>
   </message>
   <message>
    <source>Folder</source>
-   <translation type="unfinished" />
+   <translation>Ordner</translation>
   </message>
   <message>
    <source>Folder for the drawings</source>
-   <translation type="unfinished" />
+   <translation>Ordner für die Zeichnungen</translation>
   </message>
   <message>
    <source>Folder for the pictures</source>
-   <translation type="unfinished" />
+   <translation>Ordner für die Bilder</translation>
   </message>
   <message>
    <source>Follows the formula {}</source>
-   <translation type="unfinished" />
+   <translation>Folgt der Formel {}</translation>
   </message>
   <message>
    <source>For fewer cuts</source>
-   <translation type="unfinished" />
+   <translation>Für weniger Schnitte</translation>
   </message>
   <message>
    <source>For fewer sheets</source>
-   <translation type="unfinished" />
+   <translation>Für weniger Platten</translation>
   </message>
   <message>
    <source>For panels of</source>
-   <translation type="unfinished" />
+   <translation>Für Platten von</translation>
   </message>
   <message>
    <source>Fraction of the thickness that must stay between two cuts that meet from both faces. ``least_skin``: mm that must stay under a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Bruchteil der Dicke, der zwischen zwei Einschnitten bleiben muss, die sich von beiden Flächen treffen. ``least_skin``: mm, die unter einem Sackloch bleiben müssen</translation>
   </message>
   <message>
    <source>Free</source>
-   <translation type="unfinished" />
+   <translation>Frei</translation>
   </message>
   <message>
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>Von</translation>
   </message>
   <message>
    <source>From an end the grooves run across the width, from an edge along the length.</source>
-   <translation type="unfinished" />
+   <translation>Von einem Ende aus laufen die Nuten quer über die Breite, von einer Kante aus der Länge nach.</translation>
   </message>
   <message>
    <source>From floor</source>
-   <translation type="unfinished" />
+   <translation>Vom Boden</translation>
   </message>
   <message>
    <source>From front</source>
-   <translation type="unfinished" />
+   <translation>Von vorn</translation>
   </message>
   <message>
    <source>From hole to hole of a pull with two, 0 for a knob with one</source>
-   <translation type="unfinished" />
+   <translation>Von Loch zu Loch eines Griffs mit zwei, 0 für einen Knopf mit einem</translation>
   </message>
   <message>
    <source>From its front edge</source>
-   <translation type="unfinished" />
+   <translation>Von seiner Vorderkante</translation>
   </message>
   <message>
    <source>From near wall to near wall.</source>
-   <translation type="unfinished" />
+   <translation>Von naher Wand zu naher Wand.</translation>
   </message>
   <message>
    <source>From that rim to the near wall of the first groove.</source>
-   <translation type="unfinished" />
+   <translation>Von diesem Rand zur nahen Wange der ersten Nut.</translation>
   </message>
   <message>
    <source>From the front of the carcass to the kick board or the frame's front rail.</source>
-   <translation type="unfinished" />
+   <translation>Von der Korpusvorderkante zur Sockelblende oder zum vorderen Sockelrahmenteil.</translation>
   </message>
   <message>
    <source>From the leaf's edge to the boring's, None takes the hinge's own</source>
-   <translation type="unfinished" />
+   <translation>Von der Kante des Flügels zum Bohrungsrand, None nimmt den des Scharniers</translation>
   </message>
   <message>
    <source>From the left</source>
-   <translation type="unfinished" />
+   <translation>Von links</translation>
   </message>
   <message>
    <source>From the left, 1 first.</source>
-   <translation type="unfinished" />
+   <translation>Von links, 1 zuerst.</translation>
   </message>
   <message>
    <source>From the pull's middle to the free edge of the leaf</source>
-   <translation type="unfinished" />
+   <translation>Von der Griffmitte zur freien Kante des Flügels</translation>
   </message>
   <message>
    <source>From the rear edges to the back's rear face: room to scribe to the wall.</source>
-   <translation type="unfinished" />
+   <translation>Von den Hinterkanten zur Hinterfläche der Rückwand: Raum zum Anpassen an die Wand.</translation>
   </message>
   <message>
    <source>From the rear of the opening to the rod's axis, None takes 305 mm or the middle</source>
-   <translation type="unfinished" />
+   <translation>Von der Rückseite der Öffnung zur Stangenachse, None nimmt 305 mm oder die Mitte</translation>
   </message>
   <message>
    <source>From the side wall to the jamb, inside.</source>
-   <translation type="unfinished" />
+   <translation>Von der Seitenwand zur Laibung, innen.</translation>
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation type="unfinished" />
+   <translation>Von der Unterkante der Seiten zur Nut des Bodens</translation>
   </message>
   <message>
    <source>From the underside of the lintel to the ceiling, inside.</source>
-   <translation type="unfinished" />
+   <translation>Von der Unterseite des Sturzes zur Decke, innen.</translation>
   </message>
   <message>
    <source>Front</source>
-   <translation type="unfinished" />
+   <translation>Vorn</translation>
   </message>
   <message>
    <source>Front elevation with sizes</source>
-   <translation type="unfinished" />
+   <translation>Vorderansicht mit Maßen</translation>
   </message>
   <message>
    <source>Front row at</source>
-   <translation type="unfinished" />
+   <translation>Vordere Reihe bei</translation>
+  </message>
+  <message>
+   <source>Fronts and doors, to be drilled</source>
+   <translation>Fronten und Türen, zu bohren</translation>
   </message>
   <message>
    <source>Fronts, doors, face frames</source>
-   <translation type="unfinished" />
+   <translation>Fronten, Türen, Vorsatzrahmen</translation>
   </message>
   <message>
    <source>Gap</source>
-   <translation type="unfinished" />
+   <translation>Spalt</translation>
   </message>
   <message>
    <source>Gap above</source>
-   <translation type="unfinished" />
+   <translation>Spalt darüber</translation>
   </message>
   <message>
    <source>Gaps kept with</source>
-   <translation type="unfinished" />
+   <translation>Spalte eingehalten mit</translation>
   </message>
   <message>
    <source>Goes in</source>
-   <translation type="unfinished" />
+   <translation>Geht hinein</translation>
   </message>
   <message>
    <source>Grain</source>
-   <translation type="unfinished" />
+   <translation>Faser</translation>
   </message>
   <message>
    <source>Grain along</source>
-   <translation type="unfinished" />
+   <translation>Faser längs</translation>
   </message>
   <message>
    <source>Grained</source>
-   <translation type="unfinished" />
+   <translation>Mit Faserrichtung</translation>
   </message>
   <message>
    <source>Groove depth</source>
-   <translation type="unfinished" />
+   <translation>Nuttiefe</translation>
   </message>
   <message>
    <source>Groove stop</source>
-   <translation type="unfinished" />
+   <translation>Nutende</translation>
   </message>
   <message>
    <source>Groove wider than the panel in it, mm. ``end_clearance``: how far a tongue stays short of the bottom of its groove, mm. ``depth_fraction`` of the grooved panel's thickness, taken down to a multiple of ``depth_step`` (a router is set in steps), unless ``depth`` is given. ``most_fraction``: deepest groove allowed</source>
-   <translation type="unfinished" />
+   <translation>Nut breiter als die Platte darin, mm. ``end_clearance``: wie weit eine Feder vor dem Nutgrund endet, mm. ``depth_fraction`` der Dicke der genuteten Platte, auf ein Vielfaches von ``depth_step`` abgerundet (eine Oberfräse wird in Schritten eingestellt), wenn ``depth`` nicht angegeben ist. ``most_fraction``: tiefste erlaubte Nut</translation>
   </message>
   <message>
    <source>Groove wider than the panel in it.</source>
-   <translation type="unfinished" />
+   <translation>Nut breiter als die Platte darin.</translation>
   </message>
   <message>
    <source>GroovedPanel</source>
-   <translation type="unfinished" />
+   <translation>GroovedPanel</translation>
   </message>
   <message>
    <source>GroovedPanelPanel</source>
-   <translation type="unfinished" />
+   <translation>GroovedPanelPanel</translation>
   </message>
   <message>
    <source>Grooves</source>
-   <translation type="unfinished" />
+   <translation>Nuten</translation>
   </message>
   <message>
    <source>Grooves and rabbets</source>
-   <translation type="unfinished" />
+   <translation>Nuten und Falze</translation>
   </message>
   <message>
    <source>Hanging rod…</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstange…</translation>
   </message>
   <message>
    <source>Height</source>
-   <translation type="unfinished" />
+   <translation>Höhe</translation>
   </message>
   <message>
    <source>Height above the floor at which these readings are taken.</source>
-   <translation type="unfinished" />
+   <translation>Höhe über dem Boden, in der diese Messwerte genommen werden.</translation>
   </message>
   <message>
    <source>Height at the left, feet and top included</source>
-   <translation type="unfinished" />
+   <translation>Höhe links, Füße und Platte eingeschlossen</translation>
   </message>
   <message>
    <source>Height at the right</source>
-   <translation type="unfinished" />
+   <translation>Höhe rechts</translation>
   </message>
   <message>
    <source>Height left</source>
-   <translation type="unfinished" />
+   <translation>Höhe links</translation>
   </message>
   <message>
    <source>Height of a rail before each fixed shelf, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Leiste vor jedem festen Boden, 0 für keine</translation>
   </message>
   <message>
    <source>Height of a strip in front of each shelf, level with its upper face; 0 for none. It stiffens the shelf, which is that much less deep.</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines Streifens vor jedem Boden, bündig mit dessen Oberseite; 0 für keinen. Er versteift den Boden, der um so viel weniger tief ist.</translation>
   </message>
   <message>
    <source>Height of the bottom rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des unteren Querfrieses</translation>
   </message>
   <message>
    <source>Height of the boxes' sides, None takes all that the slide leaves</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Kastenseiten, None nimmt alles, was der Auszug lässt</translation>
   </message>
   <message>
    <source>Height of the cleats on the walls</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleisten an den Wänden</translation>
   </message>
   <message>
    <source>Height of the cleats on the walls, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleisten an den Wänden, 0 für keine</translation>
   </message>
   <message>
    <source>Height of the feet that are taken off</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Füße, die entfernt werden</translation>
   </message>
   <message>
    <source>Height of the stop above the shelf</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Anschlags über dem Boden</translation>
   </message>
   <message>
    <source>Height of the top rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des oberen Querfrieses</translation>
   </message>
   <message>
    <source>Height right</source>
-   <translation type="unfinished" />
+   <translation>Höhe rechts</translation>
   </message>
   <message>
    <source>Heights</source>
-   <translation type="unfinished" />
+   <translation>Höhen</translation>
   </message>
   <message>
    <source>Heights of the fixed shelves' undersides above the bay's floor, set apart by semicolons. Left empty, the clear heights are equal.</source>
-   <translation type="unfinished" />
+   <translation>Höhen der Unterseiten der festen Böden über dem Feldboden, durch Semikolon getrennt. Leer sind die lichten Höhen gleich.</translation>
   </message>
   <message>
    <source>Heights of the fronts from the bottom, one of them 0 to take what is left</source>
-   <translation type="unfinished" />
+   <translation>Höhen der Fronten von unten, eine davon 0 für den Rest</translation>
   </message>
   <message>
    <source>Hide everything else</source>
-   <translation type="unfinished" />
+   <translation>Alles andere ausblenden</translation>
   </message>
   <message>
    <source>High</source>
-   <translation type="unfinished" />
+   <translation>Hoch</translation>
   </message>
   <message>
    <source>Hinge</source>
-   <translation type="unfinished" />
+   <translation>Scharnier</translation>
   </message>
   <message>
    <source>Hinged</source>
-   <translation type="unfinished" />
+   <translation>Angeschlagen</translation>
   </message>
   <message>
    <source>Hinges</source>
-   <translation type="unfinished" />
+   <translation>Scharniere</translation>
   </message>
   <message>
    <source>Hinges on each leaf, None takes what its height and weight ask for</source>
-   <translation type="unfinished" />
+   <translation>Scharniere je Flügel, None nimmt so viele, wie Höhe und Gewicht verlangen</translation>
   </message>
   <message>
    <source>Holder</source>
-   <translation type="unfinished" />
+   <translation>Halter</translation>
   </message>
   <message>
    <source>Hole depth</source>
-   <translation type="unfinished" />
+   <translation>Lochtiefe</translation>
   </message>
   <message>
    <source>How far a moulding lies on the carcass at least, 6 mm as above</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine Leiste mindestens auf dem Korpus aufliegt, 6 mm wie oben</translation>
   </message>
   <message>
    <source>How far a stile reaches past the carcass's side</source>
-   <translation type="unfinished" />
+   <translation>Wie weit ein Längsfries über die Korpusseite hinausreicht</translation>
   </message>
   <message>
    <source>How far a tongue stays short of the bottom of its groove.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine Feder vor dem Nutgrund endet.</translation>
   </message>
   <message>
    <source>How far above the compartment's floor it begins</source>
-   <translation type="unfinished" />
+   <translation>Wie weit über dem Boden des Fachs es beginnt</translation>
   </message>
   <message>
    <source>How far above the compartment's floor it begins.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit über dem Boden des Fachs es beginnt.</translation>
   </message>
   <message>
    <source>How far an overlay front laps over what bounds its opening, None by its kind</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine aufliegende Front überdeckt, was ihre Öffnung begrenzt, None nach ihrer Art</translation>
   </message>
   <message>
    <source>How far grooves stay back from the front edge; 0 runs them through. By rule: stopped behind a banded edge, through a bare one.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit Nuten vor der Vorderkante enden; 0: laufen durch. Nach Regel: enden hinter einer bekanteten Kante, laufen durch eine rohe durch.</translation>
   </message>
   <message>
    <source>How far it reaches over the frame at both ends</source>
-   <translation type="unfinished" />
+   <translation>Wie weit sie an beiden Enden über das Gestell hinausreicht</translation>
   </message>
   <message>
    <source>How far its front stays behind the carcass's front edges</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Vorderseite hinter den Korpusvorderkanten bleibt</translation>
   </message>
   <message>
    <source>How far its lower edge rises to the right</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Unterkante nach rechts ansteigt</translation>
   </message>
   <message>
    <source>How far its right edge leans to the right, upwards</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine rechte Kante sich nach oben nach rechts neigt</translation>
   </message>
   <message>
    <source>How far its upper edge rises to the right</source>
-   <translation type="unfinished" />
+   <translation>Wie weit seine Oberkante nach rechts ansteigt</translation>
   </message>
   <message>
    <source>How far the frame reaches past the carcass's top</source>
-   <translation type="unfinished" />
+   <translation>Wie weit der Rahmen über die Korpusoberkante hinausreicht</translation>
   </message>
   <message>
    <source>How far the grooves stay away from the rims that they run between; 0 runs through.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Nuten vor den Rändern enden, zwischen denen sie laufen; 0: laufen durch.</translation>
   </message>
   <message>
    <source>How far the left edge of an inset front's opening leans to the right, upwards</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die linke Kante der Öffnung einer einliegenden Front sich nach oben nach rechts neigt</translation>
   </message>
   <message>
    <source>How far the mouldings that are taken off stand out at each side and in front</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Leisten, die entfernt werden, an jeder Seite und vorn vorstehen</translation>
   </message>
   <message>
    <source>How far the parts are pulled apart in the view; they stay where they are.</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Teile in der Ansicht auseinandergezogen sind; sie bleiben, wo sie sind.</translation>
   </message>
   <message>
    <source>How far the top reaches over the frame and its face at the front</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Bankplatte vorn über Gestell und Blende hinausreicht</translation>
   </message>
   <message>
    <source>How far they come out</source>
-   <translation type="unfinished" />
+   <translation>Wie weit sie herauskommen</translation>
   </message>
   <message>
    <source>How front and back of a box meet its sides</source>
-   <translation type="unfinished" />
+   <translation>Wie Vorder- und Hinterstück eines Kastens an die Seiten anschließen</translation>
   </message>
   <message>
    <source>How high it is, None for all that is left</source>
-   <translation type="unfinished" />
+   <translation>Wie hoch es ist, None für alles Übrige</translation>
   </message>
   <message>
    <source>How likely all least gaps are kept, given how well the room is known.</source>
-   <translation type="unfinished" />
+   <translation>Wie wahrscheinlich alle Mindestspalte eingehalten sind, so gut der Raum bekannt ist.</translation>
   </message>
   <message>
    <source>How long to search, per material</source>
-   <translation type="unfinished" />
+   <translation>Wie lange gesucht wird, je Material</translation>
   </message>
   <message>
    <source>How many times the cutting may change direction, the first counted as one.</source>
-   <translation type="unfinished" />
+   <translation>Wie oft die Schnittrichtung wechseln darf, die erste mitgezählt.</translation>
   </message>
   <message>
    <source>How much lower the front of a shelf lies than its rear</source>
-   <translation type="unfinished" />
+   <translation>Wie viel tiefer die Vorderseite eines Bodens liegt als seine Hinterseite</translation>
   </message>
   <message>
    <source>How much shorter than its bay a loose shelf is.</source>
-   <translation type="unfinished" />
+   <translation>Wie viel kürzer als sein Feld ein verstellbarer Boden ist.</translation>
   </message>
   <message>
    <source>How sure</source>
-   <translation type="unfinished" />
+   <translation>Wie sicher</translation>
   </message>
   <message>
    <source>How the bases meet the floor</source>
-   <translation type="unfinished" />
+   <translation>Wie die Sockel auf dem Boden stehen</translation>
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation type="unfinished" />
+   <translation>Wie der Boden gehalten wird</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
-   <translation type="unfinished" />
+   <translation>Wie die langen Rahmenhölzer liegen</translation>
   </message>
   <message>
    <source>How the members are joined</source>
-   <translation type="unfinished" />
+   <translation>Wie die Rahmenteile verbunden sind</translation>
   </message>
   <message>
    <source>I</source>
-   <translation type="unfinished" />
+   <translation>I</translation>
   </message>
   <message>
    <source>II</source>
-   <translation type="unfinished" />
+   <translation>II</translation>
   </message>
   <message>
    <source>III</source>
-   <translation type="unfinished" />
+   <translation>III</translation>
   </message>
   <message>
    <source>In</source>
-   <translation type="unfinished" />
+   <translation>In</translation>
   </message>
   <message>
    <source>In all {}.</source>
-   <translation type="unfinished" />
+   <translation>Insgesamt {}.</translation>
   </message>
   <message>
    <source>In front of</source>
-   <translation type="unfinished" />
+   <translation>Vor</translation>
   </message>
   <message>
    <source>In front of each fixed and loose shelf, which is that much less deep;</source>
-   <translation type="unfinished" />
+   <translation>Vor jedem festen und verstellbaren Boden, der um so viel weniger tief ist;</translation>
   </message>
   <message>
    <source>In kg, with its drawers; None where nobody has weighed it</source>
-   <translation type="unfinished" />
+   <translation>In kg, mit den Schubladen; None, wo niemand es gewogen hat</translation>
   </message>
   <message>
    <source>In the 3D view</source>
-   <translation type="unfinished" />
+   <translation>In der 3D-Ansicht</translation>
+  </message>
+  <message>
+   <source>In the closet: {}</source>
+   <translation>Im Einbauschrank: {}</translation>
   </message>
   <message>
    <source>In the face</source>
-   <translation type="unfinished" />
+   <translation>In der Fläche</translation>
   </message>
   <message>
    <source>Inset</source>
-   <translation type="unfinished" />
+   <translation>Einliegend</translation>
   </message>
   <message>
    <source>It stays where it was: {}</source>
-   <translation type="unfinished" />
+   <translation>Es bleibt, wo es war: {}</translation>
   </message>
   <message>
    <source>Its cuts, at most</source>
-   <translation type="unfinished" />
+   <translation>Schnitte daran, höchstens</translation>
   </message>
   <message>
    <source>Its depth, None takes the envelope's</source>
-   <translation type="unfinished" />
+   <translation>Seine Tiefe, None nimmt die des Einbauraums</translation>
   </message>
   <message>
    <source>Its left end's distance from the envelope's left</source>
-   <translation type="unfinished" />
+   <translation>Abstand seines linken Endes vom linken Rand des Einbauraums</translation>
   </message>
   <message>
    <source>Its left end's distance from the envelope's left, None beside what stands there</source>
-   <translation type="unfinished" />
+   <translation>Abstand seines linken Endes vom linken Rand des Einbauraums, None: neben dem, was dort steht</translation>
   </message>
   <message>
    <source>Its right end's, None runs to the right wall</source>
-   <translation type="unfinished" />
+   <translation>Der seines rechten Endes, None läuft bis zur rechten Wand</translation>
   </message>
   <message>
    <source>Its underside above the floor, None lies on the highest carcass</source>
-   <translation type="unfinished" />
+   <translation>Seine Unterseite über dem Fußboden, None liegt auf dem höchsten Korpus</translation>
   </message>
   <message>
    <source>Its way in</source>
-   <translation type="unfinished" />
+   <translation>Sein Weg hinein</translation>
   </message>
   <message>
    <source>Joint</source>
-   <translation type="unfinished" />
+   <translation>Verbindung</translation>
   </message>
   <message>
    <source>Joints, base and back</source>
-   <translation type="unfinished" />
+   <translation>Verbindungen, Sockel und Rückwand</translation>
   </message>
   <message>
    <source>Keep for nobody</source>
-   <translation type="unfinished" />
+   <translation>Für niemanden aufheben</translation>
   </message>
   <message>
    <source>Kept</source>
-   <translation type="unfinished" />
+   <translation>Aufgehoben</translation>
   </message>
   <message>
    <source>Kerf</source>
-   <translation type="unfinished" />
+   <translation>Schnittfuge</translation>
   </message>
   <message>
    <source>Key of a class of bar</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Stabklasse</translation>
   </message>
   <message>
    <source>Key of a hinge class</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Scharnierklasse</translation>
   </message>
   <message>
    <source>Key of a slide class</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel einer Auszugsklasse</translation>
   </message>
   <message>
    <source>Key of its board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte</translation>
   </message>
   <message>
    <source>Key of its board, None takes the shelf's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte, None nimmt die des Bodens</translation>
   </message>
   <message>
    <source>Key of its edge band, None for the material's own, "" for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante, None für die des Materials, "" für keine</translation>
   </message>
   <message>
    <source>Key of the band on the shelves' front edges, None as on the carcass's, "" none; a shelf behind a lip has none, and the lip has it on its long edges</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante an den Vorderkanten der Böden, None wie am Korpus, "" keine; ein Boden hinter einer Lippe hat keine, die Lippe trägt sie an ihren Längskanten</translation>
   </message>
   <message>
    <source>Key of the boards or sheets that its members are cut from</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Bretter oder Platten, aus denen die Rahmenteile geschnitten werden</translation>
   </message>
   <message>
    <source>Key of the bottoms' board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Kastenböden</translation>
   </message>
   <message>
    <source>Key of the boxes' board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Kästen</translation>
   </message>
   <message>
    <source>Key of the edge band for visible front edges; None takes the material's own, "" bands nothing. ``groove_stop``: how far grooves stay back from the front edge; None stops them 10 mm short where the front is banded and runs them through where not</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante für sichtbare Vorderkanten; None nimmt die des Materials, "" lässt alles roh. ``groove_stop``: wie weit Nuten vor der Vorderkante enden; None lässt sie 10 mm davor enden, wo die Vorderkante bekantet ist, und sonst durchlaufen</translation>
   </message>
   <message>
    <source>Key of the edge band of shelves and stops, None for the material's own, "" for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante von Böden und Anschlägen, None für die des Materials, "" für keine</translation>
   </message>
   <message>
    <source>Key of the edge band of their long edges, None for the material's own, "" for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Kante ihrer Längskanten, None für die des Materials, "" für keine</translation>
   </message>
   <message>
    <source>Key of the face's board, None takes the top's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Blende, None nimmt die der Bankplatte</translation>
   </message>
   <message>
    <source>Key of the members' lumber</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel des Holzes der Rahmenteile</translation>
   </message>
   <message>
    <source>Key of the top's board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte der Bankplatte</translation>
   </message>
   <message>
    <source>Key of their board</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Platte</translation>
   </message>
   <message>
    <source>Key of their board, None takes the carcass's</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Platte, None nimmt die des Korpus</translation>
   </message>
   <message>
    <source>Key of their edge band, None for the material's own, "" for none</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel ihrer Kante, None für die des Materials, "" für keine</translation>
   </message>
   <message>
    <source>Keys of the flat mouldings and of the quarter rounds for the foot of the base to choose from; without rounds the foot stays open</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der flachen Leisten und der Viertelstäbe für den Sockelfuß, aus denen gewählt wird; ohne Viertelstäbe bleibt der Fuß offen</translation>
   </message>
   <message>
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Art</translation>
   </message>
   <message>
    <source>Kind of file</source>
-   <translation type="unfinished" />
+   <translation>Dateityp</translation>
   </message>
   <message>
    <source>LED or fluorescent identified for use in closet storage</source>
-   <translation type="unfinished" />
+   <translation>LED- oder Leuchtstofflampe, für Schrankräume gekennzeichnet</translation>
   </message>
   <message>
    <source>Lap</source>
-   <translation type="unfinished" />
+   <translation>Überdeckung</translation>
   </message>
   <message>
    <source>Largest is</source>
-   <translation type="unfinished" />
+   <translation>Größte ist</translation>
   </message>
   <message>
    <source>Lay</source>
-   <translation type="unfinished" />
+   <translation>Legen</translation>
   </message>
   <message>
    <source>LayoutPanel</source>
-   <translation type="unfinished" />
+   <translation>LayoutPanel</translation>
   </message>
   <message>
    <source>Lean left</source>
-   <translation type="unfinished" />
+   <translation>Neigung links</translation>
   </message>
   <message>
    <source>Lean right</source>
-   <translation type="unfinished" />
+   <translation>Neigung rechts</translation>
   </message>
   <message>
    <source>Least</source>
-   <translation type="unfinished" />
+   <translation>Mindestens</translation>
   </message>
   <message>
    <source>Least gap</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt</translation>
   </message>
   <message>
    <source>Least skin</source>
-   <translation type="unfinished" />
+   <translation>Mindestresthaut</translation>
   </message>
   <message>
    <source>Least web</source>
-   <translation type="unfinished" />
+   <translation>Mindeststeg</translation>
   </message>
   <message>
    <source>Leave all readings blank</source>
-   <translation type="unfinished" />
+   <translation>Alle Messwerte leer lassen</translation>
   </message>
   <message>
    <source>Leaves</source>
-   <translation type="unfinished" />
+   <translation>Flügel</translation>
   </message>
   <message>
    <source>Left</source>
-   <translation type="unfinished" />
+   <translation>Links</translation>
   </message>
   <message>
    <source>Left end at</source>
-   <translation type="unfinished" />
+   <translation>Linkes Ende bei</translation>
   </message>
   <message>
    <source>Left on to be scribed away, 6 mm (common practice, no published source)</source>
-   <translation type="unfinished" />
+   <translation>Zum Anpassen stehen gelassen, 6 mm (übliche Praxis, keine veröffentlichte Quelle)</translation>
   </message>
   <message>
    <source>Left side's distance from the envelope's left, None: beside the carcass before</source>
-   <translation type="unfinished" />
+   <translation>Abstand der linken Seite vom linken Rand des Einbauraums, None: neben dem vorigen Korpus</translation>
   </message>
   <message>
    <source>Left wall</source>
-   <translation type="unfinished" />
+   <translation>Linke Wand</translation>
   </message>
   <message>
    <source>Length</source>
-   <translation type="unfinished" />
+   <translation>Länge</translation>
   </message>
   <message>
    <source>Length along the rear wall</source>
-   <translation type="unfinished" />
+   <translation>Länge an der hinteren Wand</translation>
   </message>
   <message>
    <source>Length along the side wall</source>
-   <translation type="unfinished" />
+   <translation>Länge an der Seitenwand</translation>
   </message>
   <message>
    <source>Length of the slides, None takes the longest that fits</source>
-   <translation type="unfinished" />
+   <translation>Länge der Auszüge, None nimmt die längste passende</translation>
   </message>
   <message>
    <source>Level offset of the floor: above 0 where it rises.</source>
-   <translation type="unfinished" />
+   <translation>Höhenversatz des Bodens: über 0, wo er ansteigt.</translation>
   </message>
   <message>
    <source>Level, in a metre</source>
-   <translation type="unfinished" />
+   <translation>Wasserwaage, je Meter</translation>
   </message>
   <message>
    <source>Levelling</source>
-   <translation type="unfinished" />
+   <translation>Ausrichten</translation>
   </message>
   <message>
    <source>Lid</source>
-   <translation type="unfinished" />
+   <translation>Deckel</translation>
   </message>
   <message>
    <source>Lid support</source>
-   <translation type="unfinished" />
+   <translation>Deckelstütze</translation>
   </message>
   <message>
    <source>Limit</source>
-   <translation type="unfinished" />
+   <translation>Grenze</translation>
   </message>
   <message>
    <source>Lip</source>
-   <translation type="unfinished" />
+   <translation>Lippe</translation>
   </message>
   <message>
    <source>Lip material</source>
-   <translation type="unfinished" />
+   <translation>Material Lippe</translation>
   </message>
   <message>
    <source>Loads, wall, damp, children, light</source>
-   <translation type="unfinished" />
+   <translation>Lasten, Wand, Feuchte, Kinder, Licht</translation>
   </message>
   <message>
    <source>Loads, wall, damp, children, light…</source>
-   <translation type="unfinished" />
+   <translation>Lasten, Wand, Feuchte, Kinder, Licht…</translation>
   </message>
   <message>
    <source>Loose</source>
-   <translation type="unfinished" />
+   <translation>Verstellbar</translation>
   </message>
   <message>
    <source>Loose shelves on pins.</source>
-   <translation type="unfinished" />
+   <translation>Verstellbare Böden auf Bodenträgern.</translation>
   </message>
   <message>
    <source>Low</source>
-   <translation type="unfinished" />
+   <translation>Tief</translation>
   </message>
   <message>
    <source>MDF</source>
-   <translation type="unfinished" />
+   <translation>MDF</translation>
   </message>
   <message>
    <source>MDF 12 mm</source>
-   <translation type="unfinished" />
+   <translation>MDF 12 mm</translation>
   </message>
   <message>
    <source>MDF 18 mm</source>
-   <translation type="unfinished" />
+   <translation>MDF 18 mm</translation>
   </message>
   <message>
    <source>MDF 3/4 in</source>
-   <translation type="unfinished" />
+   <translation>MDF 3/4 in</translation>
   </message>
   <message>
    <source>MDF 6 mm</source>
-   <translation type="unfinished" />
+   <translation>MDF 6 mm</translation>
   </message>
   <message>
    <source>Make {}</source>
-   <translation type="unfinished" />
+   <translation>{} anlegen</translation>
   </message>
   <message>
    <source>Margin</source>
-   <translation type="unfinished" />
+   <translation>Besäumung</translation>
   </message>
   <message>
    <source>Material</source>
-   <translation type="unfinished" />
+   <translation>Material</translation>
   </message>
   <message>
    <source>Mating</source>
-   <translation type="unfinished" />
+   <translation>Gegenplatte</translation>
   </message>
   <message>
    <source>Measured from</source>
-   <translation type="unfinished" />
+   <translation>Gemessen von</translation>
   </message>
   <message>
    <source>Member</source>
-   <translation type="unfinished" />
+   <translation>Rahmenteil</translation>
   </message>
   <message>
    <source>Members every</source>
-   <translation type="unfinished" />
+   <translation>Rahmenteile alle</translation>
   </message>
   <message>
    <source>Middle</source>
-   <translation type="unfinished" />
+   <translation>Mitte</translation>
   </message>
   <message>
    <source>Millimetres, as sawn and before banding. Depth and side of each cut are in the layers' names.</source>
-   <translation type="unfinished" />
+   <translation>Millimeter, wie gesägt, vor dem Bekanten. Tiefe und Seite jedes Einschnitts stehen in den Layernamen.</translation>
   </message>
   <message>
    <source>More about the room</source>
-   <translation type="unfinished" />
+   <translation>Mehr über den Raum</translation>
   </message>
   <message>
    <source>Most</source>
-   <translation type="unfinished" />
+   <translation>Höchstens</translation>
   </message>
   <message>
    <source>Most fraction</source>
-   <translation type="unfinished" />
+   <translation>Höchster Bruchteil</translation>
   </message>
   <message>
    <source>Moulding</source>
-   <translation type="unfinished" />
+   <translation>Leiste</translation>
   </message>
   <message>
    <source>Mouldings</source>
-   <translation type="unfinished" />
+   <translation>Leisten</translation>
   </message>
   <message>
    <source>Mullion</source>
-   <translation type="unfinished" />
+   <translation>Mittelfries</translation>
   </message>
   <message>
    <source>Name</source>
-   <translation type="unfinished" />
+   <translation>Name</translation>
   </message>
   <message>
    <source>Name of the carcass or bench that it stands in</source>
-   <translation type="unfinished" />
+   <translation>Name des Korpus oder der Bank, worin es steht</translation>
   </message>
   <message>
    <source>Name of the carcass that it stands in front of</source>
-   <translation type="unfinished" />
+   <translation>Name des Korpus, vor dem er steht</translation>
   </message>
   <message>
    <source>Names of the parts</source>
-   <translation type="unfinished" />
+   <translation>Namen der Teile</translation>
   </message>
   <message>
    <source>Narrowest and widest strip: 20 mm (common practice, no published source) and 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, edition 1, 2009)</source>
-   <translation type="unfinished" />
+   <translation>Schmalste und breiteste Passleiste: 20 mm (übliche Praxis, keine veröffentlichte Quelle) und 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, Ausgabe 1, 2009)</translation>
   </message>
   <message>
    <source>Nearest hole to a fixed panel; ``depth`` of a blind hole; ``play``: how much shorter than its bay a loose shelf is (2 to 3 mm, common practice, no published source)</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Loch an einem festen Boden; ``depth`` eines Sacklochs; ``play``: wie viel kürzer als sein Feld ein verstellbarer Boden ist (2 bis 3 mm, übliche Praxis, keine veröffentlichte Quelle)</translation>
+  </message>
+  <message>
+   <source>Needs a carcass</source>
+   <translation>Braucht einen Korpus</translation>
+  </message>
+  <message>
+   <source>Needs a closet</source>
+   <translation>Braucht einen Einbauschrank</translation>
+  </message>
+  <message>
+   <source>Needs a cut layout</source>
+   <translation>Braucht einen Zuschnittplan</translation>
+  </message>
+  <message>
+   <source>No box fits into the room as entered</source>
+   <translation>Kein Quader passt in den Raum, wie eingegeben</translation>
   </message>
   <message>
    <source>No carcass that is up to 15 mm less deep would save a sheet.</source>
-   <translation type="unfinished" />
+   <translation>Kein Korpus mit bis zu 15 mm weniger Tiefe würde eine Platte sparen.</translation>
   </message>
   <message>
    <source>Not checked does not mean safe; {}. Each figure is only as good as what was entered.</source>
-   <translation type="unfinished" />
+   <translation>Nicht geprüft heißt nicht sicher; {}. Jede Zahl ist nur so gut wie die Eingaben.</translation>
   </message>
   <message>
    <source>Not planned yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht geplant.</translation>
   </message>
   <message>
    <source>Not shown by this choice: {}.</source>
-   <translation type="unfinished" />
+   <translation>In dieser Auswahl nicht gezeigt: {}.</translation>
   </message>
   <message>
    <source>Nothing can be checked: the closet cannot be built. {}</source>
-   <translation type="unfinished" />
+   <translation>Nichts kann geprüft werden: der Einbauschrank kann nicht gebaut werden. {}</translation>
+  </message>
+  <message>
+   <source>Nothing found</source>
+   <translation>Nichts gefunden</translation>
   </message>
   <message>
    <source>Nothing of this kind was found.</source>
-   <translation type="unfinished" />
+   <translation>Nichts dieser Art wurde gefunden.</translation>
+  </message>
+  <message>
+   <source>Nothing to cut yet</source>
+   <translation>Noch nichts zu schneiden</translation>
   </message>
   <message>
    <source>Nothing was found.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde gefunden.</translation>
   </message>
   <message>
    <source>Number of drawers of equal height</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Schubladen gleicher Höhe</translation>
   </message>
   <message>
    <source>Number of fixed shelves, spread to equal clear heights, unless ``heights`` gives the height of each one's underside above the bay's floor. ``adjustable``: number of loose shelves on pins, each put into the highest free space</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der festen Böden, auf gleiche lichte Höhen verteilt, wenn nicht ``heights`` die Höhe der Unterseite jedes Bodens über dem Feldboden angibt. ``adjustable``: Anzahl der verstellbaren Böden auf Bodenträgern, jeder in den höchsten freien Raum gesetzt</translation>
   </message>
   <message>
    <source>Number of grooves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Nuten</translation>
   </message>
   <message>
    <source>Number of its drawers, one above the other</source>
-   <translation type="unfinished" />
+   <translation>Anzahl seiner Schubladen, übereinander</translation>
   </message>
   <message>
    <source>Number of long rails, the front and the rear one included</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der langen Rahmenhölzer, vorderes und hinteres eingeschlossen</translation>
   </message>
   <message>
    <source>Number of openings under it, posts between them</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Öffnungen darunter, mit Pfosten dazwischen</translation>
   </message>
   <message>
    <source>Number of pieces it is made in, end to end</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Stücke, aus denen er gemacht ist, Ende an Ende</translation>
   </message>
   <message>
    <source>Number of shelves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Böden</translation>
   </message>
   <message>
    <source>Obstacles</source>
-   <translation type="unfinished" />
+   <translation>Hindernisse</translation>
   </message>
   <message>
    <source>Of its seat above what it stands on</source>
-   <translation type="unfinished" />
+   <translation>Der Sitzfläche über dem, worauf sie steht</translation>
   </message>
   <message>
    <source>Of strips, None takes the carcass's</source>
-   <translation type="unfinished" />
+   <translation>Der Streifen, None nimmt die des Korpus</translation>
   </message>
   <message>
    <source>Of the pull's middle above the floor, None takes 1,000 mm or the nearest</source>
-   <translation type="unfinished" />
+   <translation>Der Griffmitte über dem Fußboden, None nimmt 1000 mm oder das Nächste</translation>
   </message>
   <message>
    <source>Of the rod's axis above the floor, None by its use or as high as it can be</source>
-   <translation type="unfinished" />
+   <translation>Der Stangenachse über dem Fußboden, None nach der Verwendung oder so hoch wie möglich</translation>
   </message>
   <message>
    <source>Of the strip, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Des Streifens, 0 für keinen</translation>
   </message>
   <message>
    <source>Of the upper of two rods, None by rule</source>
-   <translation type="unfinished" />
+   <translation>Der oberen von zwei Stangen, None nach Regel</translation>
   </message>
   <message>
    <source>Offcuts</source>
-   <translation type="unfinished" />
+   <translation>Reststücke</translation>
   </message>
   <message>
    <source>Offcuts at hand</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene Reststücke</translation>
   </message>
   <message>
    <source>OffcutsPanel</source>
-   <translation type="unfinished" />
+   <translation>OffcutsPanel</translation>
   </message>
   <message>
    <source>On one sheet. A piece that is too much for one person to carry is cut smaller at the store where it can be.</source>
-   <translation type="unfinished" />
+   <translation>Auf einer Platte. Ein Stück, das für eine Person zu schwer ist, wird nach Möglichkeit beim Händler kleiner geschnitten.</translation>
   </message>
   <message>
    <source>On the floor, from the front corner to the back corner across.</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Boden, von der vorderen Ecke schräg hinüber zur hinteren Ecke.</translation>
   </message>
   <message>
    <source>Once a job is cut</source>
-   <translation type="unfinished" />
+   <translation>Wenn ein Auftrag geschnitten ist</translation>
   </message>
   <message>
    <source>One after another, as they go together</source>
-   <translation type="unfinished" />
+   <translation>Nacheinander, wie sie zusammengebaut werden</translation>
   </message>
   <message>
    <source>One sheet of a material more for each so many, where more than four are needed.</source>
-   <translation type="unfinished" />
+   <translation>Je so viele eine Platte eines Materials mehr, wo mehr als vier gebraucht werden.</translation>
   </message>
   <message>
    <source>One step back</source>
-   <translation type="unfinished" />
+   <translation>Ein Schritt zurück</translation>
   </message>
   <message>
    <source>One step on</source>
-   <translation type="unfinished" />
+   <translation>Ein Schritt vor</translation>
   </message>
   <message>
    <source>Opening</source>
-   <translation type="unfinished" />
+   <translation>Öffnung</translation>
   </message>
   <message>
    <source>Opening {} x {}, inside {} x {} x {}</source>
-   <translation type="unfinished" />
+   <translation>Öffnung {} x {}, innen {} x {} x {}</translation>
   </message>
   <message>
    <source>Opens</source>
-   <translation type="unfinished" />
+   <translation>Öffnet</translation>
   </message>
   <message>
    <source>Other shelves</source>
-   <translation type="unfinished" />
+   <translation>Andere Böden</translation>
+  </message>
+  <message>
+   <source>Out of date: the design has changed</source>
+   <translation>Veraltet: der Entwurf hat sich geändert</translation>
   </message>
   <message>
    <source>Out of date: the parts or the settings have changed since; plan again.</source>
-   <translation type="unfinished" />
+   <translation>Veraltet: Teile oder Einstellungen haben sich seither geändert; neu planen.</translation>
   </message>
   <message>
    <source>Outer size, base included. Left empty, it is what the envelope leaves.</source>
-   <translation type="unfinished" />
+   <translation>Außenmaß, Sockel eingeschlossen. Leer ist es, was der Einbauraum lässt.</translation>
   </message>
   <message>
    <source>Outer: {} wide, {} high, {} deep</source>
-   <translation type="unfinished" />
+   <translation>Außen: {} breit, {} hoch, {} tief</translation>
   </message>
   <message>
    <source>Over its top, None takes what is left</source>
-   <translation type="unfinished" />
+   <translation>Über seiner Oberseite, None nimmt den Rest</translation>
   </message>
   <message>
    <source>Over its top, None takes what is there; it stands at the rear</source>
-   <translation type="unfinished" />
+   <translation>Über seiner Oberseite, None nimmt, was da ist; es steht hinten</translation>
   </message>
   <message>
    <source>Over shelf</source>
-   <translation type="unfinished" />
+   <translation>Boden über den Korpussen</translation>
   </message>
   <message>
    <source>OverShelf</source>
-   <translation type="unfinished" />
+   <translation>OverShelf</translation>
   </message>
   <message>
    <source>Overhang</source>
-   <translation type="unfinished" />
+   <translation>Überstand</translation>
   </message>
   <message>
    <source>Overhang ends</source>
-   <translation type="unfinished" />
+   <translation>Überstand Enden</translation>
   </message>
   <message>
    <source>Overhang top</source>
-   <translation type="unfinished" />
+   <translation>Überstand oben</translation>
   </message>
   <message>
    <source>Overlap</source>
-   <translation type="unfinished" />
+   <translation>Überdeckung</translation>
   </message>
   <message>
    <source>Own catalogue</source>
-   <translation type="unfinished" />
+   <translation>Eigener Katalog</translation>
   </message>
   <message>
    <source>PDF (*.pdf);;SVG (*.svg);;PNG (*.png)</source>
-   <translation type="unfinished" />
+   <translation>PDF (*.pdf);;SVG (*.svg);;PNG (*.png)</translation>
+  </message>
+  <message>
+   <source>PDF or SVG file</source>
+   <translation>PDF- oder SVG-Datei</translation>
   </message>
   <message>
    <source>PDF, for the printer</source>
-   <translation type="unfinished" />
+   <translation>PDF, für den Drucker</translation>
   </message>
   <message>
    <source>PNG, for the screen</source>
-   <translation type="unfinished" />
+   <translation>PNG, für den Bildschirm</translation>
   </message>
   <message>
    <source>Pages A4; the name's ending says PDF, SVG or PNG.</source>
-   <translation type="unfinished" />
+   <translation>Seiten A4; die Endung des Namens bestimmt PDF, SVG oder PNG.</translation>
   </message>
   <message>
    <source>Panel</source>
-   <translation type="unfinished" />
+   <translation>Platte</translation>
   </message>
   <message>
    <source>Panels kept from what is taken off it</source>
-   <translation type="unfinished" />
+   <translation>Platten, die vom Entfernten aufgehoben werden</translation>
+  </message>
+  <message>
+   <source>Paper</source>
+   <translation>Papier</translation>
   </message>
   <message>
    <source>Papers print</source>
-   <translation type="unfinished" />
+   <translation>Längen gedruckt in</translation>
   </message>
   <message>
    <source>Part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <source>Parts</source>
-   <translation type="unfinished" />
+   <translation>Teile</translation>
   </message>
   <message>
    <source>Parts of</source>
-   <translation type="unfinished" />
+   <translation>Teile von</translation>
   </message>
   <message>
    <source>Parts were moved by hand.</source>
-   <translation type="unfinished" />
+   <translation>Teile wurden von Hand verschoben.</translation>
   </message>
   <message>
    <source>Pictures</source>
-   <translation type="unfinished" />
+   <translation>Bilder</translation>
   </message>
   <message>
    <source>Piece</source>
-   <translation type="unfinished" />
+   <translation>Stück</translation>
   </message>
   <message>
    <source>Pieces</source>
-   <translation type="unfinished" />
+   <translation>Stücke</translation>
   </message>
   <message>
    <source>Pin holes</source>
-   <translation type="unfinished" />
+   <translation>Bodenträgerlöcher</translation>
   </message>
   <message>
    <source>Pin pitch</source>
-   <translation type="unfinished" />
+   <translation>Lochabstand</translation>
   </message>
   <message>
    <source>Pitch</source>
-   <translation type="unfinished" />
+   <translation>Abstand</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Ort</translation>
   </message>
   <message>
    <source>Plan its sheets first.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst seine Platten planen.</translation>
   </message>
   <message>
    <source>Plan the sheets</source>
-   <translation type="unfinished" />
+   <translation>Platten planen</translation>
   </message>
   <message>
    <source>Plan the sheets first.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst die Platten planen.</translation>
   </message>
   <message>
    <source>Plan, from above</source>
-   <translation type="unfinished" />
+   <translation>Grundriss, von oben</translation>
   </message>
   <message>
    <source>Play</source>
-   <translation type="unfinished" />
+   <translation>Spiel</translation>
   </message>
   <message>
    <source>Played back from apart to together it shows the order of assembly: from the floor up, then what goes in, then the fronts.</source>
-   <translation type="unfinished" />
+   <translation>Von auseinander nach zusammen abgespielt zeigt es die Reihenfolge des Zusammenbaus: vom Boden aufwärts, dann die Einbauten, dann die Fronten.</translation>
   </message>
   <message>
    <source>Plumb</source>
-   <translation type="unfinished" />
+   <translation>Lot</translation>
   </message>
   <message>
    <source>Plumb offset between the low and the high level: above 0 where the wall leans into the closet on its way up.</source>
-   <translation type="unfinished" />
+   <translation>Lotversatz zwischen tiefer und hoher Ebene: über 0, wo die Wand sich nach oben in den Schrank neigt.</translation>
   </message>
   <message>
    <source>Position {} of {}</source>
-   <translation type="unfinished" />
+   <translation>Stellung {} von {}</translation>
+  </message>
+  <message>
+   <source>Print the page to a file</source>
+   <translation>Die Seite in eine Datei drucken</translation>
   </message>
   <message>
    <source>Pull edge</source>
-   <translation type="unfinished" />
+   <translation>Griff ab Kante</translation>
   </message>
   <message>
    <source>Pull height</source>
-   <translation type="unfinished" />
+   <translation>Griffhöhe</translation>
   </message>
   <message>
    <source>Pull hole</source>
-   <translation type="unfinished" />
+   <translation>Griffbohrung</translation>
   </message>
   <message>
    <source>Pull spacing</source>
-   <translation type="unfinished" />
+   <translation>Griff-Lochabstand</translation>
   </message>
   <message>
    <source>Pulled apart</source>
-   <translation type="unfinished" />
+   <translation>Auseinandergezogen</translation>
   </message>
   <message>
    <source>Pulls</source>
-   <translation type="unfinished" />
+   <translation>Griffe</translation>
   </message>
   <message>
    <source>Pulls on each front, 0 for none</source>
-   <translation type="unfinished" />
+   <translation>Griffe je Front, 0 für keine</translation>
   </message>
   <message>
    <source>Rabbets</source>
-   <translation type="unfinished" />
+   <translation>Falze</translation>
   </message>
   <message>
    <source>Rabbets at</source>
-   <translation type="unfinished" />
+   <translation>Falze an</translation>
   </message>
   <message>
    <source>Rails</source>
-   <translation type="unfinished" />
+   <translation>Querfriese</translation>
   </message>
   <message>
    <source>Read</source>
-   <translation type="unfinished" />
+   <translation>Gemessen</translation>
   </message>
   <message>
    <source>Read a file…</source>
-   <translation type="unfinished" />
+   <translation>Datei einlesen…</translation>
   </message>
   <message>
    <source>Read offcuts</source>
-   <translation type="unfinished" />
+   <translation>Reststücke einlesen</translation>
   </message>
   <message>
    <source>Read to</source>
-   <translation type="unfinished" />
+   <translation>Ablesung auf</translation>
   </message>
   <message>
    <source>Reading</source>
-   <translation type="unfinished" />
+   <translation>Messwert</translation>
   </message>
   <message>
    <source>Readings taken elsewhere</source>
-   <translation type="unfinished" />
+   <translation>Anderswo genommene Messwerte</translation>
   </message>
   <message>
    <source>Readings when this panel is closed</source>
-   <translation type="unfinished" />
+   <translation>Messwerte, wenn dieses Formular geschlossen ist</translation>
+  </message>
+  <message>
+   <source>Readings: {} to look at</source>
+   <translation>Messwerte: {} anzusehen</translation>
   </message>
   <message>
    <source>Rear</source>
-   <translation type="unfinished" />
+   <translation>Hinten</translation>
   </message>
   <message>
    <source>Rear row at</source>
-   <translation type="unfinished" />
+   <translation>Hintere Reihe bei</translation>
   </message>
   <message>
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Entfernen</translation>
   </message>
   <message>
    <source>Remove this bay</source>
-   <translation type="unfinished" />
+   <translation>Dieses Feld entfernen</translation>
   </message>
   <message>
    <source>Residual</source>
-   <translation type="unfinished" />
+   <translation>Abweichung</translation>
   </message>
   <message>
    <source>Returns</source>
-   <translation type="unfinished" />
+   <translation>Wandstücke</translation>
   </message>
   <message>
    <source>Right</source>
-   <translation type="unfinished" />
+   <translation>Rechts</translation>
+  </message>
+  <message>
+   <source>Right click: all commands of this step.</source>
+   <translation>Rechtsklick: alle Befehle dieses Schritts.</translation>
   </message>
   <message>
    <source>Right end at</source>
-   <translation type="unfinished" />
+   <translation>Rechtes Ende bei</translation>
   </message>
   <message>
    <source>Right wall</source>
-   <translation type="unfinished" />
+   <translation>Rechte Wand</translation>
   </message>
   <message>
    <source>Rise above</source>
-   <translation type="unfinished" />
+   <translation>Anstieg oben</translation>
   </message>
   <message>
    <source>Rise below</source>
-   <translation type="unfinished" />
+   <translation>Anstieg unten</translation>
   </message>
   <message>
    <source>Rod</source>
-   <translation type="unfinished" />
+   <translation>Stange</translation>
   </message>
   <message>
    <source>Rods</source>
-   <translation type="unfinished" />
+   <translation>Stangen</translation>
   </message>
   <message>
    <source>Room</source>
-   <translation type="unfinished" />
+   <translation>Raum</translation>
   </message>
   <message>
    <source>Room to leave</source>
-   <translation type="unfinished" />
+   <translation>Freizulassender Raum</translation>
   </message>
   <message>
    <source>Rounds</source>
-   <translation type="unfinished" />
+   <translation>Viertelstäbe</translation>
   </message>
   <message>
    <source>Router bit</source>
-   <translation type="unfinished" />
+   <translation>Fräser</translation>
   </message>
   <message>
    <source>Rules</source>
-   <translation type="unfinished" />
+   <translation>Regeln</translation>
   </message>
   <message>
    <source>Run</source>
-   <translation type="unfinished" />
+   <translation>Verlauf</translation>
   </message>
   <message>
    <source>STEP file</source>
-   <translation type="unfinished" />
+   <translation>STEP-Datei</translation>
   </message>
   <message>
    <source>SVG, to draw on</source>
-   <translation type="unfinished" />
+   <translation>SVG, zum Weiterzeichnen</translation>
+  </message>
+  <message>
+   <source>Sans Serif</source>
+   <translation>Sans Serif</translation>
   </message>
   <message>
    <source>Saw and sheets</source>
-   <translation type="unfinished" />
+   <translation>Säge und Platten</translation>
   </message>
   <message>
    <source>Saw: {} x {}, {} thick</source>
-   <translation type="unfinished" />
+   <translation>Sägen: {} x {}, {} dick</translation>
+  </message>
+  <message>
+   <source>Scale 1 : {}.</source>
+   <translation>Maßstab 1 : {}.</translation>
   </message>
   <message>
    <source>Screws</source>
-   <translation type="unfinished" />
+   <translation>Schrauben</translation>
   </message>
   <message>
    <source>Scribe</source>
-   <translation type="unfinished" />
+   <translation>Anpassen</translation>
+  </message>
+  <message>
+   <source>Search for fewer cuts</source>
+   <translation>Nach weniger Schnitten suchen</translation>
+  </message>
+  <message>
+   <source>Search for fewer sheets</source>
+   <translation>Nach weniger Platten suchen</translation>
   </message>
   <message>
    <source>Searched in steps of {}, with as much to spare all round.</source>
-   <translation type="unfinished" />
+   <translation>In Schritten von {} gesucht, mit ebenso viel Reserve ringsum.</translation>
+  </message>
+  <message>
+   <source>Sections</source>
+   <translation>Schnitte</translation>
   </message>
   <message>
    <source>Seed</source>
-   <translation type="unfinished" />
+   <translation>Startzahl</translation>
   </message>
   <message>
    <source>Select the closet that this is for.</source>
-   <translation type="unfinished" />
+   <translation>Den Einbauschrank wählen, für den dies ist.</translation>
   </message>
   <message>
    <source>Set back</source>
-   <translation type="unfinished" />
+   <translation>Zurückgesetzt</translation>
   </message>
   <message>
    <source>Setback</source>
-   <translation type="unfinished" />
+   <translation>Rücksprung</translation>
   </message>
   <message>
    <source>Severity</source>
-   <translation type="unfinished" />
+   <translation>Schwere</translation>
   </message>
   <message>
    <source>Sheets</source>
-   <translation type="unfinished" />
+   <translation>Platten</translation>
+  </message>
+  <message>
+   <source>Sheets: {}</source>
+   <translation>Platten: {}</translation>
   </message>
   <message>
    <source>Shelf above</source>
-   <translation type="unfinished" />
+   <translation>Boden darüber</translation>
   </message>
   <message>
    <source>Shelf band</source>
-   <translation type="unfinished" />
+   <translation>Kante der Böden</translation>
   </message>
   <message>
    <source>Shelf joint</source>
-   <translation type="unfinished" />
+   <translation>Bodenverbindung</translation>
   </message>
   <message>
    <source>Shelf lip</source>
-   <translation type="unfinished" />
+   <translation>Bodenlippe</translation>
   </message>
   <message>
    <source>Shelf over the top…</source>
-   <translation type="unfinished" />
+   <translation>Boden über den Korpussen…</translation>
   </message>
   <message>
    <source>Shelf play</source>
-   <translation type="unfinished" />
+   <translation>Bodenspiel</translation>
   </message>
   <message>
    <source>Shelf rail</source>
-   <translation type="unfinished" />
+   <translation>Leiste vor Boden</translation>
   </message>
   <message>
    <source>Shelves of one piece in a rear corner</source>
-   <translation type="unfinished" />
+   <translation>Böden aus einem Stück in einer hinteren Ecke</translation>
   </message>
   <message>
    <source>Shoe shelves</source>
-   <translation type="unfinished" />
+   <translation>Schuhböden</translation>
   </message>
   <message>
    <source>Shoe shelves…</source>
-   <translation type="unfinished" />
+   <translation>Schuhböden…</translation>
   </message>
   <message>
    <source>ShoeShelves</source>
-   <translation type="unfinished" />
+   <translation>ShoeShelves</translation>
   </message>
   <message>
    <source>Shop figures</source>
-   <translation type="unfinished" />
+   <translation>Werkstattwerte</translation>
   </message>
   <message>
    <source>Shop figures: grooves and shelf pins</source>
-   <translation type="unfinished" />
+   <translation>Werkstattwerte: Nuten und Bodenträger</translation>
   </message>
   <message>
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Zeigen</translation>
   </message>
   <message>
    <source>Show all</source>
-   <translation type="unfinished" />
+   <translation>Alles zeigen</translation>
   </message>
   <message>
    <source>Show and hide</source>
-   <translation type="unfinished" />
+   <translation>Ein- und ausblenden</translation>
   </message>
   <message>
    <source>Show casing and baseboard</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung und Sockelleiste zeigen</translation>
   </message>
   <message>
    <source>Show everything</source>
-   <translation type="unfinished" />
+   <translation>Alles einblenden</translation>
   </message>
   <message>
    <source>Show it</source>
-   <translation type="unfinished" />
+   <translation>Zeigen</translation>
   </message>
   <message>
    <source>Show larger</source>
-   <translation type="unfinished" />
+   <translation>Größer zeigen</translation>
   </message>
   <message>
    <source>Show the ceiling of the room</source>
-   <translation type="unfinished" />
+   <translation>Die Decke des Raums zeigen</translation>
   </message>
   <message>
    <source>Show the floor of the room</source>
-   <translation type="unfinished" />
+   <translation>Den Boden des Raums zeigen</translation>
   </message>
   <message>
    <source>Show the readings also while the survey's panel is closed</source>
-   <translation type="unfinished" />
+   <translation>Die Messwerte auch zeigen, wenn das Aufmaßformular geschlossen ist</translation>
   </message>
   <message>
    <source>Show the wall around the opening</source>
-   <translation type="unfinished" />
+   <translation>Die Wand um die Öffnung zeigen</translation>
   </message>
   <message>
    <source>Show the walls of the room</source>
-   <translation type="unfinished" />
+   <translation>Die Wände des Raums zeigen</translation>
   </message>
   <message>
    <source>Show what must stay clear</source>
-   <translation type="unfinished" />
+   <translation>Zeigen, was frei bleiben muss</translation>
   </message>
   <message>
    <source>Show what the wall around the opening hides</source>
-   <translation type="unfinished" />
+   <translation>Zeigen, was die Wand um die Öffnung verdeckt</translation>
   </message>
   <message>
    <source>ShowCeiling</source>
-   <translation type="unfinished" />
+   <translation>ShowCeiling</translation>
   </message>
   <message>
    <source>ShowDeadSpace</source>
-   <translation type="unfinished" />
+   <translation>ShowDeadSpace</translation>
   </message>
   <message>
    <source>ShowFloor</source>
-   <translation type="unfinished" />
+   <translation>ShowFloor</translation>
   </message>
   <message>
    <source>ShowFront</source>
-   <translation type="unfinished" />
+   <translation>ShowFront</translation>
   </message>
   <message>
    <source>ShowObstacles</source>
-   <translation type="unfinished" />
+   <translation>ShowObstacles</translation>
   </message>
   <message>
    <source>ShowReadings</source>
-   <translation type="unfinished" />
+   <translation>ShowReadings</translation>
   </message>
   <message>
    <source>ShowTrim</source>
-   <translation type="unfinished" />
+   <translation>ShowTrim</translation>
   </message>
   <message>
    <source>ShowWalls</source>
-   <translation type="unfinished" />
+   <translation>ShowWalls</translation>
   </message>
   <message>
    <source>Side</source>
-   <translation type="unfinished" />
+   <translation>Seite</translation>
   </message>
   <message>
    <source>Side gap</source>
-   <translation type="unfinished" />
+   <translation>Seitlicher Spalt</translation>
   </message>
   <message>
    <source>Single panels</source>
-   <translation type="unfinished" />
+   <translation>Einzelne Platten</translation>
   </message>
   <message>
    <source>Slide</source>
-   <translation type="unfinished" />
+   <translation>Auszug</translation>
   </message>
   <message>
    <source>Slide length</source>
-   <translation type="unfinished" />
+   <translation>Auszugslänge</translation>
   </message>
   <message>
    <source>Sloped shelves for shoes in one opening</source>
-   <translation type="unfinished" />
+   <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
   </message>
   <message>
    <source>Sold as {}</source>
-   <translation type="unfinished" />
+   <translation>Verkauft als {}</translation>
   </message>
   <message>
    <source>Solids</source>
-   <translation type="unfinished" />
+   <translation>Volumenkörper</translation>
   </message>
   <message>
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Quelle</translation>
   </message>
   <message>
    <source>Spacing</source>
-   <translation type="unfinished" />
+   <translation>Abstand</translation>
   </message>
   <message>
    <source>Spot</source>
-   <translation type="unfinished" />
+   <translation>Stelle</translation>
   </message>
   <message>
    <source>Spread</source>
-   <translation type="unfinished" />
+   <translation>Streuung</translation>
   </message>
   <message>
    <source>Stands at the rear of a deeper envelope, else at its front</source>
-   <translation type="unfinished" />
+   <translation>Steht hinten in einem tieferen Einbauraum, sonst an dessen Vorderseite</translation>
   </message>
   <message>
    <source>Stands at the rear of a deeper envelope, else at its front.</source>
-   <translation type="unfinished" />
+   <translation>Steht hinten in einem tieferen Einbauraum, sonst an dessen Vorderseite.</translation>
   </message>
   <message>
    <source>Stands on</source>
-   <translation type="unfinished" />
+   <translation>Steht auf</translation>
   </message>
   <message>
    <source>Start</source>
-   <translation type="unfinished" />
+   <translation>Anfang</translation>
+  </message>
+  <message>
+   <source>Start a closet, or look at an example first.</source>
+   <translation>Einen Einbauschrank anlegen oder zuerst ein Beispiel ansehen.</translation>
   </message>
   <message>
    <source>Starts at</source>
-   <translation type="unfinished" />
+   <translation>Beginnt bei</translation>
   </message>
   <message>
    <source>Step {} of {}: {}</source>
-   <translation type="unfinished" />
+   <translation>Schritt {} von {}: {}</translation>
+  </message>
+  <message>
+   <source>Steps</source>
+   <translation>Schritte</translation>
   </message>
   <message>
    <source>Stile</source>
-   <translation type="unfinished" />
+   <translation>Längsfries</translation>
   </message>
   <message>
    <source>Stiles and rails in front of one carcass</source>
-   <translation type="unfinished" />
+   <translation>Längs- und Querfriese vor einem Korpus</translation>
   </message>
   <message>
    <source>Stiles run down to the floor, else to the bottom rail's lower edge</source>
-   <translation type="unfinished" />
+   <translation>Längsfriese laufen bis zum Fußboden, sonst bis zur Unterkante des unteren Querfrieses</translation>
   </message>
   <message>
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Anschlag</translation>
   </message>
   <message>
    <source>Stop first</source>
-   <translation type="unfinished" />
+   <translation>Ende zuerst</translation>
   </message>
   <message>
    <source>Stop last</source>
-   <translation type="unfinished" />
+   <translation>Ende zuletzt</translation>
   </message>
   <message>
    <source>Stop: take the best so far</source>
-   <translation type="unfinished" />
+   <translation>Anhalten: das bisher Beste nehmen</translation>
   </message>
   <message>
    <source>Stopped</source>
-   <translation type="unfinished" />
+   <translation>Angehalten</translation>
   </message>
   <message>
    <source>Strip</source>
-   <translation type="unfinished" />
+   <translation>Streifen</translation>
   </message>
   <message>
    <source>Strip widths</source>
-   <translation type="unfinished" />
+   <translation>Passleistenbreiten</translation>
   </message>
   <message>
    <source>Supports</source>
-   <translation type="unfinished" />
+   <translation>Stützen</translation>
   </message>
   <message>
    <source>Supports between the ends, None as many as the span asks for</source>
-   <translation type="unfinished" />
+   <translation>Stützen zwischen den Enden, None so viele, wie die Spannweite verlangt</translation>
   </message>
   <message>
    <source>Supports hold the lid at any height</source>
-   <translation type="unfinished" />
+   <translation>Stützen halten den Deckel in jeder Höhe</translation>
   </message>
   <message>
    <source>Survey</source>
-   <translation type="unfinished" />
+   <translation>Aufmaß</translation>
   </message>
   <message>
    <source>Survey sheet</source>
-   <translation type="unfinished" />
+   <translation>Aufmaßblatt</translation>
   </message>
   <message>
    <source>SurveyPanel</source>
-   <translation type="unfinished" />
+   <translation>SurveyPanel</translation>
+  </message>
+  <message>
+   <source>Surveyed</source>
+   <translation>Aufgemessen</translation>
   </message>
   <message>
    <source>TOML (*.toml)</source>
-   <translation type="unfinished" />
+   <translation>TOML (*.toml)</translation>
   </message>
   <message>
    <source>Table saw at home</source>
-   <translation type="unfinished" />
+   <translation>Tischkreissäge vorhanden</translation>
   </message>
   <message>
    <source>Taken off each edge of a sheet before any part is cut.</source>
-   <translation type="unfinished" />
+   <translation>Von jeder Plattenkante abgenommen, bevor ein Teil geschnitten wird.</translation>
   </message>
   <message>
    <source>Tape, class</source>
-   <translation type="unfinished" />
+   <translation>Maßband, Klasse</translation>
   </message>
   <message>
    <source>The bay takes its width from the piece, unless it has one of its own</source>
-   <translation type="unfinished" />
+   <translation>Das Feld nimmt seine Breite vom Möbel, wenn es keine eigene hat</translation>
   </message>
   <message>
    <source>The bay that it stands in</source>
-   <translation type="unfinished" />
+   <translation>Das Feld, in dem es steht</translation>
   </message>
   <message>
    <source>The bay that it stands in, None to stand free</source>
-   <translation type="unfinished" />
+   <translation>Das Feld, in dem es steht, None: freistehend</translation>
+  </message>
+  <message>
+   <source>The bill as CSV, drawings as DXF, solids as STEP</source>
+   <translation>Die Stückliste als CSV, Zeichnungen als DXF, Volumenkörper als STEP</translation>
   </message>
   <message>
    <source>The carcasses alone</source>
-   <translation type="unfinished" />
+   <translation>Nur die Korpusse</translation>
   </message>
   <message>
    <source>The casing around the opening, on the room's side; 0 where there is none.</source>
-   <translation type="unfinished" />
+   <translation>Die Bekleidung um die Öffnung, auf der Raumseite; 0, wo keine ist.</translation>
   </message>
   <message>
    <source>The closet has no parts yet: add a carcass or a panel first.</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank hat noch keine Teile: zuerst einen Korpus oder eine Platte hinzufügen.</translation>
   </message>
   <message>
    <source>The closet has sizes only: they draw it, and every reading is left blank.</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank hat nur Maße: nach ihnen wird er gezeichnet, und jeder Messwert bleibt leer.</translation>
   </message>
   <message>
    <source>The component's name</source>
-   <translation type="unfinished" />
+   <translation>Der Name des Bauteils</translation>
   </message>
   <message>
    <source>The cut layout is out of date: plan the sheets again first.</source>
-   <translation type="unfinished" />
+   <translation>Der Zuschnittplan ist veraltet: zuerst die Platten neu planen.</translation>
   </message>
   <message>
    <source>The cut layout is out of date: plan the sheets again, or draw the parts alone.</source>
-   <translation type="unfinished" />
+   <translation>Der Zuschnittplan ist veraltet: die Platten neu planen oder nur die Teile zeichnen.</translation>
+  </message>
+  <message>
+   <source>The cutting order, as text and as pictures</source>
+   <translation>Die Schnittfolge, als Text und als Bilder</translation>
   </message>
   <message>
    <source>The empty room</source>
-   <translation type="unfinished" />
+   <translation>Der leere Raum</translation>
   </message>
   <message>
    <source>The envelope</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauraum</translation>
   </message>
   <message>
    <source>The fronts</source>
-   <translation type="unfinished" />
+   <translation>Die Fronten</translation>
   </message>
   <message>
    <source>The hinged edge of a single door</source>
-   <translation type="unfinished" />
+   <translation>Die angeschlagene Kante einer einzelnen Tür</translation>
   </message>
   <message>
    <source>The joinery of its laps</source>
-   <translation type="unfinished" />
+   <translation>Die Art der Überblattung</translation>
   </message>
   <message>
    <source>The joinery of the boxes</source>
-   <translation type="unfinished" />
+   <translation>Die Verbindungsart der Kästen</translation>
   </message>
   <message>
    <source>The left or the right rear corner</source>
-   <translation type="unfinished" />
+   <translation>Die linke oder die rechte hintere Ecke</translation>
+  </message>
+  <message>
+   <source>The page that is there stays: delete it once the new one will do.</source>
+   <translation>Das vorhandene Blatt bleibt: löschen, sobald das neue genügt.</translation>
   </message>
   <message>
    <source>The place and the people</source>
-   <translation type="unfinished" />
+   <translation>Der Ort und die Menschen</translation>
   </message>
   <message>
    <source>The readings agree with each other.</source>
-   <translation type="unfinished" />
+   <translation>Die Messwerte stimmen miteinander überein.</translation>
   </message>
   <message>
    <source>The reveal around an inset front and between any two</source>
-   <translation type="unfinished" />
+   <translation>Die Fuge um eine einliegende Front und zwischen je zweien</translation>
   </message>
   <message>
    <source>The sheets</source>
-   <translation type="unfinished" />
+   <translation>Die Platten</translation>
   </message>
   <message>
    <source>The sheets are not planned yet: lay them out first, or draw the parts alone.</source>
-   <translation type="unfinished" />
+   <translation>Die Platten sind noch nicht geplant: zuerst einteilen oder nur die Teile zeichnen.</translation>
   </message>
   <message>
    <source>The sheets are not planned yet: the bill cannot count them.</source>
-   <translation type="unfinished" />
+   <translation>Die Platten sind noch nicht geplant: die Stückliste kann sie nicht zählen.</translation>
   </message>
   <message>
    <source>The space between two fixed shelves, from the bottom, 1 first.</source>
-   <translation type="unfinished" />
+   <translation>Der Raum zwischen zwei festen Böden, von unten, 1 zuerst.</translation>
   </message>
   <message>
    <source>The step to which the tape was read.</source>
-   <translation type="unfinished" />
+   <translation>Der Schritt, auf den das Maßband abgelesen wurde.</translation>
   </message>
   <message>
    <source>The store saws</source>
-   <translation type="unfinished" />
+   <translation>Der Händler sägt</translation>
   </message>
   <message>
    <source>The top is a lid, hinged to a strip at the rear</source>
-   <translation type="unfinished" />
+   <translation>Die Bankplatte ist ein Deckel, hinten an einen Streifen angeschlagen</translation>
   </message>
   <message>
    <source>There is no closet in this document: start one first.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Dokument ist kein Einbauschrank: zuerst einen anlegen.</translation>
   </message>
   <message>
    <source>They are a list of their own in the document.</source>
-   <translation type="unfinished" />
+   <translation>Sie sind eine eigene Liste im Dokument.</translation>
   </message>
   <message>
    <source>They are used before anything is bought, wherever that saves something. Without a width it is a length of a bar.</source>
-   <translation type="unfinished" />
+   <translation>Sie werden vor jedem Kauf verwendet, wo das etwas spart. Ohne Breite ist es eine Stablänge.</translation>
   </message>
   <message>
    <source>Thickness</source>
-   <translation type="unfinished" />
+   <translation>Dicke</translation>
   </message>
   <message>
    <source>Thickness by caliper, in the middle of three edges. Grooves follow it.</source>
-   <translation type="unfinished" />
+   <translation>Dicke mit dem Messschieber, in der Mitte dreier Kanten. Die Nuten richten sich danach.</translation>
   </message>
   <message>
    <source>Thickness of the top that is taken off</source>
-   <translation type="unfinished" />
+   <translation>Dicke der entfernten Oberplatte</translation>
   </message>
   <message>
    <source>Thickness of the wall at the opening.</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Wand an der Öffnung.</translation>
   </message>
   <message>
    <source>To</source>
-   <translation type="unfinished" />
+   <translation>Bis</translation>
   </message>
   <message>
    <source>To be written: {}</source>
-   <translation type="unfinished" />
+   <translation>Zu schreiben: {}</translation>
   </message>
   <message>
    <source>To floor</source>
-   <translation type="unfinished" />
+   <translation>Bis zum Boden</translation>
   </message>
   <message>
    <source>To measure the closet afresh, whatever was read before.</source>
-   <translation type="unfinished" />
+   <translation>Um den Schrank neu aufzumessen, was auch immer vorher gemessen wurde.</translation>
   </message>
   <message>
    <source>Top</source>
-   <translation type="unfinished" />
+   <translation>Oben</translation>
   </message>
   <message>
    <source>Top and bottom by</source>
-   <translation type="unfinished" />
+   <translation>Ober- und Unterboden durch</translation>
   </message>
   <message>
    <source>Top lies</source>
-   <translation type="unfinished" />
+   <translation>Oberboden liegt</translation>
   </message>
   <message>
    <source>Top rail</source>
-   <translation type="unfinished" />
+   <translation>Oberer Querfries</translation>
   </message>
   <message>
    <source>Top run</source>
-   <translation type="unfinished" />
+   <translation>Verlauf Bankplatte</translation>
   </message>
   <message>
    <source>Travel</source>
-   <translation type="unfinished" />
+   <translation>Auszugsweg</translation>
   </message>
   <message>
    <source>Tree only</source>
-   <translation type="unfinished" />
+   <translation>Nur Baum</translation>
   </message>
   <message>
    <source>Trim</source>
-   <translation type="unfinished" />
+   <translation>Besäumen</translation>
   </message>
   <message>
    <source>Turn the part</source>
-   <translation type="unfinished" />
+   <translation>Das Teil drehen</translation>
   </message>
   <message>
    <source>Two openings let air in with the lid shut</source>
-   <translation type="unfinished" />
+   <translation>Zwei Öffnungen lassen bei geschlossenem Deckel Luft hinein</translation>
   </message>
   <message>
    <source>Undersides above the floor</source>
-   <translation type="unfinished" />
+   <translation>Unterseiten über dem Boden</translation>
   </message>
   <message>
    <source>Upper</source>
-   <translation type="unfinished" />
+   <translation>Obere</translation>
   </message>
   <message>
    <source>Usable length, along the grain if it has any</source>
-   <translation type="unfinished" />
+   <translation>Nutzbare Länge, in Faserrichtung, wenn es eine hat</translation>
   </message>
   <message>
    <source>Usable width</source>
-   <translation type="unfinished" />
+   <translation>Nutzbare Breite</translation>
   </message>
   <message>
    <source>Use</source>
-   <translation type="unfinished" />
+   <translation>Verwendung</translation>
   </message>
   <message>
    <source>Use the offcuts at hand first</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene Reststücke zuerst verwenden</translation>
   </message>
   <message>
    <source>Value</source>
-   <translation type="unfinished" />
+   <translation>Wert</translation>
   </message>
   <message>
    <source>Vents</source>
-   <translation type="unfinished" />
+   <translation>Lüftung</translation>
+  </message>
+  <message>
+   <source>Waits until everything can be built</source>
+   <translation>Wartet, bis alles gebaut werden kann</translation>
   </message>
   <message>
    <source>Wall around the opening</source>
-   <translation type="unfinished" />
+   <translation>Wand um die Öffnung</translation>
   </message>
   <message>
    <source>Wall over it</source>
-   <translation type="unfinished" />
+   <translation>Wand darüber</translation>
   </message>
   <message>
    <source>Wall thickness</source>
-   <translation type="unfinished" />
+   <translation>Wanddicke</translation>
   </message>
   <message>
    <source>Wall to wall, the tape level.</source>
-   <translation type="unfinished" />
+   <translation>Von Wand zu Wand, Maßband waagerecht.</translation>
   </message>
   <message>
    <source>Wall, end</source>
-   <translation type="unfinished" />
+   <translation>Wand, Ende</translation>
   </message>
   <message>
    <source>Walls</source>
-   <translation type="unfinished" />
+   <translation>Wände</translation>
+  </message>
+  <message>
+   <source>Warnings: {}</source>
+   <translation>Warnungen: {}</translation>
   </message>
   <message>
    <source>Ways are looked for in an empty closet, from a room before it that is free. The picture moves in steps of {} and {}° at most; nothing in the document moves.</source>
-   <translation type="unfinished" />
+   <translation>Wege werden in einem leeren Schrank gesucht, aus einem freien Raum davor. Das Bild bewegt sich in Schritten von höchstens {} und {}°; im Dokument bewegt sich nichts.</translation>
   </message>
   <message>
    <source>Weight</source>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Was</translation>
   </message>
   <message>
    <source>What closes it at the front</source>
-   <translation type="unfinished" />
+   <translation>Was es vorn abschließt</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
-   <translation type="unfinished" />
+   <translation>Was den Spalt dort abdeckt</translation>
   </message>
   <message>
    <source>What fits</source>
-   <translation type="unfinished" />
+   <translation>Was passt</translation>
   </message>
   <message>
    <source>What hangs on it, which says how high it is</source>
-   <translation type="unfinished" />
+   <translation>Was daran hängt; es bestimmt die Höhe</translation>
   </message>
   <message>
    <source>What holds the ends of a rod that runs across</source>
-   <translation type="unfinished" />
+   <translation>Was die Enden einer quer laufenden Stange hält</translation>
+  </message>
+  <message>
+   <source>What is dangerous, doubtful or not checked</source>
+   <translation>Was gefährlich, zweifelhaft oder nicht geprüft ist</translation>
   </message>
   <message>
    <source>What is not known is not checked, and the findings say so.</source>
-   <translation type="unfinished" />
+   <translation>Was nicht bekannt ist, wird nicht geprüft, und die Befunde sagen das.</translation>
   </message>
   <message>
    <source>What it comes to</source>
-   <translation type="unfinished" />
+   <translation>Was es ergibt</translation>
   </message>
   <message>
    <source>What it was</source>
-   <translation type="unfinished" />
+   <translation>Was es war</translation>
+  </message>
+  <message>
+   <source>What new closets and new cut layouts start with. Those that are there keep what they have.</source>
+   <translation>Womit neue Einbauschränke und neue Zuschnittpläne beginnen. Vorhandene behalten, was sie haben.</translation>
   </message>
   <message>
    <source>What opens</source>
-   <translation type="unfinished" />
+   <translation>Was sich öffnet</translation>
   </message>
   <message>
    <source>What the job took goes out of the list; what it leaves, and is large enough to keep, comes in.</source>
-   <translation type="unfinished" />
+   <translation>Was der Auftrag verbraucht hat, geht aus der Liste; was er übrig lässt und groß genug zum Aufheben ist, kommt hinein.</translation>
   </message>
   <message>
    <source>What the readings say of each other</source>
-   <translation type="unfinished" />
+   <translation>Was die Messwerte übereinander sagen</translation>
+  </message>
+  <message>
+   <source>What the tape read, or the sizes of the closet</source>
+   <translation>Was gemessen wurde, oder die Maße des Schranks</translation>
   </message>
   <message>
    <source>What to do</source>
-   <translation type="unfinished" />
+   <translation>Was zu tun ist</translation>
   </message>
   <message>
    <source>What would help: {}.</source>
-   <translation type="unfinished" />
+   <translation>Was helfen würde: {}.</translation>
   </message>
   <message>
    <source>Where it can be screwed through</source>
-   <translation type="unfinished" />
+   <translation>Wo durchgeschraubt werden kann</translation>
   </message>
   <message>
    <source>Where it hangs</source>
-   <translation type="unfinished" />
+   <translation>Wo es hängt</translation>
   </message>
   <message>
    <source>Where it stands</source>
-   <translation type="unfinished" />
+   <translation>Wo es steht</translation>
   </message>
   <message>
    <source>Where the closet is cut.</source>
-   <translation type="unfinished" />
+   <translation>Wo der Schrank aufgeschnitten ist.</translation>
   </message>
   <message>
    <source>Where the leaves lie, of which board, with which gaps and pulls</source>
-   <translation type="unfinished" />
+   <translation>Wo die Flügel liegen, aus welcher Platte, mit welchen Spalten und Griffen</translation>
   </message>
   <message>
    <source>Where the left stile ends</source>
-   <translation type="unfinished" />
+   <translation>Wo der linke Längsfries endet</translation>
   </message>
   <message>
    <source>Where the right stile ends</source>
-   <translation type="unfinished" />
+   <translation>Wo der rechte Längsfries endet</translation>
   </message>
   <message>
    <source>Where they lie</source>
-   <translation type="unfinished" />
+   <translation>Wo sie liegen</translation>
   </message>
   <message>
    <source>Whether its grain must run along a part's length</source>
-   <translation type="unfinished" />
+   <translation>Ob seine Faser in der Länge eines Teils laufen muss</translation>
   </message>
   <message>
    <source>Which of its bays, from the left, 1 first</source>
-   <translation type="unfinished" />
+   <translation>Welches seiner Felder, von links, 1 zuerst</translation>
+  </message>
+  <message>
+   <source>Which sheets to buy and how to cut them</source>
+   <translation>Welche Platten zu kaufen und wie sie zu schneiden sind</translation>
   </message>
   <message>
    <source>Which side</source>
-   <translation type="unfinished" />
+   <translation>Welche Seite</translation>
   </message>
   <message>
    <source>Which space between the fixed shelves, from the bottom, 1 first</source>
-   <translation type="unfinished" />
+   <translation>Welcher Raum zwischen den festen Böden, von unten, 1 zuerst</translation>
   </message>
   <message>
    <source>Which way the top's grain runs; from front to rear it is strong between rails</source>
-   <translation type="unfinished" />
+   <translation>Wie die Faser der Bankplatte läuft; von vorn nach hinten ist sie zwischen den Rahmenhölzern fest</translation>
   </message>
   <message>
    <source>Who cuts what</source>
-   <translation type="unfinished" />
+   <translation>Wer was schneidet</translation>
   </message>
   <message>
    <source>Widest clear distance between cross members of a frame</source>
-   <translation type="unfinished" />
+   <translation>Größter lichter Abstand zwischen den Querhölzern eines Rahmens</translation>
   </message>
   <message>
    <source>Widest clear distance between the cross members of a base frame.</source>
-   <translation type="unfinished" />
+   <translation>Größter lichter Abstand zwischen den Querhölzern eines Sockelrahmens.</translation>
   </message>
   <message>
    <source>Width</source>
-   <translation type="unfinished" />
+   <translation>Breite</translation>
   </message>
   <message>
    <source>Width at the back, high up</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, weit oben</translation>
   </message>
   <message>
    <source>Width at the back, low down</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, weit unten</translation>
   </message>
   <message>
    <source>Width at the front, high up</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, weit oben</translation>
   </message>
   <message>
    <source>Width at the front, low down</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, weit unten</translation>
   </message>
   <message>
    <source>Width back high</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten hoch</translation>
   </message>
   <message>
    <source>Width back low</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten tief</translation>
   </message>
   <message>
    <source>Width first, or the volume, which matters under a slope.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst die Breite, oder das Volumen, das unter einer Schräge zählt.</translation>
   </message>
   <message>
    <source>Width front high</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn hoch</translation>
   </message>
   <message>
    <source>Width front low</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn tief</translation>
   </message>
   <message>
    <source>Width of that strip</source>
-   <translation type="unfinished" />
+   <translation>Breite dieses Streifens</translation>
   </message>
   <message>
    <source>Width of the cut that the blade makes.</source>
-   <translation type="unfinished" />
+   <translation>Breite des Schnitts, den das Sägeblatt macht.</translation>
   </message>
   <message>
    <source>Width of the members as sawn, None takes the board's own</source>
-   <translation type="unfinished" />
+   <translation>Breite der Rahmenteile wie gesägt, None nimmt die des Bretts</translation>
   </message>
   <message>
    <source>Width of the mullions</source>
-   <translation type="unfinished" />
+   <translation>Breite der Mittelfriese</translation>
   </message>
   <message>
    <source>Width of the stiles, at an end to the wall without what reaches past the side</source>
-   <translation type="unfinished" />
+   <translation>Breite der Längsfriese, am Ende zur Wand ohne das, was über die Seite hinausreicht</translation>
   </message>
   <message>
    <source>Width, height</source>
-   <translation type="unfinished" />
+   <translation>Breite, Höhe</translation>
   </message>
   <message>
    <source>Widths</source>
-   <translation type="unfinished" />
+   <translation>Breiten</translation>
   </message>
   <message>
    <source>Workbench</source>
-   <translation type="unfinished" />
+   <translation>Workbench</translation>
   </message>
   <message>
    <source>Write a file…</source>
-   <translation type="unfinished" />
+   <translation>Datei schreiben…</translation>
   </message>
   <message>
    <source>Write offcuts</source>
-   <translation type="unfinished" />
+   <translation>Reststücke schreiben</translation>
   </message>
   <message>
    <source>Write the bill</source>
-   <translation type="unfinished" />
+   <translation>Stückliste schreiben</translation>
   </message>
   <message>
    <source>Write the names on the parts that can be seen.</source>
-   <translation type="unfinished" />
+   <translation>Die Namen auf die sichtbaren Teile schreiben.</translation>
   </message>
   <message>
    <source>Write the solids</source>
-   <translation type="unfinished" />
+   <translation>Volumenkörper schreiben</translation>
   </message>
   <message>
    <source>Write the survey sheet</source>
-   <translation type="unfinished" />
+   <translation>Aufmaßblatt schreiben</translation>
   </message>
   <message>
    <source>Written: {}</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben: {}</translation>
+  </message>
+  <message>
+   <source>Your boards, prices and slides, laid over those that are shipped.</source>
+   <translation>Eigene Platten, Preise und Auszüge, die den mitgelieferten vorgehen.</translation>
   </message>
   <message>
    <source>a cheaper one may exist</source>
-   <translation type="unfinished" />
+   <translation>es kann einen billigeren geben</translation>
   </message>
   <message>
    <source>across</source>
-   <translation type="unfinished" />
+   <translation>quer</translation>
   </message>
   <message>
    <source>across the width</source>
-   <translation type="unfinished" />
+   <translation>quer über die Breite</translation>
   </message>
   <message>
    <source>add a carcass for it to stand in first</source>
-   <translation type="unfinished" />
+   <translation>zuerst einen Korpus hinzufügen, in dem es stehen kann</translation>
   </message>
   <message>
    <source>adjustable shelf</source>
-   <translation type="unfinished" />
+   <translation>verstellbarer Boden</translation>
   </message>
   <message>
    <source>agrees</source>
-   <translation type="unfinished" />
+   <translation>stimmt überein</translation>
   </message>
   <message>
    <source>all that is left</source>
-   <translation type="unfinished" />
+   <translation>alles Übrige</translation>
   </message>
   <message>
    <source>along</source>
-   <translation type="unfinished" />
+   <translation>längs</translation>
   </message>
   <message>
    <source>along the bench</source>
-   <translation type="unfinished" />
+   <translation>längs der Bank</translation>
   </message>
   <message>
    <source>along the length</source>
-   <translation type="unfinished" />
+   <translation>der Länge nach</translation>
   </message>
   <message>
    <source>aluminium tube</source>
-   <translation type="unfinished" />
+   <translation>Aluminiumrohr</translation>
   </message>
   <message>
    <source>aluminium tube 30 x 1.5 mm</source>
-   <translation type="unfinished" />
+   <translation>Aluminiumrohr 30 x 1.5 mm</translation>
   </message>
   <message>
    <source>any</source>
-   <translation type="unfinished" />
+   <translation>beliebig</translation>
   </message>
   <message>
    <source>any number</source>
-   <translation type="unfinished" />
+   <translation>beliebig viele</translation>
   </message>
   <message>
    <source>apart</source>
-   <translation type="unfinished" />
+   <translation>auseinander</translation>
   </message>
   <message>
    <source>apron</source>
-   <translation type="unfinished" />
+   <translation>Zarge</translation>
   </message>
   <message>
    <source>as the carcass</source>
-   <translation type="unfinished" />
+   <translation>wie der Korpus</translation>
   </message>
   <message>
    <source>as the catalogue says</source>
-   <translation type="unfinished" />
+   <translation>wie der Katalog sagt</translation>
   </message>
   <message>
    <source>assembled pieces</source>
-   <translation type="unfinished" />
+   <translation>zusammengebaute Stücke</translation>
   </message>
   <message>
    <source>at front or start</source>
-   <translation type="unfinished" />
+   <translation>vorn oder am Anfang</translation>
   </message>
   <message>
    <source>at midspan</source>
-   <translation type="unfinished" />
+   <translation>in Feldmitte</translation>
   </message>
   <message>
    <source>at rear or end</source>
-   <translation type="unfinished" />
+   <translation>hinten oder am Ende</translation>
   </message>
   <message>
    <source>at the free end</source>
-   <translation type="unfinished" />
+   <translation>am freien Ende</translation>
   </message>
   <message>
    <source>at the rear wall</source>
-   <translation type="unfinished" />
+   <translation>an der hinteren Wand</translation>
   </message>
   <message>
    <source>back</source>
-   <translation type="unfinished" />
+   <translation>Rückwand</translation>
   </message>
   <message>
    <source>backs</source>
+   <translation>Rückwände</translation>
+  </message>
+  <message>
+   <source>band</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>bar</source>
+   <translation>Stab</translation>
+  </message>
+  <message>
+   <source>base</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>base frame</source>
-   <translation type="unfinished" />
+   <translation>Sockelrahmen</translation>
   </message>
   <message>
    <source>base frame scribed to the floor</source>
-   <translation type="unfinished" />
+   <translation>Sockelrahmen, an den Fußboden angepasst</translation>
   </message>
   <message>
    <source>baseboard</source>
-   <translation type="unfinished" />
+   <translation>Sockelleiste</translation>
   </message>
   <message>
    <source>bay</source>
-   <translation type="unfinished" />
+   <translation>Feld</translation>
   </message>
   <message>
    <source>behind the left return: {}, {} l</source>
-   <translation type="unfinished" />
+   <translation>hinter dem linken Wandstück: {}, {} l</translation>
   </message>
   <message>
    <source>behind the right return: {}, {} l</source>
-   <translation type="unfinished" />
+   <translation>hinter dem rechten Wandstück: {}, {} l</translation>
   </message>
   <message>
    <source>bench</source>
-   <translation type="unfinished" />
+   <translation>Bank</translation>
   </message>
   <message>
    <source>bench face</source>
-   <translation type="unfinished" />
+   <translation>Bankblende</translation>
   </message>
   <message>
    <source>bench frame</source>
-   <translation type="unfinished" />
+   <translation>Bankgestell</translation>
   </message>
   <message>
    <source>bench top</source>
-   <translation type="unfinished" />
+   <translation>Bankplatte</translation>
   </message>
   <message>
    <source>benches</source>
-   <translation type="unfinished" />
+   <translation>Bänke</translation>
   </message>
   <message>
    <source>beside the last</source>
-   <translation type="unfinished" />
+   <translation>neben dem letzten</translation>
   </message>
   <message>
    <source>between the sides</source>
-   <translation type="unfinished" />
+   <translation>zwischen den Seiten</translation>
   </message>
   <message>
    <source>bill</source>
-   <translation type="unfinished" />
+   <translation>Stückliste</translation>
   </message>
   <message>
-   <source>bill_panel</source>
-   <translation type="unfinished" />
+   <source>bill and papers</source>
+   <translation>Stückliste und Papiere</translation>
   </message>
   <message>
    <source>birch plywood 12 mm</source>
-   <translation type="unfinished" />
+   <translation>Birkensperrholz 12 mm</translation>
   </message>
   <message>
    <source>birch plywood 18 mm</source>
-   <translation type="unfinished" />
+   <translation>Birkensperrholz 18 mm</translation>
   </message>
   <message>
    <source>books</source>
-   <translation type="unfinished" />
+   <translation>Bücher</translation>
   </message>
   <message>
    <source>bottom</source>
-   <translation type="unfinished" />
+   <translation>Unterboden</translation>
   </message>
   <message>
    <source>bottom-corner roller slide, three-quarter extension</source>
-   <translation type="unfinished" />
+   <translation>Rollenauszug, unten an der Kastenecke, Teilauszug (drei Viertel)</translation>
+  </message>
+  <message>
+   <source>box room (mm)</source>
+   <translation>Abstellkammer (mm)</translation>
   </message>
   <message>
    <source>brick</source>
-   <translation type="unfinished" />
+   <translation>Mauerziegel</translation>
   </message>
   <message>
    <source>budget</source>
-   <translation type="unfinished" />
+   <translation>Zeitvorgabe</translation>
   </message>
   <message>
    <source>butt, screwed</source>
-   <translation type="unfinished" />
+   <translation>stumpf, geschraubt</translation>
   </message>
   <message>
    <source>by its kind</source>
-   <translation type="unfinished" />
+   <translation>nach seiner Art</translation>
+  </message>
+  <message>
+   <source>by readings</source>
+   <translation>nach Messwerten</translation>
   </message>
   <message>
    <source>by rule</source>
-   <translation type="unfinished" />
+   <translation>nach Regel</translation>
   </message>
   <message>
    <source>by screws or nails through the sides</source>
-   <translation type="unfinished" />
+   <translation>mit Schrauben oder Nägeln durch die Seiten</translation>
+  </message>
+  <message>
+   <source>by sizes</source>
+   <translation>nach Maßen</translation>
   </message>
   <message>
    <source>by the gap</source>
-   <translation type="unfinished" />
+   <translation>nach dem Spalt</translation>
   </message>
   <message>
    <source>by the inside width</source>
-   <translation type="unfinished" />
+   <translation>nach der Innenbreite</translation>
   </message>
   <message>
    <source>by the opening</source>
-   <translation type="unfinished" />
+   <translation>nach der Öffnung</translation>
   </message>
   <message>
    <source>cancelled</source>
-   <translation type="unfinished" />
+   <translation>abgebrochen</translation>
+  </message>
+  <message>
+   <source>cannot be built</source>
+   <translation>kann nicht gebaut werden</translation>
   </message>
   <message>
    <source>cannot be right</source>
-   <translation type="unfinished" />
+   <translation>kann nicht stimmen</translation>
   </message>
   <message>
    <source>cantilever</source>
-   <translation type="unfinished" />
+   <translation>Kragträger</translation>
   </message>
   <message>
    <source>carcass</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>carcass_panel</source>
-   <translation type="unfinished" />
+   <translation>Korpus</translation>
   </message>
   <message>
    <source>casing</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung</translation>
   </message>
   <message>
    <source>casing and baseboard</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung und Sockelleiste</translation>
+  </message>
+  <message>
+   <source>catalogue</source>
+   <translation>Katalog</translation>
   </message>
   <message>
    <source>ceiling</source>
-   <translation type="unfinished" />
+   <translation>Decke</translation>
   </message>
   <message>
    <source>centimetres, to 1 mm</source>
-   <translation type="unfinished" />
+   <translation>Zentimeter, auf 1 mm</translation>
   </message>
   <message>
    <source>centre rail under the box</source>
-   <translation type="unfinished" />
+   <translation>mittleres Rahmenholz unter dem Kasten</translation>
   </message>
   <message>
    <source>checks</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen</translation>
   </message>
   <message>
    <source>child's reach</source>
-   <translation type="unfinished" />
+   <translation>Reichweite eines Kindes</translation>
   </message>
   <message>
    <source>children-unknown</source>
-   <translation type="unfinished" />
+   <translation>children-unknown</translation>
   </message>
   <message>
    <source>choose a file</source>
-   <translation type="unfinished" />
+   <translation>Datei wählen</translation>
   </message>
   <message>
    <source>choose a folder</source>
-   <translation type="unfinished" />
+   <translation>Ordner wählen</translation>
   </message>
   <message>
    <source>clamped</source>
-   <translation type="unfinished" />
+   <translation>eingespannt</translation>
   </message>
   <message>
    <source>cleat</source>
-   <translation type="unfinished" />
+   <translation>Tragleiste</translation>
   </message>
   <message>
    <source>cleats</source>
-   <translation type="unfinished" />
+   <translation>Tragleisten</translation>
   </message>
   <message>
    <source>climate</source>
-   <translation type="unfinished" />
+   <translation>Klima</translation>
   </message>
   <message>
    <source>clock</source>
-   <translation type="unfinished" />
+   <translation>Uhr</translation>
   </message>
   <message>
    <source>closet</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>closet_panel</source>
-   <translation type="unfinished" />
+   <translation>Einbauschrank</translation>
   </message>
   <message>
    <source>components</source>
-   <translation type="unfinished" />
+   <translation>Bauteile</translation>
   </message>
   <message>
    <source>concealed hinge, 35 mm cup, opens 110 degrees</source>
-   <translation type="unfinished" />
+   <translation>Topfscharnier, Topf 35 mm, Öffnungswinkel 110 Grad</translation>
   </message>
   <message>
    <source>concealed undermount slide, full extension</source>
-   <translation type="unfinished" />
+   <translation>verdeckter Unterflurauszug, Vollauszug</translation>
   </message>
   <message>
    <source>concealed wide-angle hinge, 35 mm cup, opens 165 degrees</source>
-   <translation type="unfinished" />
+   <translation>Weitwinkel-Topfscharnier, Topf 35 mm, Öffnungswinkel 165 Grad</translation>
   </message>
   <message>
    <source>concrete</source>
-   <translation type="unfinished" />
+   <translation>Beton</translation>
   </message>
   <message>
    <source>contents</source>
-   <translation type="unfinished" />
+   <translation>Inhalt</translation>
   </message>
   <message>
    <source>corner shelf</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>corner_shelves</source>
-   <translation type="unfinished" />
+   <translation>Eckboden</translation>
   </message>
   <message>
    <source>crosscut</source>
-   <translation type="unfinished" />
+   <translation>Querschnitt</translation>
   </message>
   <message>
    <source>cut from above</source>
-   <translation type="unfinished" />
+   <translation>Schnitt von oben</translation>
   </message>
   <message>
    <source>cut from the front</source>
-   <translation type="unfinished" />
+   <translation>Schnitt von vorn</translation>
   </message>
   <message>
    <source>cut from the left</source>
-   <translation type="unfinished" />
+   <translation>Schnitt von links</translation>
   </message>
   <message>
    <source>cut from the right</source>
-   <translation type="unfinished" />
+   <translation>Schnitt von rechts</translation>
+  </message>
+  <message>
+   <source>cut layout</source>
+   <translation>Zuschnittplan</translation>
+  </message>
+  <message>
+   <source>cutting.txt; cutting/, {} pictures</source>
+   <translation>cutting.txt; cutting/, {} Bilder</translation>
   </message>
   <message>
    <source>danger</source>
-   <translation type="unfinished" />
+   <translation>Gefahr</translation>
   </message>
   <message>
    <source>dangers</source>
-   <translation type="unfinished" />
+   <translation>Gefahren</translation>
   </message>
   <message>
    <source>dangers and warnings</source>
-   <translation type="unfinished" />
+   <translation>Gefahren und Warnungen</translation>
   </message>
   <message>
    <source>dead space</source>
-   <translation type="unfinished" />
+   <translation>toter Raum</translation>
   </message>
   <message>
    <source>decimal inches, to 0.001</source>
-   <translation type="unfinished" />
+   <translation>Zoll dezimal, auf 0.001</translation>
   </message>
   <message>
    <source>depth</source>
-   <translation type="unfinished" />
+   <translation>Tiefe</translation>
   </message>
   <message>
    <source>diagonal</source>
-   <translation type="unfinished" />
+   <translation>Diagonale</translation>
   </message>
   <message>
    <source>diagonal in elevation</source>
-   <translation type="unfinished" />
+   <translation>Diagonale im Aufriss</translation>
   </message>
   <message>
    <source>diagonal in plan</source>
-   <translation type="unfinished" />
+   <translation>Diagonale im Grundriss</translation>
   </message>
   <message>
    <source>divider</source>
-   <translation type="unfinished" />
+   <translation>Mittelseite</translation>
+  </message>
+  <message>
+   <source>done</source>
+   <translation>fertig</translation>
   </message>
   <message>
    <source>door</source>
-   <translation type="unfinished" />
+   <translation>Tür</translation>
   </message>
   <message>
    <source>doors</source>
-   <translation type="unfinished" />
+   <translation>Türen</translation>
   </message>
   <message>
    <source>double</source>
-   <translation type="unfinished" />
+   <translation>doppelt</translation>
   </message>
   <message>
    <source>doubtful</source>
-   <translation type="unfinished" />
+   <translation>zweifelhaft</translation>
+  </message>
+  <message>
+   <source>doubts</source>
+   <translation>Zweifel</translation>
   </message>
   <message>
    <source>dowels</source>
-   <translation type="unfinished" />
+   <translation>Dübel</translation>
   </message>
   <message>
    <source>drawer box back</source>
-   <translation type="unfinished" />
+   <translation>Kastenhinterstück</translation>
   </message>
   <message>
    <source>drawer box bottom</source>
-   <translation type="unfinished" />
+   <translation>Kastenboden</translation>
   </message>
   <message>
    <source>drawer box front</source>
-   <translation type="unfinished" />
+   <translation>Kastenvorderstück</translation>
   </message>
   <message>
    <source>drawer box side</source>
-   <translation type="unfinished" />
+   <translation>Kastenseite</translation>
   </message>
   <message>
    <source>drawers</source>
-   <translation type="unfinished" />
+   <translation>Schubladen</translation>
   </message>
   <message>
    <source>drawings</source>
+   <translation>Zeichnungen</translation>
+  </message>
+  <message>
+   <source>drill</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>drilling</source>
+   <translation>Bohren</translation>
+  </message>
+  <message>
+   <source>drop</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>edge-glued pine panel 18 mm</source>
-   <translation type="unfinished" />
+   <translation>Leimholzplatte Kiefer 18 mm</translation>
   </message>
   <message>
    <source>edge-glued pine panel 27 mm</source>
-   <translation type="unfinished" />
+   <translation>Leimholzplatte Kiefer 27 mm</translation>
   </message>
   <message>
    <source>edit {} and give it a width that leaves room for another</source>
-   <translation type="unfinished" />
+   <translation>{} bearbeiten und ihm eine Breite geben, die Platz für ein weiteres lässt</translation>
   </message>
   <message>
    <source>empty</source>
-   <translation type="unfinished" />
+   <translation>leer</translation>
   </message>
   <message>
    <source>end</source>
-   <translation type="unfinished" />
+   <translation>Ende</translation>
   </message>
   <message>
    <source>envelope</source>
-   <translation type="unfinished" />
+   <translation>Einbauraum</translation>
   </message>
   <message>
    <source>equal</source>
-   <translation type="unfinished" />
+   <translation>gleich</translation>
   </message>
   <message>
    <source>everything</source>
-   <translation type="unfinished" />
+   <translation>alles</translation>
   </message>
   <message>
    <source>everything, each part too</source>
-   <translation type="unfinished" />
+   <translation>alles, auch jedes Teil</translation>
   </message>
   <message>
    <source>existing</source>
-   <translation type="unfinished" />
+   <translation>vorhanden</translation>
   </message>
   <message>
    <source>existing piece</source>
-   <translation type="unfinished" />
+   <translation>vorhandenes Möbel</translation>
   </message>
   <message>
    <source>expected {}, give or take {}</source>
-   <translation type="unfinished" />
+   <translation>erwartet {}, plus/minus {}</translation>
   </message>
   <message>
    <source>exploded</source>
-   <translation type="unfinished" />
+   <translation>auseinandergezogen</translation>
   </message>
   <message>
-   <source>face_frame</source>
+   <source>feet</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>file</source>
-   <translation type="unfinished" />
+   <translation>Datei</translation>
   </message>
   <message>
    <source>filler</source>
-   <translation type="unfinished" />
+   <translation>Passleiste</translation>
   </message>
   <message>
    <source>filler strip</source>
-   <translation type="unfinished" />
+   <translation>Passleistenstreifen</translation>
   </message>
   <message>
    <source>fillers</source>
-   <translation type="unfinished" />
+   <translation>Passleisten</translation>
+  </message>
+  <message>
+   <source>first</source>
+   <translation>erste</translation>
   </message>
   <message>
    <source>fixed shelf</source>
-   <translation type="unfinished" />
+   <translation>fester Boden</translation>
   </message>
   <message>
    <source>flanges</source>
-   <translation type="unfinished" />
+   <translation>Flansche</translation>
   </message>
   <message>
    <source>flat</source>
-   <translation type="unfinished" />
+   <translation>flach</translation>
   </message>
   <message>
    <source>floor</source>
-   <translation type="unfinished" />
+   <translation>Boden</translation>
   </message>
   <message>
    <source>flush with the side</source>
-   <translation type="unfinished" />
+   <translation>bündig mit der Seite</translation>
   </message>
   <message>
    <source>folder</source>
-   <translation type="unfinished" />
+   <translation>Ordner</translation>
   </message>
   <message>
    <source>follows from readings in the room</source>
-   <translation type="unfinished" />
+   <translation>folgt aus Messwerten im Raum</translation>
   </message>
   <message>
    <source>fraction</source>
-   <translation type="unfinished" />
+   <translation>Bruchteil</translation>
   </message>
   <message>
    <source>free</source>
-   <translation type="unfinished" />
+   <translation>frei</translation>
   </message>
   <message>
    <source>free in the closet</source>
-   <translation type="unfinished" />
+   <translation>frei im Einbauschrank</translation>
   </message>
   <message>
    <source>from above</source>
-   <translation type="unfinished" />
+   <translation>von oben</translation>
   </message>
   <message>
    <source>from front to rear</source>
-   <translation type="unfinished" />
+   <translation>von vorn nach hinten</translation>
   </message>
   <message>
    <source>from the front</source>
-   <translation type="unfinished" />
+   <translation>von vorn</translation>
   </message>
   <message>
    <source>from the side</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>from_front</source>
-   <translation type="unfinished" />
+   <translation>von der Seite</translation>
   </message>
   <message>
    <source>front</source>
-   <translation type="unfinished" />
+   <translation>Front</translation>
   </message>
   <message>
    <source>front lip</source>
-   <translation type="unfinished" />
+   <translation>vordere Lippe</translation>
   </message>
   <message>
    <source>front wall</source>
-   <translation type="unfinished" />
+   <translation>vordere Wand</translation>
   </message>
   <message>
    <source>fronts</source>
-   <translation type="unfinished" />
+   <translation>Fronten</translation>
   </message>
   <message>
    <source>ft-in</source>
-   <translation type="unfinished" />
+   <translation>ft-in</translation>
   </message>
   <message>
    <source>full</source>
-   <translation type="unfinished" />
+   <translation>voll</translation>
   </message>
   <message>
    <source>full overlay</source>
-   <translation type="unfinished" />
+   <translation>aufliegend</translation>
   </message>
   <message>
    <source>general</source>
-   <translation type="unfinished" />
+   <translation>allgemein</translation>
   </message>
   <message>
    <source>grain along</source>
-   <translation type="unfinished" />
+   <translation>Faser längs</translation>
   </message>
   <message>
    <source>groove</source>
-   <translation type="unfinished" />
+   <translation>Nut</translation>
   </message>
   <message>
-   <source>grooved_panel</source>
-   <translation type="unfinished" />
+   <source>guide</source>
+   <translation>Leitfaden</translation>
   </message>
   <message>
    <source>half lap</source>
-   <translation type="unfinished" />
+   <translation>Überblattung</translation>
   </message>
   <message>
    <source>half overlay</source>
-   <translation type="unfinished" />
+   <translation>halb aufliegend</translation>
   </message>
   <message>
    <source>hanging rod</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstange</translation>
   </message>
   <message>
    <source>hardboard</source>
-   <translation type="unfinished" />
+   <translation>Hartfaserplatte</translation>
   </message>
   <message>
    <source>hardboard 3.2 mm</source>
-   <translation type="unfinished" />
+   <translation>Hartfaserplatte 3.2 mm</translation>
   </message>
   <message>
    <source>hardboard 6 mm</source>
-   <translation type="unfinished" />
+   <translation>Hartfaserplatte 6 mm</translation>
   </message>
   <message>
    <source>has sizes that I give</source>
-   <translation type="unfinished" />
+   <translation>hat Maße, die ich angebe</translation>
   </message>
   <message>
    <source>height</source>
-   <translation type="unfinished" />
+   <translation>Höhe</translation>
   </message>
   <message>
    <source>height of the opening</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Öffnung</translation>
   </message>
   <message>
    <source>height over the opening</source>
+   <translation>Höhe über der Öffnung</translation>
+  </message>
+  <message>
+   <source>heights</source>
+   <translation>Höhen</translation>
+  </message>
+  <message>
+   <source>help</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>high</source>
-   <translation type="unfinished" />
+   <translation>hoch</translation>
   </message>
   <message>
    <source>hollow block</source>
-   <translation type="unfinished" />
+   <translation>Hohlblockstein</translation>
   </message>
   <message>
    <source>home</source>
-   <translation type="unfinished" />
+   <translation>zu Hause</translation>
   </message>
   <message>
    <source>icons</source>
-   <translation type="unfinished" />
+   <translation>Symbole</translation>
   </message>
   <message>
    <source>in</source>
-   <translation type="unfinished" />
+   <translation>in</translation>
   </message>
   <message>
    <source>in a groove all round</source>
-   <translation type="unfinished" />
+   <translation>in umlaufender Nut</translation>
   </message>
   <message>
    <source>in grooves</source>
-   <translation type="unfinished" />
+   <translation>in Nuten</translation>
   </message>
   <message>
    <source>in steps of</source>
-   <translation type="unfinished" />
+   <translation>in Schritten von</translation>
   </message>
   <message>
    <source>in-frac</source>
+   <translation>in-frac</translation>
+  </message>
+  <message>
+   <source>index</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>inset</source>
-   <translation type="unfinished" />
+   <translation>einliegend</translation>
   </message>
   <message>
    <source>jamb</source>
-   <translation type="unfinished" />
+   <translation>Laibung</translation>
+  </message>
+  <message>
+   <source>joint</source>
+   <translation>Verbindung</translation>
   </message>
   <message>
    <source>just inside the front</source>
-   <translation type="unfinished" />
+   <translation>knapp hinter der Vorderseite</translation>
   </message>
   <message>
    <source>kept for</source>
-   <translation type="unfinished" />
+   <translation>aufgehoben für</translation>
+  </message>
+  <message>
+   <source>kerf</source>
+   <translation>Schnittfuge</translation>
   </message>
   <message>
    <source>layout</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>layout_panel</source>
-   <translation type="unfinished" />
+   <translation>Zuschnittplan</translation>
   </message>
   <message>
    <source>lean</source>
-   <translation type="unfinished" />
+   <translation>Neigung</translation>
   </message>
   <message>
    <source>leaves</source>
-   <translation type="unfinished" />
+   <translation>Flügel</translation>
   </message>
   <message>
    <source>left</source>
-   <translation type="unfinished" />
+   <translation>links</translation>
   </message>
   <message>
    <source>left by</source>
-   <translation type="unfinished" />
+   <translation>übrig von</translation>
   </message>
   <message>
    <source>length</source>
-   <translation type="unfinished" />
+   <translation>Länge</translation>
   </message>
   <message>
    <source>let in under the back</source>
-   <translation type="unfinished" />
+   <translation>unter der Rückwand eingelassen</translation>
+  </message>
+  <message>
+   <source>letter</source>
+   <translation>letter</translation>
   </message>
   <message>
    <source>levels</source>
-   <translation type="unfinished" />
+   <translation>Ebenen</translation>
   </message>
   <message>
    <source>lid</source>
-   <translation type="unfinished" />
+   <translation>Deckel</translation>
   </message>
   <message>
    <source>light</source>
-   <translation type="unfinished" />
+   <translation>Licht</translation>
   </message>
   <message>
    <source>light-clearance</source>
-   <translation type="unfinished" />
+   <translation>light-clearance</translation>
   </message>
   <message>
    <source>limit {}</source>
-   <translation type="unfinished" />
+   <translation>Grenze {}</translation>
   </message>
   <message>
    <source>linen</source>
-   <translation type="unfinished" />
+   <translation>Wäsche</translation>
   </message>
   <message>
    <source>lintel</source>
-   <translation type="unfinished" />
+   <translation>Sturz</translation>
   </message>
   <message>
    <source>load</source>
-   <translation type="unfinished" />
+   <translation>Last</translation>
   </message>
   <message>
    <source>long</source>
-   <translation type="unfinished" />
+   <translation>lang</translation>
+  </message>
+  <message>
+   <source>look</source>
+   <translation>ansehen</translation>
   </message>
   <message>
    <source>low</source>
-   <translation type="unfinished" />
+   <translation>tief</translation>
   </message>
   <message>
    <source>lower</source>
-   <translation type="unfinished" />
+   <translation>untere</translation>
   </message>
   <message>
    <source>material</source>
-   <translation type="unfinished" />
+   <translation>Material</translation>
   </message>
   <message>
    <source>melamine iron-on band 0.4 mm</source>
-   <translation type="unfinished" />
+   <translation>Melamin-Bügelkante 0.4 mm</translation>
   </message>
   <message>
    <source>melamine-faced particleboard</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte</translation>
   </message>
   <message>
    <source>metres, to 1 mm</source>
-   <translation type="unfinished" />
+   <translation>Meter, auf 1 mm</translation>
   </message>
   <message>
    <source>mid</source>
-   <translation type="unfinished" />
+   <translation>mittel</translation>
   </message>
   <message>
    <source>middle</source>
-   <translation type="unfinished" />
+   <translation>Mitte</translation>
   </message>
   <message>
    <source>millimetres, to 0.1 mm</source>
-   <translation type="unfinished" />
+   <translation>Millimeter, auf 0.1 mm</translation>
   </message>
   <message>
    <source>millimetres, to 1 mm</source>
-   <translation type="unfinished" />
+   <translation>Millimeter, auf 1 mm</translation>
   </message>
   <message>
    <source>missing</source>
+   <translation>fehlt</translation>
+  </message>
+  <message>
+   <source>most</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>moulding</source>
-   <translation type="unfinished" />
+   <translation>Leiste</translation>
   </message>
   <message>
    <source>mullion</source>
-   <translation type="unfinished" />
+   <translation>Mittelfries</translation>
   </message>
   <message>
    <source>must not be empty</source>
-   <translation type="unfinished" />
+   <translation>darf nicht leer sein</translation>
   </message>
   <message>
    <source>nail</source>
-   <translation type="unfinished" />
+   <translation>Nagel</translation>
   </message>
   <message>
    <source>nails</source>
-   <translation type="unfinished" />
+   <translation>Nägel</translation>
   </message>
   <message>
    <source>name</source>
-   <translation type="unfinished" />
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>next</source>
+   <translation>nächste</translation>
   </message>
   <message>
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>nein</translation>
+  </message>
+  <message>
+   <source>no carcass</source>
+   <translation>kein Korpus</translation>
   </message>
   <message>
    <source>no choice costs less</source>
-   <translation type="unfinished" />
+   <translation>keine Wahl kostet weniger</translation>
+  </message>
+  <message>
+   <source>no closet</source>
+   <translation>kein Einbauschrank</translation>
+  </message>
+  <message>
+   <source>no document</source>
+   <translation>kein Dokument</translation>
   </message>
   <message>
    <source>no light</source>
-   <translation type="unfinished" />
+   <translation>kein Licht</translation>
   </message>
   <message>
    <source>no limit</source>
-   <translation type="unfinished" />
+   <translation>keine Grenze</translation>
   </message>
   <message>
    <source>no plan needs fewer</source>
-   <translation type="unfinished" />
+   <translation>kein Plan braucht weniger</translation>
+  </message>
+  <message>
+   <source>nobody named</source>
+   <translation>niemand genannt</translation>
   </message>
   <message>
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>none yet</source>
+   <translation>noch keine</translation>
   </message>
   <message>
    <source>not checked</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft</translation>
   </message>
   <message>
    <source>not checked by others</source>
-   <translation type="unfinished" />
+   <translation>nicht durch andere geprüft</translation>
+  </message>
+  <message>
+   <source>not checked: {}</source>
+   <translation>nicht geprüft: {}</translation>
   </message>
   <message>
    <source>not known</source>
-   <translation type="unfinished" />
+   <translation>nicht bekannt</translation>
   </message>
   <message>
    <source>not measured</source>
-   <translation type="unfinished" />
+   <translation>nicht gemessen</translation>
+  </message>
+  <message>
+   <source>not planned</source>
+   <translation>nicht geplant</translation>
   </message>
   <message>
    <source>not proved: at least {}</source>
-   <translation type="unfinished" />
+   <translation>nicht bewiesen: mindestens {}</translation>
   </message>
   <message>
    <source>not said</source>
-   <translation type="unfinished" />
+   <translation>nicht angegeben</translation>
   </message>
   <message>
    <source>not taken</source>
-   <translation type="unfinished" />
+   <translation>nicht gemessen</translation>
+  </message>
+  <message>
+   <source>not written</source>
+   <translation>nicht geschrieben</translation>
   </message>
   <message>
    <source>note</source>
-   <translation type="unfinished" />
+   <translation>Hinweis</translation>
   </message>
   <message>
    <source>notes</source>
-   <translation type="unfinished" />
+   <translation>Hinweise</translation>
   </message>
   <message>
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>nothing found</source>
+   <translation>nichts gefunden</translation>
+  </message>
+  <message>
+   <source>nothing to cut</source>
+   <translation>nichts zu schneiden</translation>
   </message>
   <message>
    <source>oak pole</source>
-   <translation type="unfinished" />
+   <translation>Eichen-Rundstab</translation>
   </message>
   <message>
    <source>oak pole 1 1/4 in</source>
-   <translation type="unfinished" />
+   <translation>Eichen-Rundstab 1 1/4 in</translation>
   </message>
   <message>
    <source>obstacle {}</source>
-   <translation type="unfinished" />
+   <translation>Hindernis {}</translation>
   </message>
   <message>
    <source>obstacles</source>
-   <translation type="unfinished" />
+   <translation>Hindernisse</translation>
   </message>
   <message>
    <source>of the thickness</source>
-   <translation type="unfinished" />
+   <translation>der Dicke</translation>
   </message>
   <message>
    <source>offcut</source>
-   <translation type="unfinished" />
+   <translation>Reststück</translation>
   </message>
   <message>
    <source>offcuts</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>offcuts_panel</source>
-   <translation type="unfinished" />
+   <translation>Reststücke</translation>
   </message>
   <message>
    <source>old-paint</source>
-   <translation type="unfinished" />
+   <translation>old-paint</translation>
   </message>
   <message>
    <source>on cleats</source>
-   <translation type="unfinished" />
+   <translation>auf Tragleisten</translation>
   </message>
   <message>
    <source>on pins</source>
-   <translation type="unfinished" />
+   <translation>auf Bodenträgern</translation>
   </message>
   <message>
    <source>on top of its supports</source>
-   <translation type="unfinished" />
+   <translation>auf seinen Stützen</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>offen</translation>
   </message>
   <message>
    <source>open or partly enclosed lamp, or pendant</source>
-   <translation type="unfinished" />
+   <translation>offene oder teilweise geschlossene Lampe, oder Pendelleuchte</translation>
   </message>
   <message>
    <source>opening</source>
-   <translation type="unfinished" />
+   <translation>Öffnung</translation>
   </message>
   <message>
    <source>others</source>
-   <translation type="unfinished" />
+   <translation>andere</translation>
+  </message>
+  <message>
+   <source>out of date</source>
+   <translation>veraltet</translation>
   </message>
   <message>
    <source>outlets</source>
-   <translation type="unfinished" />
+   <translation>Steckdosen</translation>
   </message>
   <message>
    <source>over the lintel: {}, {} l</source>
-   <translation type="unfinished" />
+   <translation>über dem Sturz: {}, {} l</translation>
   </message>
   <message>
    <source>over the sides</source>
-   <translation type="unfinished" />
+   <translation>über den Seiten</translation>
   </message>
   <message>
    <source>over-the-top shelf</source>
+   <translation>Boden über den Korpussen</translation>
+  </message>
+  <message>
+   <source>overhang</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>over_shelf</source>
+   <source>overlap</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>panel</source>
-   <translation type="unfinished" />
+   <translation>Platte</translation>
   </message>
   <message>
    <source>panel {}</source>
-   <translation type="unfinished" />
+   <translation>Platte {}</translation>
   </message>
   <message>
    <source>panels</source>
-   <translation type="unfinished" />
+   <translation>Platten</translation>
   </message>
   <message>
    <source>papers</source>
-   <translation type="unfinished" />
+   <translation>Papiere</translation>
   </message>
   <message>
    <source>part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <source>parts/, {} drawings</source>
-   <translation type="unfinished" />
+   <translation>parts/, {} Zeichnungen</translation>
   </message>
   <message>
    <source>past the side</source>
-   <translation type="unfinished" />
+   <translation>über die Seite hinaus</translation>
   </message>
   <message>
    <source>pictures</source>
-   <translation type="unfinished" />
+   <translation>Bilder</translation>
   </message>
   <message>
    <source>pine board 1x4</source>
-   <translation type="unfinished" />
+   <translation>Kiefernbrett 1x4</translation>
   </message>
   <message>
    <source>pine board 1x6</source>
-   <translation type="unfinished" />
+   <translation>Kiefernbrett 1x6</translation>
   </message>
   <message>
    <source>pine pole</source>
-   <translation type="unfinished" />
+   <translation>Kiefern-Rundstab</translation>
   </message>
   <message>
    <source>pine pole 1 1/4 in</source>
-   <translation type="unfinished" />
+   <translation>Kiefern-Rundstab 1 1/4 in</translation>
   </message>
   <message>
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>Ort</translation>
   </message>
   <message>
    <source>plan</source>
-   <translation type="unfinished" />
+   <translation>Plan</translation>
+  </message>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
   </message>
   <message>
    <source>plaster on lath</source>
-   <translation type="unfinished" />
+   <translation>Putz auf Latten</translation>
   </message>
   <message>
    <source>plastic band 0.5 mm</source>
-   <translation type="unfinished" />
+   <translation>Kunststoffkante 0.5 mm</translation>
   </message>
   <message>
    <source>plastic band 1 mm</source>
-   <translation type="unfinished" />
+   <translation>Kunststoffkante 1 mm</translation>
   </message>
   <message>
    <source>plastic band 2 mm</source>
-   <translation type="unfinished" />
+   <translation>Kunststoffkante 2 mm</translation>
   </message>
   <message>
    <source>pocket screws</source>
-   <translation type="unfinished" />
+   <translation>Taschenschrauben</translation>
+  </message>
+  <message>
+   <source>porch (inches)</source>
+   <translation>Windfang (Zoll)</translation>
   </message>
   <message>
    <source>proved</source>
-   <translation type="unfinished" />
+   <translation>bewiesen</translation>
   </message>
   <message>
    <source>proved to be the cheapest</source>
-   <translation type="unfinished" />
+   <translation>erwiesen der billigste</translation>
   </message>
   <message>
    <source>put a survey into the closet's group</source>
-   <translation type="unfinished" />
+   <translation>ein Aufmaß in die Gruppe des Einbauschranks setzen</translation>
+  </message>
+  <message>
+   <source>quarter round</source>
+   <translation>Viertelstab</translation>
   </message>
   <message>
    <source>quarter round 12 mm, pine</source>
-   <translation type="unfinished" />
+   <translation>Viertelstab 12 mm, Kiefer</translation>
   </message>
   <message>
    <source>quarter round 19 mm, pine</source>
-   <translation type="unfinished" />
+   <translation>Viertelstab 19 mm, Kiefer</translation>
   </message>
   <message>
    <source>rabbet</source>
-   <translation type="unfinished" />
+   <translation>Falz</translation>
   </message>
   <message>
    <source>rail</source>
-   <translation type="unfinished" />
+   <translation>Querfries</translation>
+  </message>
+  <message>
+   <source>readings that do not agree</source>
+   <translation>Messwerte, die nicht übereinstimmen</translation>
   </message>
   <message>
    <source>rear</source>
-   <translation type="unfinished" />
+   <translation>hinten</translation>
   </message>
   <message>
    <source>recessed, enclosed lamp or LED</source>
-   <translation type="unfinished" />
+   <translation>eingelassene, geschlossene Lampe oder LED</translation>
   </message>
   <message>
    <source>recessed, fluorescent</source>
-   <translation type="unfinished" />
+   <translation>eingelassene Leuchtstofflampe</translation>
   </message>
   <message>
    <source>resources</source>
-   <translation type="unfinished" />
+   <translation>Ressourcen</translation>
   </message>
   <message>
    <source>return</source>
-   <translation type="unfinished" />
+   <translation>Wandstück</translation>
   </message>
   <message>
    <source>return beside the opening</source>
-   <translation type="unfinished" />
+   <translation>Wandstück neben der Öffnung</translation>
   </message>
   <message>
    <source>right</source>
-   <translation type="unfinished" />
+   <translation>rechts</translation>
   </message>
   <message>
    <source>rip</source>
-   <translation type="unfinished" />
+   <translation>Längsschnitt</translation>
   </message>
   <message>
    <source>rips and crosscuts</source>
-   <translation type="unfinished" />
+   <translation>Längs- und Querschnitte</translation>
   </message>
   <message>
    <source>rips only</source>
-   <translation type="unfinished" />
+   <translation>nur Längsschnitte</translation>
   </message>
   <message>
    <source>rise</source>
-   <translation type="unfinished" />
+   <translation>Anstieg</translation>
   </message>
   <message>
    <source>rods</source>
-   <translation type="unfinished" />
+   <translation>Stangen</translation>
   </message>
   <message>
    <source>room</source>
-   <translation type="unfinished" />
+   <translation>Raum</translation>
   </message>
   <message>
-   <source>sag_over</source>
+   <source>rules</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>screw</source>
-   <translation type="unfinished" />
+   <translation>Schraube</translation>
   </message>
   <message>
    <source>screws</source>
+   <translation>Schrauben</translation>
+  </message>
+  <message>
+   <source>scribe</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>scribe moulding 20 x 6 mm, pine</source>
-   <translation type="unfinished" />
+   <translation>Anpassleiste 20 x 6 mm, Kiefer</translation>
   </message>
   <message>
    <source>scribe moulding 32 x 6 mm, pine</source>
-   <translation type="unfinished" />
+   <translation>Anpassleiste 32 x 6 mm, Kiefer</translation>
   </message>
   <message>
    <source>scribe moulding 45 x 8 mm, pine</source>
-   <translation type="unfinished" />
+   <translation>Anpassleiste 45 x 8 mm, Kiefer</translation>
+  </message>
+  <message>
+   <source>seconds</source>
+   <translation>Sekunden</translation>
   </message>
   <message>
    <source>seeing</source>
+   <translation>Ansehen</translation>
+  </message>
+  <message>
+   <source>setback</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>shared</source>
-   <translation type="unfinished" />
+   <translation>gemeinsam</translation>
   </message>
   <message>
    <source>sheets</source>
-   <translation type="unfinished" />
+   <translation>Platten</translation>
   </message>
   <message>
    <source>sheets/, {} drawings</source>
-   <translation type="unfinished" />
+   <translation>sheets/, {} Zeichnungen</translation>
   </message>
   <message>
    <source>shelf-use</source>
-   <translation type="unfinished" />
+   <translation>shelf-use</translation>
+  </message>
+  <message>
+   <source>shim</source>
+   <translation>Unterlage</translation>
   </message>
   <message>
    <source>shims</source>
-   <translation type="unfinished" />
+   <translation>Unterlagen</translation>
   </message>
   <message>
    <source>shoe shelf</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>shoe_shelves</source>
-   <translation type="unfinished" />
+   <translation>Schuhboden</translation>
   </message>
   <message>
    <source>short</source>
-   <translation type="unfinished" />
+   <translation>kurz</translation>
   </message>
   <message>
    <source>side</source>
-   <translation type="unfinished" />
+   <translation>Seite</translation>
   </message>
   <message>
    <source>side-mounted ball-bearing slide, full extension</source>
-   <translation type="unfinished" />
+   <translation>seitlicher Kugelauszug, Vollauszug</translation>
   </message>
   <message>
    <source>side-mounted ball-bearing slide, full extension, inch lengths</source>
-   <translation type="unfinished" />
+   <translation>seitlicher Kugelauszug, Vollauszug, Zoll-Längen</translation>
   </message>
   <message>
    <source>simply supported</source>
-   <translation type="unfinished" />
+   <translation>frei aufliegend</translation>
   </message>
   <message>
    <source>sockets</source>
-   <translation type="unfinished" />
+   <translation>Dosen</translation>
   </message>
   <message>
    <source>softwood stud 2x4 (38 x 89 mm)</source>
-   <translation type="unfinished" />
+   <translation>Nadelholz-Kantholz 2x4 (38 x 89 mm)</translation>
   </message>
   <message>
    <source>solid lumber</source>
-   <translation type="unfinished" />
+   <translation>Massivholz</translation>
   </message>
   <message>
    <source>spot</source>
-   <translation type="unfinished" />
+   <translation>Stelle</translation>
+  </message>
+  <message>
+   <source>stages</source>
+   <translation>Stufen</translation>
   </message>
   <message>
    <source>start</source>
-   <translation type="unfinished" />
+   <translation>Anfang</translation>
   </message>
   <message>
    <source>steel studs</source>
-   <translation type="unfinished" />
+   <translation>Stahlständer</translation>
   </message>
   <message>
    <source>steel tube</source>
-   <translation type="unfinished" />
+   <translation>Stahlrohr</translation>
   </message>
   <message>
    <source>steel tube 27 x 1.2 mm</source>
-   <translation type="unfinished" />
+   <translation>Stahlrohr 27 x 1.2 mm</translation>
   </message>
   <message>
    <source>stiff</source>
-   <translation type="unfinished" />
+   <translation>steif</translation>
   </message>
   <message>
    <source>stile</source>
+   <translation>Längsfries</translation>
+  </message>
+  <message>
+   <source>stop</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>store</source>
+   <translation>Händler</translation>
+  </message>
+  <message>
+   <source>strip</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>studs-unknown</source>
-   <translation type="unfinished" />
+   <translation>studs-unknown</translation>
   </message>
   <message>
    <source>surface, enclosed lamp or LED</source>
-   <translation type="unfinished" />
+   <translation>aufgesetzte, geschlossene Lampe oder LED</translation>
   </message>
   <message>
    <source>surface, fluorescent</source>
-   <translation type="unfinished" />
+   <translation>aufgesetzte Leuchtstofflampe</translation>
   </message>
   <message>
    <source>survey</source>
-   <translation type="unfinished" />
+   <translation>Aufmaß</translation>
   </message>
   <message>
-   <source>survey_panel</source>
-   <translation type="unfinished" />
+   <source>tabloid</source>
+   <translation>tabloid</translation>
   </message>
   <message>
    <source>the material's own</source>
-   <translation type="unfinished" />
+   <translation>die des Materials</translation>
   </message>
   <message>
    <source>the same board</source>
-   <translation type="unfinished" />
+   <translation>dieselbe Platte</translation>
   </message>
   <message>
    <source>the whole closet</source>
-   <translation type="unfinished" />
+   <translation>der ganze Schrank</translation>
+  </message>
+  <message>
+   <source>there</source>
+   <translation>dort</translation>
   </message>
   <message>
    <source>thickness</source>
-   <translation type="unfinished" />
+   <translation>Dicke</translation>
   </message>
   <message>
    <source>tick one at least</source>
-   <translation type="unfinished" />
+   <translation>mindestens eines ankreuzen</translation>
+  </message>
+  <message>
+   <source>tidy</source>
+   <translation>ordentlich</translation>
   </message>
   <message>
    <source>to</source>
-   <translation type="unfinished" />
+   <translation>bis</translation>
   </message>
   <message>
    <source>to the wall</source>
-   <translation type="unfinished" />
+   <translation>zur Wand</translation>
   </message>
   <message>
    <source>toe kick</source>
-   <translation type="unfinished" />
+   <translation>Sockelrücksprung</translation>
   </message>
   <message>
    <source>together</source>
-   <translation type="unfinished" />
+   <translation>zusammen</translation>
   </message>
   <message>
    <source>tongue and groove</source>
-   <translation type="unfinished" />
+   <translation>Nut und Feder</translation>
   </message>
   <message>
    <source>top</source>
-   <translation type="unfinished" />
+   <translation>oben</translation>
   </message>
   <message>
    <source>translations</source>
-   <translation type="unfinished" />
+   <translation>Übersetzungen</translation>
   </message>
   <message>
    <source>two equal loads at the outer quarter points</source>
-   <translation type="unfinished" />
+   <translation>zwei gleiche Lasten in den äußeren Viertelspunkten</translation>
   </message>
   <message>
    <source>two equal loads at the outer quarter points, deflection at a load</source>
-   <translation type="unfinished" />
+   <translation>zwei gleiche Lasten in den äußeren Viertelspunkten, Durchbiegung an einer Last</translation>
   </message>
   <message>
    <source>uniform</source>
-   <translation type="unfinished" />
+   <translation>gleichmäßig</translation>
   </message>
   <message>
    <source>up</source>
-   <translation type="unfinished" />
+   <translation>aufwärts</translation>
   </message>
   <message>
    <source>upper</source>
-   <translation type="unfinished" />
+   <translation>obere</translation>
   </message>
   <message>
    <source>upright</source>
-   <translation type="unfinished" />
+   <translation>Stütze</translation>
   </message>
   <message>
    <source>veneer-core plywood</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz</translation>
   </message>
   <message>
    <source>veneer-core plywood 1/2 in (15/32 category)</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 1/2 in (Kategorie 15/32)</translation>
   </message>
   <message>
    <source>veneer-core plywood 1/4 in</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 1/4 in</translation>
   </message>
   <message>
    <source>veneer-core plywood 12 mm</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 12 mm</translation>
   </message>
   <message>
    <source>veneer-core plywood 18 mm</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 18 mm</translation>
   </message>
   <message>
    <source>veneer-core plywood 3/4 in (23/32 category)</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 3/4 in (Kategorie 23/32)</translation>
   </message>
   <message>
    <source>veneer-core plywood 6 mm</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz 6 mm</translation>
   </message>
   <message>
    <source>view</source>
-   <translation type="unfinished" />
+   <translation>Ansicht</translation>
   </message>
   <message>
    <source>volume</source>
-   <translation type="unfinished" />
+   <translation>Volumen</translation>
+  </message>
+  <message>
+   <source>waiting</source>
+   <translation>wartet</translation>
   </message>
   <message>
    <source>wall</source>
-   <translation type="unfinished" />
+   <translation>Wand</translation>
   </message>
   <message>
    <source>wall-not-computed</source>
-   <translation type="unfinished" />
+   <translation>wall-not-computed</translation>
   </message>
   <message>
    <source>wall-unknown</source>
-   <translation type="unfinished" />
+   <translation>wall-unknown</translation>
   </message>
   <message>
    <source>walls</source>
-   <translation type="unfinished" />
+   <translation>Wände</translation>
   </message>
   <message>
    <source>warning</source>
-   <translation type="unfinished" />
+   <translation>Warnung</translation>
   </message>
   <message>
    <source>warnings</source>
-   <translation type="unfinished" />
+   <translation>Warnungen</translation>
   </message>
   <message>
    <source>web</source>
-   <translation type="unfinished" />
+   <translation>Steg</translation>
   </message>
   <message>
    <source>weight</source>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>what does not go in</source>
-   <translation type="unfinished" />
+   <translation>was nicht hineingeht</translation>
   </message>
   <message>
    <source>what is not checked</source>
-   <translation type="unfinished" />
+   <translation>was nicht geprüft ist</translation>
   </message>
   <message>
    <source>what is selected</source>
-   <translation type="unfinished" />
+   <translation>was ausgewählt ist</translation>
   </message>
   <message>
    <source>what is shown</source>
-   <translation type="unfinished" />
+   <translation>was gezeigt wird</translation>
   </message>
   <message>
    <source>white melamine-faced particleboard 16 mm</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte, weiß, 16 mm</translation>
   </message>
   <message>
    <source>white melamine-faced particleboard 18 mm</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte, weiß, 18 mm</translation>
   </message>
   <message>
    <source>white melamine-faced particleboard 19 mm</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte, weiß, 19 mm</translation>
   </message>
   <message>
    <source>white melamine-faced particleboard 3/4 in</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte, weiß, 3/4 in</translation>
   </message>
   <message>
    <source>whole</source>
-   <translation type="unfinished" />
+   <translation>ganz</translation>
   </message>
   <message>
    <source>width</source>
-   <translation type="unfinished" />
+   <translation>Breite</translation>
   </message>
   <message>
    <source>width first</source>
-   <translation type="unfinished" />
+   <translation>zuerst die Breite</translation>
   </message>
   <message>
    <source>width of the opening</source>
-   <translation type="unfinished" />
+   <translation>Breite der Öffnung</translation>
   </message>
   <message>
    <source>width that is left</source>
-   <translation type="unfinished" />
+   <translation>übrige Breite</translation>
   </message>
   <message>
    <source>wires</source>
-   <translation type="unfinished" />
+   <translation>Leitungen</translation>
   </message>
   <message>
    <source>wood studs</source>
-   <translation type="unfinished" />
+   <translation>Holzständer</translation>
   </message>
   <message>
    <source>wood veneer iron-on band 0.6 mm</source>
-   <translation type="unfinished" />
+   <translation>Echtholz-Bügelkante 0.6 mm</translation>
   </message>
   <message>
    <source>wooden runner, box on wood</source>
-   <translation type="unfinished" />
+   <translation>Holzlaufleiste, Kasten auf Holz</translation>
   </message>
   <message>
    <source>write no file</source>
-   <translation type="unfinished" />
+   <translation>keine Datei schreiben</translation>
+  </message>
+  <message>
+   <source>written</source>
+   <translation>geschrieben</translation>
+  </message>
+  <message>
+   <source>wrong</source>
+   <translation>falsch</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>ja</translation>
   </message>
   <message>
    <source>{} % of it is controlled by other readings; w = {}</source>
-   <translation type="unfinished" />
+   <translation>{} % davon sind durch andere Messwerte geprüft; w = {}</translation>
   </message>
   <message>
    <source>{} behind what is met first</source>
-   <translation type="unfinished" />
+   <translation>{} hinter dem, was zuerst getroffen wird</translation>
   </message>
   <message>
    <source>{} components, {} parts, {:.1f} kg</source>
-   <translation type="unfinished" />
+   <translation>{} Bauteile, {} Teile, {:.1f} kg</translation>
   </message>
   <message>
    <source>{} dangers</source>
-   <translation type="unfinished" />
+   <translation>{} Gefahren</translation>
   </message>
   <message>
    <source>{} does not go in: {}.</source>
-   <translation type="unfinished" />
+   <translation>{} geht nicht hinein: {}.</translation>
   </message>
   <message>
    <source>{} drawings written to {}</source>
-   <translation type="unfinished" />
+   <translation>{} Zeichnungen geschrieben nach {}</translation>
   </message>
   <message>
    <source>{} goes in: {}.</source>
-   <translation type="unfinished" />
+   <translation>{} geht hinein: {}.</translation>
   </message>
   <message>
    <source>{} is cut</source>
-   <translation type="unfinished" />
+   <translation>{} ist geschnitten</translation>
   </message>
   <message>
    <source>{} names are left out: their parts are hidden from here, or there is no room. Turn or zoom the view, or pull the parts apart.</source>
-   <translation type="unfinished" />
+   <translation>{} Namen fehlen: ihre Teile sind von hier verdeckt, oder es ist kein Platz. Die Ansicht drehen oder zoomen oder die Teile auseinanderziehen.</translation>
   </message>
   <message>
    <source>{} not checked</source>
-   <translation type="unfinished" />
+   <translation>{} nicht geprüft</translation>
   </message>
   <message>
    <source>{} notes</source>
-   <translation type="unfinished" />
+   <translation>{} Hinweise</translation>
   </message>
   <message>
    <source>{} of {}</source>
-   <translation type="unfinished" />
+   <translation>{} von {}</translation>
   </message>
   <message>
    <source>{} of {} cannot open all the way.</source>
-   <translation type="unfinished" />
+   <translation>{} von {} können nicht ganz öffnen.</translation>
   </message>
   <message>
    <source>{} of {}: {}
 {} x {}, yield {:.0%}</source>
-   <translation type="unfinished" />
+   <translation>{} von {}: {}
+{} x {}, Ausbeute {:.0%}</translation>
   </message>
   <message>
    <source>{} parts, {:.1f} kg</source>
-   <translation type="unfinished" />
+   <translation>{} Teile, {:.1f} kg</translation>
   </message>
   <message>
    <source>{} pictures written to {}</source>
-   <translation type="unfinished" />
+   <translation>{} Bilder geschrieben nach {}</translation>
   </message>
   <message>
    <source>{} solids, each with its name, where it stands; millimetres.</source>
-   <translation type="unfinished" />
+   <translation>{} Volumenkörper, jeder mit Namen, wo er steht; Millimeter.</translation>
   </message>
   <message>
    <source>{} warnings</source>
-   <translation type="unfinished" />
+   <translation>{} Warnungen</translation>
   </message>
   <message>
    <source>{} {} deep</source>
-   <translation type="unfinished" />
+   <translation>{} {} tief</translation>
   </message>
   <message>
    <source>{}, by length: {} ({})</source>
-   <translation type="unfinished" />
+   <translation>{}, nach Länge: {} ({})</translation>
   </message>
   <message>
    <source>{}: 1 sheet, yield {:.0%} ({})</source>
-   <translation type="unfinished" />
+   <translation>{}: 1 Platte, Ausbeute {:.0%} ({})</translation>
   </message>
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
-   <translation type="unfinished" />
+   <translation>{}: {count} Platten, Ausbeute {:.0%} ({})</translation>
   </message>
   <message>
    <source>{}: {} expected</source>
-   <translation type="unfinished" />
+   <translation>{}: {} erwartet</translation>
   </message>
   <message>
    <source>{}: {} sheets so far, at least {} needed</source>
-   <translation type="unfinished" />
+   <translation>{}: {} Platten bisher, mindestens {} nötig</translation>
   </message>
   <message>
    <source>{}: {} x {}, at {} and {}</source>
-   <translation type="unfinished" />
+   <translation>{}: {} x {}, bei {} und {}</translation>
   </message>
   <message>
    <source>–</source>
-   <translation type="unfinished" />
+   <translation>–</translation>
   </message>
   <message>
    <source>✓</source>
-   <translation type="unfinished" />
+   <translation>✓</translation>
   </message>
   <message>
    <source>✓ yes</source>
-   <translation type="unfinished" />
+   <translation>✓ ja</translation>
   </message>
   <message>
    <source>✗ no</source>
-   <translation type="unfinished" />
+   <translation>✗ nein</translation>
   </message>
   <message>
    <source>✗ {}</source>
-   <translation type="unfinished" />
+   <translation>✗ {}</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Bay</name>
   <message>
    <source>Add a bay</source>
-   <translation type="unfinished" />
+   <translation>Feld hinzufügen</translation>
   </message>
   <message>
    <source>Divide the selected carcass once more: a bay beside the selected one, or at the right</source>
-   <translation type="unfinished" />
+   <translation>Den gewählten Korpus noch einmal teilen: ein Feld neben dem gewählten oder rechts</translation>
   </message>
   <message>
    <source>Select the carcass, or the bay beside which to divide it.</source>
-   <translation type="unfinished" />
+   <translation>Den Korpus wählen, oder das Feld, neben dem er zu teilen ist.</translation>
   </message>
   <message>
    <source>There is no carcass in this document: add one first.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Dokument ist kein Korpus: zuerst einen hinzufügen.</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Bench</name>
   <message>
    <source>A bench in a bay of a carcass, or free in the closet</source>
-   <translation type="unfinished" />
+   <translation>Eine Bank in einem Feld eines Korpus oder frei im Schrank</translation>
   </message>
   <message>
    <source>Bench…</source>
-   <translation type="unfinished" />
+   <translation>Bank…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Bill</name>
   <message>
    <source>Bill of materials…</source>
-   <translation type="unfinished" />
+   <translation>Stückliste…</translation>
   </message>
   <message>
    <source>Show and write the cut list, what to buy, the groove set-ups and the findings</source>
-   <translation type="unfinished" />
+   <translation>Schnittliste, Einkauf, Nuteinstellungen und Befunde zeigen und schreiben</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_BillSheet</name>
   <message>
    <source>Bill as a spreadsheet</source>
-   <translation type="unfinished" />
+   <translation>Stückliste als Tabelle</translation>
   </message>
   <message>
    <source>Keep the bill in the document as a spreadsheet that follows every change; formulas can use its cells</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste im Dokument als Tabelle halten, die jeder Änderung folgt; Formeln können ihre Zellen verwenden</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_BoxRoom</name>
   <message>
    <source>Example: the box room at number nine</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: die Abstellkammer in Nummer neun</translation>
   </message>
   <message>
    <source>Open an example in millimetres; its readings and sizes are invented</source>
-   <translation type="unfinished" />
+   <translation>Ein Beispiel in Millimetern öffnen; Messwerte und Maße sind erfunden</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Carcass</name>
   <message>
    <source>Add a carcass with its sides, dividers, shelves, back and base to the closet</source>
-   <translation type="unfinished" />
+   <translation>Dem Schrank einen Korpus mit Seiten, Mittelseiten, Böden, Rückwand und Sockel hinzufügen</translation>
   </message>
   <message>
    <source>Carcass…</source>
-   <translation type="unfinished" />
+   <translation>Korpus…</translation>
   </message>
   <message>
    <source>Select the closet that the carcass is for.</source>
-   <translation type="unfinished" />
+   <translation>Den Einbauschrank wählen, für den der Korpus ist.</translation>
   </message>
   <message>
    <source>There is no closet in this document: start one first.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Dokument ist kein Einbauschrank: zuerst einen anlegen.</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Checks</name>
   <message>
    <source>Checks…</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen…</translation>
   </message>
   <message>
    <source>See what is dangerous, doubtful or not checked in a closet, and what to do about it</source>
-   <translation type="unfinished" />
+   <translation>Sehen, was in einem Einbauschrank gefährlich, zweifelhaft oder nicht geprüft ist, und was dagegen zu tun ist</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Contents</name>
   <message>
    <source>Contents</source>
-   <translation type="unfinished" />
+   <translation>Inhalt</translation>
   </message>
   <message>
    <source>Put drawers, doors, rods and the like into a closet</source>
-   <translation type="unfinished" />
+   <translation>Schubladen, Türen, Stangen und Ähnliches in einen Einbauschrank setzen</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_CornerShelves</name>
   <message>
    <source>Corner shelves…</source>
-   <translation type="unfinished" />
+   <translation>Eckböden…</translation>
   </message>
   <message>
    <source>Shelves of one piece in a rear corner</source>
-   <translation type="unfinished" />
+   <translation>Böden aus einem Stück in einer hinteren Ecke</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Doors</name>
   <message>
    <source>A door, or a pair, in front of one opening</source>
-   <translation type="unfinished" />
+   <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
   </message>
   <message>
    <source>Doors…</source>
-   <translation type="unfinished" />
+   <translation>Türen…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Drawers</name>
   <message>
    <source>A bank of drawers in one opening, with slides and fronts</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
   </message>
   <message>
    <source>Drawers…</source>
+   <translation>Schubladen…</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Drawing</name>
+  <message>
+   <source>Drawing page…</source>
+   <translation>Zeichnungsblatt…</translation>
+  </message>
+  <message>
+   <source>Make a page to print with the front, the plan and sections of the closet and their sizes</source>
+   <translation>Eine Druckseite mit Vorderansicht, Grundriss und Schnitten des Einbauschranks samt Maßen erstellen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Duplicate</name>
+  <message>
+   <source>Copy the selected component into the next free place; a carcass comes with what is in it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Duplicate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Select the carcass, component or panel to copy, or a part of it.</source>
    <translation type="unfinished" />
   </message>
  </context>
@@ -6129,65 +6564,87 @@
   <name>Closetbench_Dxf</name>
   <message>
    <source>Export DXF…</source>
-   <translation type="unfinished" />
+   <translation>DXF exportieren…</translation>
   </message>
   <message>
    <source>Write drawings of the cut layout, of each sheet or of each part</source>
-   <translation type="unfinished" />
+   <translation>Zeichnungen des Zuschnittplans, jeder Platte oder jedes Teils schreiben</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Examples</name>
   <message>
    <source>Examples</source>
-   <translation type="unfinished" />
+   <translation>Beispiele</translation>
   </message>
   <message>
    <source>Open an example closet in a document of its own</source>
-   <translation type="unfinished" />
+   <translation>Einen Beispielschrank in einem eigenen Dokument öffnen</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Existing</name>
   <message>
    <source>A reused chest or cabinet, built in as it is</source>
-   <translation type="unfinished" />
+   <translation>Eine wiederverwendete Kommode oder ein Schrank, unverändert eingebaut</translation>
   </message>
   <message>
    <source>Existing piece…</source>
-   <translation type="unfinished" />
+   <translation>Vorhandenes Möbel…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_FaceFrame</name>
   <message>
    <source>Face frame…</source>
-   <translation type="unfinished" />
+   <translation>Vorsatzrahmen…</translation>
   </message>
   <message>
    <source>Stiles and rails in front of one carcass</source>
-   <translation type="unfinished" />
+   <translation>Längs- und Querfriese vor einem Korpus</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Fillers</name>
   <message>
    <source>Fillers, scribes and mouldings that close the gaps to walls, ceiling and floor</source>
-   <translation type="unfinished" />
+   <translation>Passleisten, Anpassungen und Leisten, die die Spalte zu Wänden, Decke und Boden schließen</translation>
   </message>
   <message>
    <source>Fillers…</source>
-   <translation type="unfinished" />
+   <translation>Passleisten…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_GoesIn</name>
   <message>
    <source>Does it go in…</source>
-   <translation type="unfinished" />
+   <translation>Geht es hinein…</translation>
   </message>
   <message>
    <source>See whether the selected pieces, or all, come in through the opening, and play how</source>
+   <translation>Sehen, ob die gewählten Stücke, oder alle, durch die Öffnung hineingehen, und abspielen, wie</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Guide</name>
+  <message>
+   <source>Show or close the panel that says what is done, what is next and what is wrong</source>
+   <translation>Das Fenster zeigen oder schließen, das sagt, was getan, was als Nächstes dran und was falsch ist</translation>
+  </message>
+  <message>
+   <source>Steps of the work</source>
+   <translation>Arbeitsschritte</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Help</name>
+  <message>
+   <source>Closet help</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Read what each command is for, what to enter and what comes out</source>
    <translation type="unfinished" />
   </message>
  </context>
@@ -6195,6323 +6652,6475 @@
   <name>Closetbench_Layout</name>
   <message>
    <source>Lay out the sheets…</source>
-   <translation type="unfinished" />
+   <translation>Platten einteilen…</translation>
   </message>
   <message>
    <source>Plan which sheets to buy and how to rip and crosscut them into the closet's parts</source>
-   <translation type="unfinished" />
+   <translation>Planen, welche Platten zu kaufen sind und wie sie in Längs- und Querschnitten zu den Teilen des Schranks werden</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Look</name>
   <message>
    <source>Look inside…</source>
-   <translation type="unfinished" />
+   <translation>Hineinsehen…</translation>
   </message>
   <message>
    <source>Pull the closet apart in the view, play its assembly, cut it open, hide kinds of parts or show their names</source>
-   <translation type="unfinished" />
+   <translation>Den Schrank in der Ansicht auseinanderziehen, den Zusammenbau abspielen, aufschneiden, Arten von Teilen ausblenden oder ihre Namen zeigen</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Offcuts</name>
   <message>
    <source>List the offcuts that are at hand, to be used before anything is bought</source>
-   <translation type="unfinished" />
+   <translation>Die vorhandenen Reststücke aufführen, die vor jedem Kauf verwendet werden</translation>
   </message>
   <message>
    <source>Offcuts at hand…</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene Reststücke…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Opens</name>
   <message>
    <source>Show the space that drawers, pull-outs, doors and lids open into, and what they hit</source>
-   <translation type="unfinished" />
+   <translation>Den Raum zeigen, in den Schubladen, Auszüge, Türen und Deckel sich öffnen, und woran sie stoßen</translation>
   </message>
   <message>
    <source>What opens…</source>
-   <translation type="unfinished" />
+   <translation>Was sich öffnet…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_OverShelf</name>
   <message>
    <source>A shelf over the carcasses, from wall to wall</source>
-   <translation type="unfinished" />
+   <translation>Ein Boden über den Korpussen, von Wand zu Wand</translation>
   </message>
   <message>
    <source>Shelf over the top…</source>
-   <translation type="unfinished" />
+   <translation>Boden über den Korpussen…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Panel</name>
   <message>
    <source>Add a single panel with grooves, rabbets and edge bands</source>
-   <translation type="unfinished" />
+   <translation>Ein einzelnes Plattenteil mit Nuten, Falzen und Kanten hinzufügen</translation>
   </message>
   <message>
    <source>Grooved panel…</source>
-   <translation type="unfinished" />
+   <translation>Genutete Platte…</translation>
   </message>
   <message>
    <source>Select the closet that the panel is for.</source>
-   <translation type="unfinished" />
+   <translation>Den Einbauschrank wählen, für den die Platte ist.</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Pictures</name>
   <message>
    <source>Draw the closet from the front with sizes, from above, at an angle and pulled apart, and save the pictures into a folder</source>
-   <translation type="unfinished" />
+   <translation>Den Schrank von vorn mit Maßen, von oben, schräg und auseinandergezogen zeichnen und die Bilder in einem Ordner speichern</translation>
   </message>
   <message>
    <source>Save pictures…</source>
-   <translation type="unfinished" />
+   <translation>Bilder speichern…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Porch</name>
   <message>
    <source>Example: the porch closet</source>
-   <translation type="unfinished" />
+   <translation>Beispiel: der Schrank im Windfang</translation>
   </message>
   <message>
    <source>Open an example in inches; its readings and sizes are invented</source>
-   <translation type="unfinished" />
+   <translation>Ein Beispiel in Zoll öffnen; Messwerte und Maße sind erfunden</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Rods</name>
   <message>
    <source>A hanging rod, or two, in one opening</source>
-   <translation type="unfinished" />
+   <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
   </message>
   <message>
    <source>Hanging rod…</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstange…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Said</name>
   <message>
    <source> ({0} alike)</source>
-   <translation type="unfinished" />
+   <translation> ({0} gleiche)</translation>
   </message>
   <message>
    <source> and may break in time</source>
-   <translation type="unfinished" />
+   <translation> und kann mit der Zeit brechen</translation>
   </message>
   <message>
    <source> and {0} in the middle</source>
-   <translation type="unfinished" />
+   <translation> und {0} in der Mitte</translation>
   </message>
   <message>
    <source> of the {0} wall</source>
-   <translation type="unfinished" />
+   <translation> der Wand {0}</translation>
   </message>
   <message>
    <source> offcut {0}</source>
-   <translation type="unfinished" />
+   <translation> Reststück {0}</translation>
   </message>
   <message>
    <source> to the {0}</source>
-   <translation type="unfinished" />
+   <translation> zu {0}</translation>
   </message>
   <message>
    <source>" in inch inches</source>
-   <translation type="unfinished" />
+   <translation>" in inch inches</translation>
   </message>
   <message>
    <source>' ft foot feet</source>
-   <translation type="unfinished" />
+   <translation>' ft foot feet</translation>
   </message>
   <message>
    <source>(0 runs through the edge band)</source>
-   <translation type="unfinished" />
+   <translation>(0: läuft durch das Kantenband)</translation>
   </message>
   <message>
    <source>+ into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>+ in den Schrank hinein nach oben</translation>
   </message>
   <message>
    <source>+ inward</source>
-   <translation type="unfinished" />
+   <translation>+ nach innen</translation>
   </message>
   <message>
    <source>+ where it rises</source>
-   <translation type="unfinished" />
+   <translation>+ wo er ansteigt</translation>
   </message>
   <message>
    <source>, as do {0} others</source>
-   <translation type="unfinished" />
+   <translation>, ebenso {0} weitere</translation>
   </message>
   <message>
    <source>, for which a weak board is not strong enough</source>
-   <translation type="unfinished" />
+   <translation>, wofür ein schwaches Brett nicht fest genug ist</translation>
   </message>
   <message>
    <source>, for which it is too soft</source>
-   <translation type="unfinished" />
+   <translation>, wofür es zu weich ist</translation>
   </message>
   <message>
    <source>, grain {0}</source>
-   <translation type="unfinished" />
+   <translation>, Faser {0}</translation>
   </message>
   <message>
    <source>, its lip glued and screwed on</source>
-   <translation type="unfinished" />
+   <translation>, seine Lippe angeleimt und angeschraubt</translation>
   </message>
   <message>
    <source>, or a reading is wrong: {0}</source>
-   <translation type="unfinished" />
+   <translation>, oder ein Messwert ist falsch: {0}</translation>
   </message>
   <message>
    <source>, pines</source>
-   <translation type="unfinished" />
+   <translation>, Kiefern</translation>
   </message>
   <message>
    <source>, wherever the studs are: survey the first</source>
-   <translation type="unfinished" />
+   <translation>, wo immer die Ständer sind: zuerst aufmessen</translation>
   </message>
   <message>
    <source>, which pulls its screws out</source>
-   <translation type="unfinished" />
+   <translation>, was seine Schrauben herauszieht</translation>
   </message>
   <message>
    <source>16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets</source>
-   <translation type="unfinished" />
+   <translation>16 CFR 1213, Etagenbetten, als Richtwert; für Einbauschränke ist nichts veröffentlicht</translation>
   </message>
   <message>
    <source>2 or more, or none for no limit</source>
-   <translation type="unfinished" />
+   <translation>2 oder mehr, oder leer für keine Grenze</translation>
   </message>
   <message>
    <source>2010 ADA Standards 308.2.1 and 308.3.1; homes are not bound by them</source>
-   <translation type="unfinished" />
+   <translation>2010 ADA Standards 308.2.1 und 308.3.1; für Wohnungen nicht bindend</translation>
   </message>
   <message>
    <source>2010 ADA Standards, advisory 308.1, children's reach ranges</source>
-   <translation type="unfinished" />
+   <translation>2010 ADA Standards, advisory 308.1, Reichweiten von Kindern</translation>
   </message>
   <message>
    <source>300 lb a person: International Residential Code Table R301.5 note c, stair treads; no standard for built-in benches was found</source>
-   <translation type="unfinished" />
+   <translation>300 lb je Person: International Residential Code Table R301.5 note c, Treppenstufen; für eingebaute Bänke wurde keine Norm gefunden</translation>
   </message>
   <message>
    <source>: the kerf takes the next one</source>
-   <translation type="unfinished" />
+   <translation>: die Schnittfuge nimmt das nächste weg</translation>
   </message>
   <message>
    <source>; a screw {0} thick and {1} deep in the face of its own board may hold {2} ({3})</source>
-   <translation type="unfinished" />
+   <translation>; eine Schraube, {0} dick und {1} tief in der Fläche ihres eigenen Bretts, kann {2} halten ({3})</translation>
   </message>
   <message>
    <source>; a thicker bottom, or a batten under its middle</source>
-   <translation type="unfinished" />
+   <translation>; ein dickerer Boden oder eine Leiste unter seiner Mitte</translation>
   </message>
   <message>
    <source>; each of its {0} pins carries {1}: the pins are not checked ({2})</source>
-   <translation type="unfinished" />
+   <translation>; jeder seiner {0} Stifte trägt {1}: die Stifte sind nicht geprüft ({2})</translation>
   </message>
   <message>
    <source>; if its ends could not turn at all, {0}</source>
-   <translation type="unfinished" />
+   <translation>; wenn seine Enden sich gar nicht drehen könnten, {0}</translation>
   </message>
   <message>
    <source>; measure the {0} next</source>
-   <translation type="unfinished" />
+   <translation>; als Nächstes {0} messen</translation>
   </message>
   <message>
    <source>; positive where it leans into the closet on its way up</source>
-   <translation type="unfinished" />
+   <translation>; positiv, wo sie sich nach oben in den Schrank neigt</translation>
   </message>
   <message>
    <source>; sag as you entered it</source>
-   <translation type="unfinished" />
+   <translation>; Durchbiegung wie eingegeben</translation>
   </message>
   <message>
    <source>; take the {0} as well</source>
-   <translation type="unfinished" />
+   <translation>; auch {0} messen</translation>
   </message>
   <message>
    <source>; the anchors must hold {0}</source>
-   <translation type="unfinished" />
+   <translation>; die Verankerungen müssen {0} halten</translation>
   </message>
   <message>
    <source>; the softest boards published would not pass</source>
-   <translation type="unfinished" />
+   <translation>; die weichsten veröffentlichten Platten würden nicht bestehen</translation>
   </message>
   <message>
    <source>; whether the heads pull through this board is not published</source>
-   <translation type="unfinished" />
+   <translation>; ob die Köpfe durch diese Platte gezogen werden, ist nicht veröffentlicht</translation>
   </message>
   <message>
    <source>; {0} strips then need {1} sheets, not {2}</source>
-   <translation type="unfinished" />
+   <translation>; {0} Streifen brauchen dann {1} Platten, nicht {2}</translation>
   </message>
   <message>
    <source>; {0} would sag </source>
-   <translation type="unfinished" />
+   <translation>; {0} würde durchhängen um </translation>
   </message>
   <message>
    <source>A circular saw along a straightedge is at home</source>
-   <translation type="unfinished" />
+   <translation>Eine Handkreissäge an der Führungsschiene ist vorhanden</translation>
   </message>
   <message>
    <source>A depth by the fraction is taken down to a multiple of this</source>
-   <translation type="unfinished" />
+   <translation>Eine Tiefe aus dem Bruchteil wird auf ein Vielfaches hiervon abgerundet</translation>
   </message>
   <message>
    <source>A table saw is at home</source>
-   <translation type="unfinished" />
+   <translation>Eine Tischkreissäge ist vorhanden</translation>
   </message>
   <message>
    <source>ANSI A208.1 class M</source>
-   <translation type="unfinished" />
+   <translation>ANSI A208.1 Klasse M</translation>
   </message>
   <message>
    <source>APA Panel Design Specification: 16 % moisture or more, 0.85 stiffness, 0.75 strength</source>
-   <translation type="unfinished" />
+   <translation>APA Panel Design Specification: 16 % Feuchte oder mehr, 0.85 Steifigkeit, 0.75 Festigkeit</translation>
   </message>
   <message>
    <source>ASTM D245 as NDS uses it: 2.1 times the 875 psi x 1.1 that spruce-pine-fir No. 2 may carry laid flat (875 psi and 1.1 quoted; 2.1 from memory)</source>
-   <translation type="unfinished" />
+   <translation>ASTM D245, wie NDS sie anwendet: das 2.1-Fache der 875 psi x 1.1, die spruce-pine-fir No. 2 flach liegend tragen darf (875 psi und 1.1 zitiert; 2.1 aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>ASTM F2057-23 as 16 CFR 1261 (test figures from memory)</source>
-   <translation type="unfinished" />
+   <translation>ASTM F2057-23 wie 16 CFR 1261 (Prüfwerte aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>ASTM F963 4.27: two openings, 2 in² together, 6 in apart, opened with 10 lbf (from memory, to be checked); ASTM F2598: from 1.1 ft³</source>
-   <translation type="unfinished" />
+   <translation>ASTM F963 4.27: zwei Öffnungen, zusammen 2 in², 6 in auseinander, mit 10 lbf zu öffnen (aus dem Gedächtnis, zu prüfen); ASTM F2598: ab 1.1 ft³</translation>
   </message>
   <message>
    <source>Accuracy class of the tape</source>
-   <translation type="unfinished" />
+   <translation>Genauigkeitsklasse des Maßbands</translation>
   </message>
   <message>
    <source>Another number may find another plan</source>
-   <translation type="unfinished" />
+   <translation>Eine andere Zahl kann einen anderen Plan finden</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), 1.2.21</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), 1.2.21</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), 1.2.9</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), 1.2.9</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), 4.4.16</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), 4.4.16</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), 4.4.18</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), 4.4.18</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), 4.4.4.5</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), 4.4.4.5</translation>
   </message>
   <message>
    <source>Architectural Woodwork Standards, edition 1 (2009), wall-to-wall details</source>
-   <translation type="unfinished" />
+   <translation>Architectural Woodwork Standards, Ausgabe 1 (2009), Details von Wand zu Wand</translation>
   </message>
   <message>
    <source>Area of the parts over the area of the sheets, in percent</source>
-   <translation type="unfinished" />
+   <translation>Fläche der Teile im Verhältnis zur Fläche der Platten, in Prozent</translation>
   </message>
   <message>
    <source>Area of those that are rectangles, in m²</source>
-   <translation type="unfinished" />
+   <translation>Fläche der rechteckigen darunter, in m²</translation>
   </message>
   <message>
    <source>Bays that there were objects for</source>
-   <translation type="unfinished" />
+   <translation>Felder, für die es Objekte gab</translation>
   </message>
   <message>
    <source>Boards and bars to be cut by length</source>
-   <translation type="unfinished" />
+   <translation>Bretter und Stäbe, die auf Länge geschnitten werden</translation>
   </message>
   <message>
    <source>CPSC advice on tip-over</source>
-   <translation type="unfinished" />
+   <translation>CPSC-Empfehlung zum Umkippen</translation>
   </message>
   <message>
    <source>CSV</source>
-   <translation type="unfinished" />
+   <translation>CSV</translation>
   </message>
   <message>
    <source>Class of this object in the workbench</source>
-   <translation type="unfinished" />
+   <translation>Klasse dieses Objekts in der Workbench</translation>
   </message>
   <message>
    <source>Clear width; 0 shares what is left with the other such bays</source>
-   <translation type="unfinished" />
+   <translation>Lichte Breite; 0: teilt sich den Rest mit den anderen solchen Feldern</translation>
   </message>
   <message>
    <source>Columns that hold the bill</source>
-   <translation type="unfinished" />
+   <translation>Spalten, die die Stückliste enthalten</translation>
   </message>
   <message>
    <source>Component and name</source>
-   <translation type="unfinished" />
+   <translation>Bauteil und Name</translation>
   </message>
   <message>
    <source>Cut from a panel that is kept from an existing piece</source>
-   <translation type="unfinished" />
+   <translation>Aus einer Platte geschnitten, die von einem vorhandenen Möbel aufgehoben wird</translation>
   </message>
   <message>
    <source>Cuts on a sheet that the store makes; 0: any number</source>
-   <translation type="unfinished" />
+   <translation>Schnitte je Platte, die der Handel ausführt; 0: beliebig viele</translation>
   </message>
   <message>
    <source>Deepest groove allowed as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Größte erlaubte Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>Depth of a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Tiefe eines Sacklochs</translation>
   </message>
   <message>
    <source>Depth of a groove as a fraction of the panel's thickness</source>
-   <translation type="unfinished" />
+   <translation>Nuttiefe als Bruchteil der Dicke der Platte</translation>
   </message>
   <message>
    <source>Depth of all grooves; 0: by the fraction</source>
-   <translation type="unfinished" />
+   <translation>Tiefe aller Nuten; 0: nach dem Bruchteil</translation>
   </message>
   <message>
    <source>Depth of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Tiefe eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Depth of the grooves; 0: by rule</source>
-   <translation type="unfinished" />
+   <translation>Tiefe der Nuten; 0: nach Regel</translation>
   </message>
   <message>
    <source>Depth of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Tiefe des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>Diameter of the holes for shelf pins</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser der Bohrungen für Bodenträger</translation>
   </message>
   <message>
    <source>Diameter of the router bit at hand; 0: not said</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser des vorhandenen Fräsers; 0: nicht angegeben</translation>
   </message>
   <message>
    <source>Direction of the cuts made first on a whole sheet</source>
-   <translation type="unfinished" />
+   <translation>Richtung der ersten Schnitte an einer ganzen Platte</translation>
   </message>
   <message>
    <source>Doubts about it</source>
-   <translation type="unfinished" />
+   <translation>Zweifel daran</translation>
   </message>
   <message>
    <source>Doubts about the design</source>
-   <translation type="unfinished" />
+   <translation>Zweifel am Entwurf</translation>
   </message>
   <message>
    <source>Doubts about the readings</source>
-   <translation type="unfinished" />
+   <translation>Zweifel an den Messwerten</translation>
   </message>
   <message>
    <source>E of metal hardly scatters</source>
-   <translation type="unfinished" />
+   <translation>E von Metall streut kaum</translation>
   </message>
   <message>
    <source>EN 14322 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 14322 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>EN 1995-1-1 Tables 2.3 and 3.1 (quoted)</source>
-   <translation type="unfinished" />
+   <translation>EN 1995-1-1 Tables 2.3 und 3.1 (zitiert)</translation>
   </message>
   <message>
    <source>EN 1995-1-1 service class 1; EN 312, EN 622: boards for dry conditions</source>
-   <translation type="unfinished" />
+   <translation>EN 1995-1-1 Nutzungsklasse 1; EN 312, EN 622: Platten für den Trockenbereich</translation>
   </message>
   <message>
    <source>EN 312 type P2, over 13 to 20 mm</source>
-   <translation type="unfinished" />
+   <translation>EN 312 Typ P2, über 13 bis 20 mm</translation>
   </message>
   <message>
    <source>EN 312, EN 622: boards for use in dry conditions</source>
-   <translation type="unfinished" />
+   <translation>EN 312, EN 622: Platten für den Trockenbereich</translation>
   </message>
   <message>
    <source>EN 336 class 2, and PS 20-20 for green lumber</source>
-   <translation type="unfinished" />
+   <translation>EN 336 Klasse 2 und PS 20-20 für frisches Schnittholz</translation>
   </message>
   <message>
    <source>EN 622-1, MDF (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 622-1, MDF (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>EN 622-1, hardboard (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 622-1, Hartfaserplatte (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>EN 622-5, over 12 to 19 mm</source>
-   <translation type="unfinished" />
+   <translation>EN 622-5, über 12 bis 19 mm</translation>
   </message>
   <message>
    <source>EPA 40 CFR 745 (renovation, repair and painting); 16 CFR 1303</source>
-   <translation type="unfinished" />
+   <translation>EPA 40 CFR 745 (Renovierung, Reparatur und Anstrich); 16 CFR 1303</translation>
   </message>
   <message>
    <source>Edge band bought over the length of the rims, as a fraction</source>
-   <translation type="unfinished" />
+   <translation>Über die Länge der Ränder hinaus gekauftes Kantenband, als Bruchteil</translation>
   </message>
   <message>
    <source>Edge band of the shelves' front edges, or of their lips: auto as the carcass's, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante der Vorderkanten der Böden oder ihrer Lippen: auto wie beim Korpus, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Edge band of the visible front edges: auto for the material's own, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante der sichtbaren Vorderkanten: auto für die des Materials, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Edge band: auto for the material's own, empty for none, or a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Kante: auto für die des Materials, leer für keine, oder ein Schlüssel des Katalogs</translation>
   </message>
   <message>
    <source>Error of the level or plumb line in a metre</source>
-   <translation type="unfinished" />
+   <translation>Fehler der Wasserwaage oder des Lots auf einen Meter</translation>
   </message>
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
-   <translation type="unfinished" />
+   <translation>Datei mit eigenen Materialien und Preisen; leer: nur die des Programms</translation>
   </message>
   <message>
    <source>Finished length</source>
-   <translation type="unfinished" />
+   <translation>Fertiglänge</translation>
   </message>
   <message>
    <source>Finished length, edge bands included</source>
-   <translation type="unfinished" />
+   <translation>Fertiglänge, Kanten eingeschlossen</translation>
   </message>
   <message>
    <source>Finished width</source>
-   <translation type="unfinished" />
+   <translation>Fertigbreite</translation>
   </message>
   <message>
    <source>Finished width, edge bands included</source>
-   <translation type="unfinished" />
+   <translation>Fertigbreite, Kanten eingeschlossen</translation>
   </message>
   <message>
    <source>FreeCAD wrote only part of it</source>
-   <translation type="unfinished" />
+   <translation>FreeCAD hat nur einen Teil davon geschrieben</translation>
   </message>
   <message>
    <source>From a fixed panel to the nearest hole</source>
-   <translation type="unfinished" />
+   <translation>Von einem festen Boden zum nächsten Loch</translation>
   </message>
   <message>
    <source>From near wall to near wall</source>
-   <translation type="unfinished" />
+   <translation>Von naher Wand zu naher Wand</translation>
   </message>
   <message>
    <source>From one hole to the next</source>
-   <translation type="unfinished" />
+   <translation>Von einem Loch zum nächsten</translation>
   </message>
   <message>
    <source>From that rim to the near wall of the first groove</source>
-   <translation type="unfinished" />
+   <translation>Von diesem Rand zur nahen Wange der ersten Nut</translation>
   </message>
   <message>
    <source>From the carcass front to the base's front</source>
-   <translation type="unfinished" />
+   <translation>Von der Korpusvorderkante zur Sockelvorderkante</translation>
   </message>
   <message>
    <source>From the front edge to the front row</source>
-   <translation type="unfinished" />
+   <translation>Von der Vorderkante zur vorderen Reihe</translation>
   </message>
   <message>
    <source>From the left</source>
-   <translation type="unfinished" />
+   <translation>Von links</translation>
   </message>
   <message>
    <source>From the rear edges to the back's rear face</source>
-   <translation type="unfinished" />
+   <translation>Von den Hinterkanten zur Hinterfläche der Rückwand</translation>
   </message>
   <message>
    <source>Grooves stop short of a banded front edge and run through a bare one</source>
-   <translation type="unfinished" />
+   <translation>Nuten enden vor einer bekanteten Vorderkante und laufen durch eine rohe durch</translation>
   </message>
   <message>
    <source>Grooves, holes and notches in words</source>
-   <translation type="unfinished" />
+   <translation>Nuten, Bohrungen und Ausklinkungen in Worten</translation>
   </message>
   <message>
    <source>Height above the floor of the {0} readings</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Messwerte {0} über dem Boden</translation>
   </message>
   <message>
    <source>Height of a cleat</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Tragleiste</translation>
   </message>
   <message>
    <source>Height of a strip before each shelf; 0: none</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines Streifens vor jedem Boden; 0: keiner</translation>
   </message>
   <message>
    <source>Height of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Height of the base</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Sockels</translation>
   </message>
   <message>
    <source>Height of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Höhe des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>How deep the envelope may go at most; 0: as deep as the room</source>
-   <translation type="unfinished" />
+   <translation>Wie tief der Einbauraum höchstens gehen darf; 0: so tief wie der Raum</translation>
   </message>
   <message>
    <source>How far a loose shelf stays behind the front edges</source>
-   <translation type="unfinished" />
+   <translation>Wie weit ein verstellbarer Boden hinter den Vorderkanten bleibt</translation>
   </message>
   <message>
    <source>How far a panel stays short of the bottom of its groove</source>
-   <translation type="unfinished" />
+   <translation>Wie weit eine Platte vor dem Nutgrund endet</translation>
   </message>
   <message>
    <source>How far grooves stay back from the front edge; 0 runs them through</source>
-   <translation type="unfinished" />
+   <translation>Wie weit Nuten vor der Vorderkante enden; 0: laufen durch</translation>
   </message>
   <message>
    <source>How far the grooves stay away from the front or the start</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Nuten vor der Vorderkante oder dem Anfang enden</translation>
   </message>
   <message>
    <source>How far the grooves stay away from the rear or the end</source>
-   <translation type="unfinished" />
+   <translation>Wie weit die Nuten vor der Hinterkante oder dem Ende enden</translation>
   </message>
   <message>
    <source>How likely the clearances are kept, given the readings</source>
-   <translation type="unfinished" />
+   <translation>Wie wahrscheinlich die Freiräume eingehalten sind, nach den Messwerten</translation>
   </message>
   <message>
    <source>How long to look for fewer cuts then, per material</source>
-   <translation type="unfinished" />
+   <translation>Wie lange dann nach weniger Schnitten gesucht wird, je Material</translation>
   </message>
   <message>
    <source>How long to look for fewer sheets, per material</source>
-   <translation type="unfinished" />
+   <translation>Wie lange nach weniger Platten gesucht wird, je Material</translation>
   </message>
   <message>
    <source>How many there are</source>
-   <translation type="unfinished" />
+   <translation>Wie viele es sind</translation>
   </message>
   <message>
    <source>How many times the cutting may change direction, the first counted; 0: no limit</source>
-   <translation type="unfinished" />
+   <translation>Wie oft die Schnittrichtung wechseln darf, die erste mitgezählt; 0: keine Grenze</translation>
   </message>
   <message>
    <source>How much shorter than its bay a loose shelf is</source>
-   <translation type="unfinished" />
+   <translation>Wie viel kürzer als sein Feld ein verstellbarer Boden ist</translation>
   </message>
   <message>
    <source>How much wider a groove is than the panel in it</source>
-   <translation type="unfinished" />
+   <translation>Wie viel breiter eine Nut ist als die Platte darin</translation>
   </message>
   <message>
    <source>How often the plan was drawn</source>
-   <translation type="unfinished" />
+   <translation>Wie oft der Plan gezeichnet wurde</translation>
   </message>
   <message>
    <source>How texts print lengths</source>
-   <translation type="unfinished" />
+   <translation>Wie Texte Längen ausgeben</translation>
   </message>
   <message>
    <source>How top and bottom are joined to the sides</source>
-   <translation type="unfinished" />
+   <translation>Wie Ober- und Unterboden mit den Seiten verbunden sind</translation>
   </message>
   <message>
    <source>International Residential Code R602: 16 or 24 in from centre to centre</source>
-   <translation type="unfinished" />
+   <translation>International Residential Code R602: 16 oder 24 in von Mitte zu Mitte</translation>
   </message>
   <message>
    <source>Its bays from left to right</source>
-   <translation type="unfinished" />
+   <translation>Seine Felder von links nach rechts</translation>
   </message>
   <message>
    <source>JSON</source>
-   <translation type="unfinished" />
+   <translation>JSON</translation>
   </message>
   <message>
    <source>Key of its board in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte im Katalog</translation>
   </message>
   <message>
    <source>Key of the back's boards; empty: by rule</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Rückwandplatten; leer: nach Regel</translation>
   </message>
   <message>
    <source>Key of the base's boards; empty: as the carcass</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Sockelplatten; leer: wie der Korpus</translation>
   </message>
   <message>
    <source>Key of the board in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platte im Katalog</translation>
   </message>
   <message>
    <source>Key of the boards in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platten im Katalog</translation>
   </message>
   <message>
    <source>Key of the boards that go into the grooves; empty: the same</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Platten, die in die Nuten kommen; leer: dieselben</translation>
   </message>
   <message>
    <source>Key of the class of bar in the catalogue</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Stabklasse im Katalog</translation>
   </message>
   <message>
    <source>Key of the strips' boards; empty: as the carcass</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel der Streifenplatten; leer: wie der Korpus</translation>
   </message>
   <message>
    <source>LED or fluorescent identified for use in closet storage</source>
-   <translation type="unfinished" />
+   <translation>LED- oder Leuchtstofflampe, für Schrankräume gekennzeichnet</translation>
   </message>
   <message>
    <source>Least distance from the rear edge to the rear row</source>
-   <translation type="unfinished" />
+   <translation>Mindestabstand von der Hinterkante zur hinteren Reihe</translation>
   </message>
   <message>
    <source>Least gap to keep at the {0}</source>
-   <translation type="unfinished" />
+   <translation>Mindestspalt {0}</translation>
   </message>
   <message>
    <source>Left end at</source>
-   <translation type="unfinished" />
+   <translation>Linkes Ende bei</translation>
   </message>
   <message>
    <source>Left side's distance from the envelope's left</source>
-   <translation type="unfinished" />
+   <translation>Abstand der linken Seite vom linken Rand des Einbauraums</translation>
   </message>
   <message>
    <source>Left side's distance from the envelope's left as built</source>
-   <translation type="unfinished" />
+   <translation>Abstand der linken Seite vom linken Rand des Einbauraums, wie gebaut</translation>
   </message>
   <message>
    <source>Length to cut from the bar</source>
-   <translation type="unfinished" />
+   <translation>Vom Stab zu schneidende Länge</translation>
   </message>
   <message>
    <source>Length to saw, without the edge bands</source>
-   <translation type="unfinished" />
+   <translation>Sägelänge, ohne die Kanten</translation>
   </message>
   <message>
    <source>MDF: ANSI A208.2 least screw holding (from memory)</source>
-   <translation type="unfinished" />
+   <translation>MDF: ANSI A208.2, geringster Schraubenhalt (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>NDS 12.2.2: 2850·G²·D lb per inch of thread, not in end grain</source>
-   <translation type="unfinished" />
+   <translation>NDS 12.2.2: 2850·G²·D lb je Zoll Gewinde, nicht in Hirnholz</translation>
   </message>
   <message>
    <source>NDS 12.2.3: 1380·G^2.5·D lb per inch (quoted), not in end grain</source>
-   <translation type="unfinished" />
+   <translation>NDS 12.2.3: 1380·G^2.5·D lb je Zoll (zitiert), nicht in Hirnholz</translation>
   </message>
   <message>
    <source>NDS Supplement Table 4A, spruce-pine-fir No. 2 (875 psi quoted, 135 psi from memory)</source>
-   <translation type="unfinished" />
+   <translation>NDS Supplement Table 4A, spruce-pine-fir No. 2 (875 psi zitiert, 135 psi aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>NEC 314.29 (quoted) and 240.24(D)</source>
-   <translation type="unfinished" />
+   <translation>NEC 314.29 (zitiert) und 240.24(D)</translation>
   </message>
   <message>
    <source>NEC 410.16 and the closet storage space of NEC 410.2: 600 mm from sides and back up to 1.8 m or the highest rod, 300 mm or the shelf's depth above</source>
-   <translation type="unfinished" />
+   <translation>NEC 410.16 und der Schrank-Lagerraum nach NEC 410.2: 600 mm von Seiten und Rückwand bis 1.8 m oder bis zur höchsten Stange, darüber 300 mm oder die Tiefe des Bodens</translation>
   </message>
   <message>
    <source>NEC 410.16(B)</source>
-   <translation type="unfinished" />
+   <translation>NEC 410.16(B)</translation>
   </message>
   <message>
    <source>NIOSH 94-110, hands {0} ahead, {1} up, poor grip</source>
-   <translation type="unfinished" />
+   <translation>NIOSH 94-110, Hände {0} vorgestreckt, {1} hoch, schlechter Griff</translation>
   </message>
   <message>
    <source>NIOSH 94-110, load constant; size: common practice, no published source</source>
-   <translation type="unfinished" />
+   <translation>NIOSH 94-110, Lastkonstante; Größe: übliche Praxis, keine veröffentlichte Quelle</translation>
   </message>
   <message>
    <source>NIOSH 94-110, load constant; team lifting: HSE L23 (quoted)</source>
-   <translation type="unfinished" />
+   <translation>NIOSH 94-110, Lastkonstante; Heben zu mehreren: HSE L23 (zitiert)</translation>
   </message>
   <message>
    <source>Name of the piece within its component</source>
-   <translation type="unfinished" />
+   <translation>Name des Teils innerhalb seines Bauteils</translation>
   </message>
   <message>
    <source>Number of bays, each an object of its own</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Felder, jedes ein eigenes Objekt</translation>
   </message>
   <message>
    <source>Number of fixed shelves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der festen Böden</translation>
   </message>
   <message>
    <source>Number of grooves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Nuten</translation>
   </message>
   <message>
    <source>Number of loose shelves on pins</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
   </message>
   <message>
    <source>Number of parts to be cut from boards</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der aus Platten zu schneidenden Teile</translation>
   </message>
   <message>
    <source>OSHA 29 CFR 1910.213</source>
-   <translation type="unfinished" />
+   <translation>OSHA 29 CFR 1910.213</translation>
+  </message>
+  <message>
+   <source>OUT OF DATE: the closet has changed since; make the page again</source>
+   <translation>VERALTET: der Einbauschrank hat sich seither geändert; das Blatt neu erstellen</translation>
   </message>
   <message>
    <source>Offcuts at hand</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene Reststücke</translation>
   </message>
   <message>
    <source>One sheet to spare for each so many of a material; 0: none to spare</source>
-   <translation type="unfinished" />
+   <translation>Je so viele eine Reserveplatte eines Materials; 0: keine Reserve</translation>
   </message>
   <message>
    <source>Outer depth as built</source>
-   <translation type="unfinished" />
+   <translation>Außentiefe, wie gebaut</translation>
   </message>
   <message>
    <source>Outer depth; 0: that of the envelope</source>
-   <translation type="unfinished" />
+   <translation>Außentiefe; 0: die des Einbauraums</translation>
   </message>
   <message>
    <source>Outer diameter</source>
-   <translation type="unfinished" />
+   <translation>Außendurchmesser</translation>
   </message>
   <message>
    <source>Outer height as built</source>
-   <translation type="unfinished" />
+   <translation>Außenhöhe, wie gebaut</translation>
   </message>
   <message>
    <source>Outer height, base included; 0: that of the envelope</source>
-   <translation type="unfinished" />
+   <translation>Außenhöhe, Sockel eingeschlossen; 0: die des Einbauraums</translation>
   </message>
   <message>
    <source>Outer width as built</source>
-   <translation type="unfinished" />
+   <translation>Außenbreite, wie gebaut</translation>
   </message>
   <message>
    <source>Outer width; 0: what the envelope leaves</source>
-   <translation type="unfinished" />
+   <translation>Außenbreite; 0: was der Einbauraum lässt</translation>
   </message>
   <message>
    <source>PS 1-19, unsanded, and EN 315, sanded</source>
-   <translation type="unfinished" />
+   <translation>PS 1-19, ungeschliffen, und EN 315, geschliffen</translation>
   </message>
   <message>
    <source>Parts were moved by hand since the plan was made</source>
-   <translation type="unfinished" />
+   <translation>Teile wurden nach dem Planen von Hand verschoben</translation>
   </message>
   <message>
    <source>Place among its component's parts</source>
-   <translation type="unfinished" />
+   <translation>Platz unter den Teilen seines Bauteils</translation>
   </message>
   <message>
    <source>Plan which sheets to take for a list of parts, and how to cut them.</source>
-   <translation type="unfinished" />
+   <translation>Planen, welche Platten für eine Teileliste zu nehmen und wie sie zu schneiden sind.</translation>
   </message>
   <message>
    <source>Readings taken anywhere else, as written by the survey's form</source>
-   <translation type="unfinished" />
+   <translation>Anderswo genommene Messwerte, wie vom Aufmaßformular geschrieben</translation>
   </message>
   <message>
    <source>Right end at</source>
-   <translation type="unfinished" />
+   <translation>Rechtes Ende bei</translation>
   </message>
   <message>
    <source>Rims with an edge band, and which</source>
-   <translation type="unfinished" />
+   <translation>Ränder mit Kante, und welche</translation>
   </message>
   <message>
    <source>Rows that hold the bill</source>
-   <translation type="unfinished" />
+   <translation>Zeilen, die die Stückliste enthalten</translation>
   </message>
   <message>
    <source>STEP file</source>
-   <translation type="unfinished" />
+   <translation>STEP-Datei</translation>
   </message>
   <message>
    <source>Saws in the place of all these, a text of JSON each</source>
-   <translation type="unfinished" />
+   <translation>Sägen anstelle all dieser, je ein JSON-Text</translation>
   </message>
   <message>
    <source>Set it to plan again in the next recompute</source>
-   <translation type="unfinished" />
+   <translation>Setzen, um bei der nächsten Neuberechnung neu zu planen</translation>
   </message>
   <message>
    <source>Set it to write the bill again in the next recompute</source>
-   <translation type="unfinished" />
+   <translation>Setzen, um die Stückliste bei der nächsten Neuberechnung neu zu schreiben</translation>
   </message>
   <message>
    <source>Sheets of a material up to which none is to spare</source>
-   <translation type="unfinished" />
+   <translation>Platten eines Materials, bis zu denen keine Reserve nötig ist</translation>
   </message>
   <message>
    <source>Sheets to be cut</source>
-   <translation type="unfinished" />
+   <translation>Zu schneidende Platten</translation>
   </message>
   <message>
    <source>Shelf pins</source>
-   <translation type="unfinished" />
+   <translation>Bodenträger</translation>
   </message>
   <message>
    <source>Stands at the rear of a deeper envelope, else at its front</source>
-   <translation type="unfinished" />
+   <translation>Steht hinten in einem tieferen Einbauraum, sonst an dessen Vorderseite</translation>
   </message>
   <message>
    <source>Stands beside the carcass before it, else at X</source>
-   <translation type="unfinished" />
+   <translation>Steht neben dem vorigen Korpus, sonst bei X</translation>
   </message>
   <message>
    <source>Sum of what has a price, in the catalogue's currency</source>
-   <translation type="unfinished" />
+   <translation>Summe dessen, was einen Preis hat, in der Währung des Katalogs</translation>
   </message>
   <message>
    <source>Taken off each edge of a sheet before any part is cut</source>
-   <translation type="unfinished" />
+   <translation>Von jeder Plattenkante abgenommen, bevor ein Teil geschnitten wird</translation>
   </message>
   <message>
    <source>The bay that it stands in; empty: by its number</source>
-   <translation type="unfinished" />
+   <translation>Das Feld, in dem es steht; leer: nach seiner Nummer</translation>
   </message>
   <message>
    <source>The bill whose lines the cells hold</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste, deren Zeilen die Zellen enthalten</translation>
   </message>
   <message>
    <source>The bill, a line of comma-separated values each</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste, je Zeile kommagetrennte Werte</translation>
   </message>
   <message>
    <source>The catalogue's currency</source>
-   <translation type="unfinished" />
+   <translation>Die Währung des Katalogs</translation>
   </message>
   <message>
    <source>The closet that it follows from</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, aus dem es folgt</translation>
   </message>
   <message>
    <source>The closet that the bill is for</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, für den die Stückliste ist</translation>
   </message>
   <message>
    <source>The closet whose parts are cut</source>
-   <translation type="unfinished" />
+   <translation>Der Einbauschrank, dessen Teile geschnitten werden</translation>
   </message>
   <message>
    <source>The component that it belongs to</source>
-   <translation type="unfinished" />
+   <translation>Das Bauteil, zu dem es gehört</translation>
   </message>
   <message>
    <source>The cut layout whose sheets are bought; none: not planned yet</source>
-   <translation type="unfinished" />
+   <translation>Der Zuschnittplan, dessen Platten gekauft werden; leer: noch nicht geplant</translation>
   </message>
   <message>
    <source>The design, the layout or the catalogue has changed since</source>
-   <translation type="unfinished" />
+   <translation>Entwurf, Zuschnittplan oder Katalog haben sich seither geändert</translation>
   </message>
   <message>
    <source>The envelope's floor above the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Der Boden des Einbauraums über der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The envelope's front face from the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Die Vorderseite des Einbauraums ab der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The envelope's left face from the room's front left corner</source>
-   <translation type="unfinished" />
+   <translation>Die linke Seite des Einbauraums ab der vorderen linken Raumecke</translation>
   </message>
   <message>
    <source>The face that the grooves are in</source>
-   <translation type="unfinished" />
+   <translation>Die Fläche, in der die Nuten sind</translation>
   </message>
   <message>
    <source>The file that they were read from last, none if empty</source>
-   <translation type="unfinished" />
+   <translation>Die Datei, aus der sie zuletzt gelesen wurden, leer: keine</translation>
   </message>
   <message>
    <source>The front's distance from the envelope's front as built</source>
-   <translation type="unfinished" />
+   <translation>Abstand der Vorderseite von der des Einbauraums, wie gebaut</translation>
   </message>
   <message>
    <source>The offcuts at hand, a text of JSON each</source>
-   <translation type="unfinished" />
+   <translation>Die vorhandenen Reststücke, je ein JSON-Text</translation>
   </message>
   <message>
    <source>The offcuts at hand; none: everything is bought</source>
-   <translation type="unfinished" />
+   <translation>Die vorhandenen Reststücke; leer: alles wird gekauft</translation>
   </message>
   <message>
    <source>The parts, the catalogue or the settings have changed since</source>
-   <translation type="unfinished" />
+   <translation>Teile, Katalog oder Einstellungen haben sich seither geändert</translation>
   </message>
   <message>
    <source>The plan of boards and bars, as data</source>
-   <translation type="unfinished" />
+   <translation>Der Plan der Bretter und Stäbe, als Daten</translation>
   </message>
   <message>
    <source>The plan, as data</source>
-   <translation type="unfinished" />
+   <translation>Der Plan, als Daten</translation>
   </message>
   <message>
    <source>The rim that the grooves are measured from</source>
-   <translation type="unfinished" />
+   <translation>Der Rand, von dem aus die Nuten gemessen werden</translation>
   </message>
   <message>
    <source>The step to which the tape was read</source>
-   <translation type="unfinished" />
+   <translation>Der Schritt, auf den das Maßband abgelesen wurde</translation>
   </message>
   <message>
    <source>The survey whose envelope it stands in</source>
-   <translation type="unfinished" />
+   <translation>Das Aufmaß, in dessen Einbauraum er steht</translation>
   </message>
   <message>
    <source>The ways to buy that were compared, as data</source>
-   <translation type="unfinished" />
+   <translation>Die verglichenen Kaufmöglichkeiten, als Daten</translation>
   </message>
   <message>
    <source>Thickness as measured, else as sold</source>
-   <translation type="unfinished" />
+   <translation>Dicke wie gemessen, sonst wie verkauft</translation>
   </message>
   <message>
    <source>Thickness in mm as measured, by key of the material</source>
-   <translation type="unfinished" />
+   <translation>Gemessene Dicke in mm, nach Schlüssel des Materials</translation>
   </message>
   <message>
    <source>Thickness of a tube's wall; 0: solid</source>
-   <translation type="unfinished" />
+   <translation>Wanddicke eines Rohrs; 0: massiv</translation>
   </message>
   <message>
    <source>Time-Saver Standards; double hang: common practice, no published source</source>
-   <translation type="unfinished" />
+   <translation>Time-Saver Standards; zwei Stangen übereinander: übliche Praxis, keine veröffentlichte Quelle</translation>
   </message>
   <message>
    <source>Trim every sheet by Trim, not as the catalogue says</source>
-   <translation type="unfinished" />
+   <translation>Jede Platte nach Besäumen beschneiden, nicht wie der Katalog sagt</translation>
   </message>
   <message>
    <source>Underside of each fixed shelf above the bay's floor in mm; none: equal spaces</source>
-   <translation type="unfinished" />
+   <translation>Unterseite jedes festen Bodens über dem Feldboden in mm; leer: gleiche Abstände</translation>
   </message>
   <message>
    <source>Version of this object's properties</source>
-   <translation type="unfinished" />
+   <translation>Version der Eigenschaften dieses Objekts</translation>
   </message>
   <message>
    <source>W. Baarda, A testing procedure for use in geodetic networks (1968): data snooping</source>
-   <translation type="unfinished" />
+   <translation>W. Baarda, A testing procedure for use in geodetic networks (1968): data snooping</translation>
   </message>
   <message>
    <source>Weight in kg; 0: not known</source>
-   <translation type="unfinished" />
+   <translation>Gewicht in kg; 0: unbekannt</translation>
   </message>
   <message>
    <source>Weight of all parts in kg</source>
-   <translation type="unfinished" />
+   <translation>Gewicht aller Teile in kg</translation>
   </message>
   <message>
    <source>Weight of the finished piece in kg</source>
-   <translation type="unfinished" />
+   <translation>Gewicht des fertigen Stücks in kg</translation>
   </message>
   <message>
    <source>What carries the fixed shelves</source>
-   <translation type="unfinished" />
+   <translation>Was die festen Böden trägt</translation>
   </message>
   <message>
    <source>What closes or braces the carcass at the rear</source>
-   <translation type="unfinished" />
+   <translation>Was den Korpus hinten abschließt oder aussteift</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
-   <translation type="unfinished" />
+   <translation>Was in der Reihenfolge des Schranks davor kommt</translation>
   </message>
   <message>
    <source>What is known about the place and the people, as written by its form</source>
-   <translation type="unfinished" />
+   <translation>Was über den Ort und die Menschen bekannt ist, wie vom Formular geschrieben</translation>
   </message>
   <message>
    <source>What it stands in or in front of</source>
-   <translation type="unfinished" />
+   <translation>Worin oder wovor es steht</translation>
   </message>
   <message>
    <source>What must stay between grooves back to back, as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Was zwischen Nuten Rücken an Rücken bleiben muss, als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>What must stay clear, as written by the survey's form</source>
-   <translation type="unfinished" />
+   <translation>Was frei bleiben muss, wie vom Aufmaßformular geschrieben</translation>
   </message>
   <message>
    <source>What must stay under a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Was unter einem Sackloch bleiben muss</translation>
   </message>
   <message>
    <source>What of the envelope is to be largest</source>
-   <translation type="unfinished" />
+   <translation>Was am Einbauraum am größten sein soll</translation>
   </message>
   <message>
    <source>What texts round lengths to, in mm for metric styles, else in inches</source>
-   <translation type="unfinished" />
+   <translation>Worauf Texte Längen runden, in mm bei metrischen Formaten, sonst in Zoll</translation>
   </message>
   <message>
    <source>What the bill was written for</source>
-   <translation type="unfinished" />
+   <translation>Wofür die Stückliste geschrieben wurde</translation>
   </message>
   <message>
    <source>What the carcass stands on</source>
-   <translation type="unfinished" />
+   <translation>Worauf der Korpus steht</translation>
   </message>
   <message>
    <source>What the cells were filled from</source>
-   <translation type="unfinished" />
+   <translation>Woraus die Zellen gefüllt wurden</translation>
   </message>
   <message>
    <source>What the envelope follows from: the readings, or the given sizes</source>
-   <translation type="unfinished" />
+   <translation>Woraus der Einbauraum folgt: aus den Messwerten oder den vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>What the piece is in the closet</source>
-   <translation type="unfinished" />
+   <translation>Was das Stück im Einbauschrank ist</translation>
   </message>
   <message>
    <source>What the plan was made for</source>
-   <translation type="unfinished" />
+   <translation>Wofür der Plan gemacht wurde</translation>
   </message>
   <message>
    <source>What the shape was made from</source>
-   <translation type="unfinished" />
+   <translation>Woraus die Form gemacht wurde</translation>
   </message>
   <message>
    <source>What the store saws</source>
-   <translation type="unfinished" />
+   <translation>Was der Händler sägt</translation>
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation type="unfinished" />
+   <translation>Wo Köpfe und Namen stehen</translation>
   </message>
   <message>
    <source>Where the grain runs</source>
-   <translation type="unfinished" />
+   <translation>Wie die Faser läuft</translation>
   </message>
   <message>
    <source>Where the top lies</source>
-   <translation type="unfinished" />
+   <translation>Wo der Oberboden liegt</translation>
   </message>
   <message>
    <source>Whether something to be bought has no price</source>
-   <translation type="unfinished" />
+   <translation>Ob etwas zu Kaufendes keinen Preis hat</translation>
   </message>
   <message>
    <source>Whether the {0} was read</source>
-   <translation type="unfinished" />
+   <translation>Ob {0} gemessen wurde</translation>
   </message>
   <message>
    <source>Whether {0} is left to the rule</source>
-   <translation type="unfinished" />
+   <translation>Ob {0} der Regel überlassen ist</translation>
   </message>
   <message>
    <source>Who cuts</source>
-   <translation type="unfinished" />
+   <translation>Wer schneidet</translation>
   </message>
   <message>
    <source>Widest clear distance between cross members</source>
-   <translation type="unfinished" />
+   <translation>Größter lichter Abstand zwischen Querhölzern</translation>
   </message>
   <message>
    <source>Width of an envelope of given sizes</source>
-   <translation type="unfinished" />
+   <translation>Breite eines Einbauraums mit vorgegebenen Maßen</translation>
   </message>
   <message>
    <source>Width of the largest plumb and level box that fits</source>
-   <translation type="unfinished" />
+   <translation>Breite des größten lot- und waagerechten Quaders, der passt</translation>
   </message>
   <message>
    <source>Width of the saw's cut</source>
-   <translation type="unfinished" />
+   <translation>Breite des Sägeschnitts</translation>
   </message>
   <message>
    <source>Width to saw, without the edge bands</source>
-   <translation type="unfinished" />
+   <translation>Sägebreite, ohne die Kanten</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-190 Table 5-6: coefficient of variation of E 22 % (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-190 Table 5-6: Variationskoeffizient von E 22 % (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-190 chapter 8 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-190 chapter 8 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-190 eq. 13-2 and Table 13-5 (pine, from memory); moisture: common practice</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-190 eq. 13-2 und Table 13-5 (Kiefer, aus dem Gedächtnis); Feuchte: übliche Praxis</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-190, eq. 9-2 and Table 9-1</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-190, eq. 9-2 und Table 9-1</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, MDF</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, MDF</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, hardboard (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, Hartfaserplatte (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, hardboard, low end (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, Hartfaserplatte, unterer Wert (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, particleboard</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, Spanplatte</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, plywood</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, Sperrholz</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1, plywood, low end</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1, Sperrholz, unterer Wert</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 12-1; birch mill sheets</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 12-1; Birke: Werksdatenblätter</translation>
   </message>
   <message>
    <source>Wood Handbook FPL-GTR-282 Table 5-3b, softwoods</source>
-   <translation type="unfinished" />
+   <translation>Wood Handbook FPL-GTR-282 Table 5-3b, Nadelhölzer</translation>
   </message>
   <message>
    <source>^\s*(``\w+``(?:, ``\w+``)*): (.+?)(?=^\s*``\w+``[:,]|^\s*$|\Z)</source>
-   <translation type="unfinished" />
+   <translation>^\s*(``\w+``(?:, ``\w+``)*): (.+?)(?=^\s*``\w+``[:,]|^\s*$|\Z)</translation>
   </message>
   <message>
    <source>a board's price is for one size</source>
-   <translation type="unfinished" />
+   <translation>der Preis einer Platte gilt für eine Größe</translation>
+  </message>
+  <message>
+   <source>a cheaper plan may exist</source>
+   <translation>es kann einen billigeren Plan geben</translation>
   </message>
   <message>
    <source>a child of {0} years reaches {1} of {2} shelves and rods</source>
-   <translation type="unfinished" />
+   <translation>ein Kind von {0} Jahren erreicht {1} von {2} Böden und Stangen</translation>
   </message>
   <message>
    <source>a child shut in gets no air: two openings that no wall, floor or contents can cover, and a lid that opens from inside, with no latch; {0}</source>
-   <translation type="unfinished" />
+   <translation>ein eingeschlossenes Kind bekommt keine Luft: zwei Öffnungen, die weder Wand noch Boden noch Inhalt verdecken kann, und ein Deckel, der von innen aufgeht, ohne Riegel; {0}</translation>
   </message>
   <message>
    <source>a cleat glued and screwed under the rear edge</source>
-   <translation type="unfinished" />
+   <translation>eine Tragleiste, unter die Hinterkante geleimt und geschraubt</translation>
   </message>
   <message>
    <source>a corner at {0}, {1} mm</source>
-   <translation type="unfinished" />
+   <translation>eine Ecke bei {0}, {1} mm</translation>
   </message>
   <message>
    <source>a file with prices must state theirs</source>
-   <translation type="unfinished" />
+   <translation>eine Datei mit Preisen muss ihre angeben</translation>
   </message>
   <message>
    <source>a fraction follows whole inches or feet only; {0}</source>
-   <translation type="unfinished" />
+   <translation>ein Bruch folgt nur auf ganze Zoll oder Fuß; {0}</translation>
   </message>
   <message>
    <source>a fraction has one number above and one below the slash; {0}</source>
-   <translation type="unfinished" />
+   <translation>ein Bruch hat je eine Zahl über und unter dem Bruchstrich; {0}</translation>
   </message>
   <message>
    <source>a front lip</source>
-   <translation type="unfinished" />
+   <translation>eine vordere Lippe</translation>
   </message>
   <message>
    <source>a joint between two of its pieces lies over no upright: put a batten under it, or make it in other pieces</source>
-   <translation type="unfinished" />
+   <translation>ein Stoß zwischen zwei seiner Stücke liegt über keiner Stütze: eine Leiste daruntersetzen oder ihn anders teilen</translation>
   </message>
   <message>
    <source>a lighter or narrower leaf, hinges further apart, or longer screws into a doubled side; screws in a board near its edge need pilot holes</source>
-   <translation type="unfinished" />
+   <translation>ein leichterer oder schmalerer Flügel, Scharniere weiter auseinander oder längere Schrauben in eine gedoppelte Seite; Schrauben nahe der Plattenkante brauchen Vorbohrungen</translation>
   </message>
   <message>
    <source>a new entry must state it; {0}</source>
-   <translation type="unfinished" />
+   <translation>ein neuer Eintrag muss es angeben; {0}</translation>
   </message>
   <message>
    <source>a price must be 0 or more</source>
-   <translation type="unfinished" />
+   <translation>ein Preis muss 0 oder mehr sein</translation>
   </message>
   <message>
    <source>a rail more under it, a thicker top, or its grain from rail to rail</source>
-   <translation type="unfinished" />
+   <translation>ein Rahmenholz mehr darunter, eine dickere Bankplatte oder deren Faser von Holz zu Holz</translation>
   </message>
   <message>
    <source>a strip from cleat to cleat: lower bound theorem of plates; Wood Handbook Table 9-1</source>
-   <translation type="unfinished" />
+   <translation>ein Streifen von Tragleiste zu Tragleiste: unterer Grenzwertsatz für Platten; Wood Handbook Table 9-1</translation>
   </message>
   <message>
    <source>a thicker or stiffer board, shorter legs, or a leg under its front</source>
-   <translation type="unfinished" />
+   <translation>eine dickere oder steifere Platte, kürzere Schenkel oder ein Bein unter der Vorderseite</translation>
   </message>
   <message>
    <source>a weak board may break under {0} in time</source>
-   <translation type="unfinished" />
+   <translation>eine schwache Platte kann unter {0} mit der Zeit brechen</translation>
   </message>
   <message>
    <source>a weak board may break under {0} in time{1}{2}</source>
-   <translation type="unfinished" />
+   <translation>eine schwache Platte kann unter {0} mit der Zeit brechen{1}{2}</translation>
   </message>
   <message>
    <source>a whole sheet {0}</source>
-   <translation type="unfinished" />
+   <translation>eine ganze Platte {0}</translation>
   </message>
   <message>
    <source>a {0} must state it</source>
-   <translation type="unfinished" />
+   <translation>{0} muss es angeben</translation>
   </message>
   <message>
    <source>above 0</source>
-   <translation type="unfinished" />
+   <translation>über 0</translation>
   </message>
   <message>
    <source>above the bay's floor</source>
-   <translation type="unfinished" />
+   <translation>über dem Feldboden</translation>
   </message>
   <message>
    <source>above the bay's floor, clear of the {0} cleat</source>
-   <translation type="unfinished" />
+   <translation>über dem Feldboden, frei von der Tragleiste {0}</translation>
   </message>
   <message>
    <source>above the bottom and its inset</source>
-   <translation type="unfinished" />
+   <translation>über dem Boden und seiner Einrückung</translation>
   </message>
   <message>
    <source>above the floor</source>
-   <translation type="unfinished" />
+   <translation>über dem Fußboden</translation>
   </message>
   <message>
    <source>above the floor, to lie on the door</source>
-   <translation type="unfinished" />
+   <translation>über dem Fußboden, um auf der Tür zu liegen</translation>
   </message>
   <message>
    <source>above the floor, with room for its cleats</source>
-   <translation type="unfinished" />
+   <translation>über dem Fußboden, mit Platz für die Tragleisten</translation>
   </message>
   <message>
    <source>above the floor, {0} mm below what lies above it</source>
-   <translation type="unfinished" />
+   <translation>über dem Fußboden, {0} mm unter dem, was darüber liegt</translation>
   </message>
   <message>
    <source>across the width</source>
-   <translation type="unfinished" />
+   <translation>quer über die Breite</translation>
   </message>
   <message>
    <source>add a larger sheet</source>
-   <translation type="unfinished" />
+   <translation>eine größere Platte hinzufügen</translation>
   </message>
   <message>
    <source>adjustable shelf</source>
-   <translation type="unfinished" />
+   <translation>verstellbarer Boden</translation>
   </message>
   <message>
    <source>adjustable shelves</source>
-   <translation type="unfinished" />
+   <translation>verstellbare Böden</translation>
   </message>
   <message>
    <source>allowed for the least strength of its standard; for the mean strengths published {0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>zulässig für die geringste Festigkeit seiner Norm; für die veröffentlichten mittleren Festigkeiten {0} bis {1}</translation>
   </message>
   <message>
    <source>allowed for the least yield of its grade, {0}</source>
-   <translation type="unfinished" />
+   <translation>zulässig für die geringste Streckgrenze seiner Sorte, {0}</translation>
   </message>
   <message>
    <source>allowed for the weakest twentieth; clear wood bears {0} on average in a short test</source>
-   <translation type="unfinished" />
+   <translation>zulässig für das schwächste Zwanzigstel; fehlerfreies Holz trägt im Kurzversuch durchschnittlich {0}</translation>
   </message>
   <message>
    <source>along the bench</source>
-   <translation type="unfinished" />
+   <translation>längs der Bank</translation>
   </message>
   <message>
    <source>along the length</source>
-   <translation type="unfinished" />
+   <translation>der Länge nach</translation>
   </message>
   <message>
    <source>aluminium tube</source>
-   <translation type="unfinished" />
+   <translation>Aluminiumrohr</translation>
   </message>
   <message>
    <source>an object by material</source>
-   <translation type="unfinished" />
+   <translation>ein Objekt nach Material</translation>
   </message>
   <message>
    <source>anchor it; heavy things low; nothing tempting on top</source>
-   <translation type="unfinished" />
+   <translation>verankern; Schweres nach unten; nichts Verlockendes obenauf</translation>
   </message>
   <message>
    <source>another line has the same id; give the quantity instead</source>
-   <translation type="unfinished" />
+   <translation>eine andere Zeile hat dieselbe Kennung; stattdessen die Menge angeben</translation>
   </message>
   <message>
    <source>another line prices the same</source>
-   <translation type="unfinished" />
+   <translation>eine andere Zeile gibt für dasselbe einen Preis an</translation>
   </message>
   <message>
    <source>another line says something else of the same part</source>
-   <translation type="unfinished" />
+   <translation>eine andere Zeile sagt über dasselbe Teil etwas anderes</translation>
   </message>
   <message>
    <source>another one has the same key</source>
-   <translation type="unfinished" />
+   <translation>ein anderer hat denselben Schlüssel</translation>
   </message>
   <message>
    <source>anti-tip anchors</source>
-   <translation type="unfinished" />
+   <translation>Kippsicherungen</translation>
   </message>
   <message>
    <source>anti-tip anchors made to ASTM F3096, 50 lbf each (quoted)</source>
-   <translation type="unfinished" />
+   <translation>Kippsicherungen nach ASTM F3096, je 50 lbf (zitiert)</translation>
   </message>
   <message>
    <source>ask the maker of the anchors for loads in brick; old mortar and perforated brick hold less</source>
-   <translation type="unfinished" />
+   <translation>Lasten in Mauerziegel beim Hersteller der Anker erfragen; alter Mörtel und Lochziegel halten weniger</translation>
   </message>
   <message>
    <source>ask the maker of the anchors for loads in concrete</source>
-   <translation type="unfinished" />
+   <translation>Lasten in Beton beim Hersteller der Anker erfragen</translation>
   </message>
   <message>
    <source>ask the maker of the anchors for loads in hollow block</source>
-   <translation type="unfinished" />
+   <translation>Lasten in Hohlblockstein beim Hersteller der Anker erfragen</translation>
   </message>
   <message>
    <source>ask the maker of the anchors for loads in this gauge of steel, or have plywood or lumber set between the studs behind the cleats</source>
-   <translation type="unfinished" />
+   <translation>Lasten in dieser Blechdicke beim Hersteller der Anker erfragen oder hinter den Tragleisten Sperrholz oder Kantholz zwischen die Ständer setzen lassen</translation>
   </message>
   <message>
    <source>assemble it inside</source>
-   <translation type="unfinished" />
+   <translation>innen zusammenbauen</translation>
   </message>
   <message>
    <source>assembled it {0}: assemble it where it stands, or tip it up with help, never alone</source>
-   <translation type="unfinished" />
+   <translation>zusammengebaut {0}: dort zusammenbauen, wo es steht, oder mit Hilfe aufrichten, nie allein</translation>
   </message>
   <message>
    <source>at least {0}</source>
-   <translation type="unfinished" />
+   <translation>mindestens {0}</translation>
   </message>
   <message>
    <source>at least {0} are needed</source>
-   <translation type="unfinished" />
+   <translation>mindestens {0} sind nötig</translation>
   </message>
   <message>
    <source>at least {0}°</source>
-   <translation type="unfinished" />
+   <translation>mindestens {0}°</translation>
   </message>
   <message>
    <source>at midspan</source>
-   <translation type="unfinished" />
+   <translation>in Feldmitte</translation>
   </message>
   <message>
    <source>at most {0} pieces in all</source>
-   <translation type="unfinished" />
+   <translation>höchstens {0} Stücke insgesamt</translation>
   </message>
   <message>
    <source>at most {0} without one</source>
-   <translation type="unfinished" />
+   <translation>höchstens {0} ohne eine</translation>
   </message>
   <message>
    <source>at the free end</source>
-   <translation type="unfinished" />
+   <translation>am freien Ende</translation>
   </message>
   <message>
    <source>at the rear wall</source>
-   <translation type="unfinished" />
+   <translation>an der hinteren Wand</translation>
   </message>
   <message>
    <source>back</source>
-   <translation type="unfinished" />
+   <translation>Rückwand</translation>
   </message>
   <message>
    <source>back baseboard</source>
-   <translation type="unfinished" />
+   <translation>Sockelleiste hinten</translation>
   </message>
   <message>
    <source>back bow</source>
-   <translation type="unfinished" />
+   <translation>Wölbung hinten</translation>
   </message>
   <message>
    <source>back bow up</source>
-   <translation type="unfinished" />
+   <translation>Wölbung hinten aufwärts</translation>
   </message>
   <message>
    <source>back cleat {0}</source>
-   <translation type="unfinished" />
+   <translation>hintere Tragleiste {0}</translation>
   </message>
   <message>
    <source>back lean</source>
-   <translation type="unfinished" />
+   <translation>Neigung hinten</translation>
   </message>
   <message>
    <source>back skew</source>
-   <translation type="unfinished" />
+   <translation>Schiefe hinten</translation>
   </message>
   <message>
    <source>back to dividers</source>
-   <translation type="unfinished" />
+   <translation>Rückwand an Mittelseiten</translation>
   </message>
   <message>
    <source>back twist</source>
-   <translation type="unfinished" />
+   <translation>Verwindung hinten</translation>
   </message>
   <message>
    <source>back wall</source>
-   <translation type="unfinished" />
+   <translation>Rückwand</translation>
   </message>
   <message>
    <source>back {0}</source>
-   <translation type="unfinished" />
+   <translation>Rückwand {0}</translation>
   </message>
   <message>
    <source>bar</source>
-   <translation type="unfinished" />
+   <translation>Stab</translation>
   </message>
   <message>
    <source>base cross member {0}</source>
-   <translation type="unfinished" />
+   <translation>Sockel-Querholz {0}</translation>
   </message>
   <message>
    <source>base frame</source>
-   <translation type="unfinished" />
+   <translation>Sockelrahmen</translation>
   </message>
   <message>
    <source>base frame scribed to the floor</source>
-   <translation type="unfinished" />
+   <translation>Sockelrahmen, an den Fußboden angepasst</translation>
   </message>
   <message>
    <source>base front rail</source>
-   <translation type="unfinished" />
+   <translation>vorderes Sockelrahmenholz</translation>
   </message>
   <message>
    <source>base height</source>
-   <translation type="unfinished" />
+   <translation>Sockelhöhe</translation>
   </message>
   <message>
    <source>base rear rail</source>
-   <translation type="unfinished" />
+   <translation>hinteres Sockelrahmenholz</translation>
   </message>
   <message>
    <source>base setback</source>
-   <translation type="unfinished" />
+   <translation>Sockelrücksprung</translation>
   </message>
   <message>
    <source>bay</source>
-   <translation type="unfinished" />
+   <translation>Feld</translation>
   </message>
   <message>
    <source>bay {0}</source>
-   <translation type="unfinished" />
+   <translation>Feld {0}</translation>
   </message>
   <message>
    <source>bay {0} loose shelf {1}</source>
-   <translation type="unfinished" />
+   <translation>Feld {0} verstellbarer Boden {1}</translation>
   </message>
   <message>
    <source>bay {0} rail {1}</source>
-   <translation type="unfinished" />
+   <translation>Feld {0} Leiste {1}</translation>
   </message>
   <message>
    <source>bay {0} shelf {1}</source>
-   <translation type="unfinished" />
+   <translation>Feld {0} Boden {1}</translation>
   </message>
   <message>
    <source>bay {0} {1} cleat</source>
-   <translation type="unfinished" />
+   <translation>Feld {0} Tragleiste {1}</translation>
   </message>
   <message>
    <source>bays</source>
-   <translation type="unfinished" />
+   <translation>Felder</translation>
   </message>
   <message>
    <source>beam</source>
-   <translation type="unfinished" />
+   <translation>Balken</translation>
   </message>
   <message>
    <source>bearers to posts</source>
-   <translation type="unfinished" />
+   <translation>Tragriegel an Pfosten</translation>
   </message>
   <message>
    <source>below the upper rod</source>
-   <translation type="unfinished" />
+   <translation>unter der oberen Stange</translation>
   </message>
   <message>
    <source>bench face</source>
-   <translation type="unfinished" />
+   <translation>Bankblende</translation>
   </message>
   <message>
    <source>bench frame</source>
-   <translation type="unfinished" />
+   <translation>Bankgestell</translation>
   </message>
   <message>
    <source>bench rails to trestles</source>
-   <translation type="unfinished" />
+   <translation>Bank-Rahmenhölzer an Böcke</translation>
   </message>
   <message>
    <source>bench top</source>
-   <translation type="unfinished" />
+   <translation>Bankplatte</translation>
   </message>
   <message>
    <source>bench top to rails</source>
-   <translation type="unfinished" />
+   <translation>Bankplatte an Rahmenhölzer</translation>
   </message>
   <message>
    <source>beside what stands there</source>
-   <translation type="unfinished" />
+   <translation>neben dem, was dort steht</translation>
   </message>
   <message>
    <source>between the sides</source>
-   <translation type="unfinished" />
+   <translation>zwischen den Seiten</translation>
   </message>
   <message>
    <source>bill</source>
-   <translation type="unfinished" />
+   <translation>Stückliste</translation>
+  </message>
+  <message>
+   <source>bill and papers</source>
+   <translation>Stückliste und Papiere</translation>
+  </message>
+  <message>
+   <source>boards or bars that can be bought, whose parts have no width; may come again</source>
+   <translation>Bretter oder Stäbe, die gekauft werden können und deren Teile keine Breite haben; mehrfach möglich</translation>
   </message>
   <message>
    <source>bottom and top to sides and dividers</source>
-   <translation type="unfinished" />
+   <translation>Unter- und Oberboden an Seiten und Mittelseiten</translation>
   </message>
   <message>
    <source>bottom rail</source>
-   <translation type="unfinished" />
+   <translation>unterer Querfries</translation>
   </message>
   <message>
    <source>bow of the back wall from left to right</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der Rückwand von links nach rechts</translation>
   </message>
   <message>
    <source>bow of the back wall on its way up</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der Rückwand nach oben</translation>
   </message>
   <message>
    <source>bow of the ceiling from left to right</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der Decke von links nach rechts</translation>
   </message>
   <message>
    <source>bow of the floor from left to right</source>
-   <translation type="unfinished" />
+   <translation>Wölbung des Bodens von links nach rechts</translation>
   </message>
   <message>
    <source>bow of the left wall</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der linken Wand</translation>
   </message>
   <message>
    <source>bow of the right wall</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der rechten Wand</translation>
   </message>
   <message>
    <source>bow of the side walls</source>
-   <translation type="unfinished" />
+   <translation>Wölbung der Seitenwände</translation>
   </message>
   <message>
    <source>box front</source>
-   <translation type="unfinished" />
+   <translation>Kastenvorderstück</translation>
   </message>
   <message>
    <source>butt, screwed</source>
-   <translation type="unfinished" />
+   <translation>stumpf, geschraubt</translation>
+  </message>
+  <message>
+   <source>by readings</source>
+   <translation>nach Messwerten</translation>
   </message>
   <message>
    <source>by rule</source>
-   <translation type="unfinished" />
+   <translation>nach Regel</translation>
   </message>
   <message>
    <source>by screws or nails through the sides</source>
-   <translation type="unfinished" />
+   <translation>mit Schrauben oder Nägeln durch die Seiten</translation>
+  </message>
+  <message>
+   <source>by sizes</source>
+   <translation>nach Maßen</translation>
   </message>
   <message>
    <source>by the gap</source>
-   <translation type="unfinished" />
+   <translation>nach dem Spalt</translation>
   </message>
   <message>
    <source>by the inside width</source>
-   <translation type="unfinished" />
+   <translation>nach der Innenbreite</translation>
   </message>
   <message>
    <source>by the opening</source>
-   <translation type="unfinished" />
+   <translation>nach der Öffnung</translation>
   </message>
   <message>
    <source>cables and pipes run in walls: find them with a detector, switch the circuit off, and drive no screw deeper than it needs; {0}</source>
-   <translation type="unfinished" />
+   <translation>in Wänden laufen Kabel und Rohre: mit einem Suchgerät orten, den Stromkreis abschalten und keine Schraube tiefer eindrehen als nötig; {0}</translation>
+  </message>
+  <message>
+   <source>cannot be built</source>
+   <translation>kann nicht gebaut werden</translation>
   </message>
   <message>
    <source>cannot be opened ({0})</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geöffnet werden ({0})</translation>
   </message>
   <message>
    <source>cannot be read from {0}; {1}</source>
-   <translation type="unfinished" />
+   <translation>kann aus {0} nicht gelesen werden; {1}</translation>
   </message>
   <message>
    <source>cannot be right</source>
-   <translation type="unfinished" />
+   <translation>kann nicht stimmen</translation>
   </message>
   <message>
    <source>cannot be written ({0}); see whether the folder may be written to and the disk has room</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geschrieben werden ({0}); prüfen, ob der Ordner beschreibbar ist und der Datenträger Platz hat</translation>
   </message>
   <message>
    <source>cannot come out: {0} in the way</source>
-   <translation type="unfinished" />
+   <translation>kann nicht heraus: {0} im Weg</translation>
   </message>
   <message>
    <source>cannot stand open while {0} does</source>
-   <translation type="unfinished" />
+   <translation>kann nicht offen stehen, während {0} offen steht</translation>
   </message>
   <message>
    <source>carcass</source>
-   <translation type="unfinished" />
+   <translation>Korpus</translation>
   </message>
   <message>
    <source>carcass to base frame</source>
-   <translation type="unfinished" />
+   <translation>Korpus an Sockelrahmen</translation>
   </message>
   <message>
    <source>carcasses</source>
-   <translation type="unfinished" />
+   <translation>Korpusse</translation>
   </message>
   <message>
    <source>carry it upright between two, one hand under the lower edge and one on top, in gloves, and not in wind; stand it steeply against a wall, and chock it; or have it cut to the strips that you need where you buy it</source>
-   <translation type="unfinished" />
+   <translation>aufrecht zu zweit tragen, eine Hand unter der Unterkante und eine oben, mit Handschuhen, nicht bei Wind; steil an eine Wand stellen und gegen Wegrutschen verkeilen; oder gleich beim Händler in die benötigten Streifen schneiden lassen</translation>
   </message>
   <message>
    <source>casing and baseboard</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung und Sockelleiste</translation>
   </message>
   <message>
    <source>catalogue</source>
-   <translation type="unfinished" />
+   <translation>Katalog</translation>
   </message>
   <message>
    <source>ceiling bow</source>
-   <translation type="unfinished" />
+   <translation>Wölbung Decke</translation>
   </message>
   <message>
    <source>ceiling twist</source>
-   <translation type="unfinished" />
+   <translation>Verwindung Decke</translation>
   </message>
   <message>
    <source>cells</source>
-   <translation type="unfinished" />
+   <translation>Zellen</translation>
   </message>
   <message>
    <source>centre</source>
-   <translation type="unfinished" />
+   <translation>Mitte</translation>
   </message>
   <message>
    <source>chi-squared test, 0.1 %</source>
-   <translation type="unfinished" />
+   <translation>Chi-Quadrat-Test, 0.1 %</translation>
   </message>
   <message>
    <source>child's reach</source>
-   <translation type="unfinished" />
+   <translation>Reichweite eines Kindes</translation>
   </message>
   <message>
    <source>children climb open shelves and drawers like a ladder: fasten everything to the wall before use, heavy things low, nothing tempting on top, nothing poisonous, sharp or small within reach; {0}</source>
-   <translation type="unfinished" />
+   <translation>Kinder klettern an offenen Böden und Schubladen hoch wie an einer Leiter: alles vor Gebrauch an der Wand befestigen, Schweres nach unten, nichts Verlockendes obenauf, nichts Giftiges, Scharfes oder Kleines in Reichweite; {0}</translation>
   </message>
   <message>
    <source>circular saw along a straightedge</source>
-   <translation type="unfinished" />
+   <translation>Handkreissäge an der Führungsschiene</translation>
   </message>
   <message>
    <source>circumstances</source>
-   <translation type="unfinished" />
+   <translation>Umstände</translation>
   </message>
   <message>
    <source>clear height under the rails</source>
-   <translation type="unfinished" />
+   <translation>lichte Höhe unter den Querfriesen</translation>
   </message>
   <message>
    <source>clear of the door</source>
-   <translation type="unfinished" />
+   <translation>frei von der Tür</translation>
   </message>
   <message>
    <source>clearance above</source>
-   <translation type="unfinished" />
+   <translation>Freiraum oben</translation>
   </message>
   <message>
    <source>clearance at each side</source>
-   <translation type="unfinished" />
+   <translation>Freiraum an jeder Seite</translation>
   </message>
   <message>
    <source>clearances</source>
-   <translation type="unfinished" />
+   <translation>Freiräume</translation>
   </message>
   <message>
    <source>cleat height</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleiste</translation>
   </message>
   <message>
    <source>cleats of shoe shelves</source>
-   <translation type="unfinished" />
+   <translation>Tragleisten der Schuhböden</translation>
   </message>
   <message>
    <source>cleats on the side walls, or a height at which it lies on a carcass</source>
-   <translation type="unfinished" />
+   <translation>Tragleisten an den Seitenwänden, oder eine Höhe, in der er auf einem Korpus liegt</translation>
   </message>
   <message>
    <source>cleats to sides and dividers</source>
-   <translation type="unfinished" />
+   <translation>Tragleisten an Seiten und Mittelseiten</translation>
   </message>
   <message>
    <source>cleats to the studs</source>
-   <translation type="unfinished" />
+   <translation>Tragleisten an die Ständer</translation>
   </message>
   <message>
    <source>climate</source>
-   <translation type="unfinished" />
+   <translation>Klima</translation>
   </message>
   <message>
    <source>closet</source>
-   <translation type="unfinished" />
+   <translation>Einbauschrank</translation>
   </message>
   <message>
    <source>closet planning, as quoted: 24 in with the rod 12 in from the wall</source>
-   <translation type="unfinished" />
+   <translation>Schrankplanung, wie zitiert: 24 in mit der Stange 12 in von der Wand</translation>
   </message>
   <message>
    <source>closetbench: {0}
 </source>
-   <translation type="unfinished" />
+   <translation>closetbench: {0}
+</translation>
   </message>
   <message>
    <source>closets in the file</source>
-   <translation type="unfinished" />
+   <translation>Einbauschränke in der Datei</translation>
   </message>
   <message>
    <source>clothes</source>
-   <translation type="unfinished" />
+   <translation>Kleidung</translation>
   </message>
   <message>
    <source>clothes on hangers are deeper than the bay: they stand out at the front or rub against a door</source>
-   <translation type="unfinished" />
+   <translation>Kleidung auf Bügeln ist tiefer als das Feld: sie steht vorn vor oder reibt an einer Tür</translation>
   </message>
   <message>
    <source>clothes on hangers are wider than the bay: they rub against its sides</source>
-   <translation type="unfinished" />
+   <translation>Kleidung auf Bügeln ist breiter als das Feld: sie reibt an dessen Seiten</translation>
   </message>
   <message>
    <source>clothes on the {0}</source>
-   <translation type="unfinished" />
+   <translation>Kleidung auf {0}</translation>
   </message>
   <message>
    <source>cm centimetre centimetres centimeter centimeters</source>
-   <translation type="unfinished" />
+   <translation>cm centimetre centimetres centimeter centimeters</translation>
   </message>
   <message>
    <source>column</source>
-   <translation type="unfinished" />
+   <translation>Spalte</translation>
   </message>
   <message>
    <source>comes out only after {0} is opened to {1}° or more</source>
-   <translation type="unfinished" />
+   <translation>kommt erst heraus, wenn {0} auf {1}° oder mehr geöffnet ist</translation>
   </message>
   <message>
    <source>common practice, no published source</source>
-   <translation type="unfinished" />
+   <translation>übliche Praxis, keine veröffentlichte Quelle</translation>
   </message>
   <message>
    <source>compartment</source>
-   <translation type="unfinished" />
+   <translation>Fach</translation>
   </message>
   <message>
    <source>confidence</source>
-   <translation type="unfinished" />
+   <translation>Sicherheit</translation>
   </message>
   <message>
    <source>contradict each other by {0} mm or more; measure these again</source>
-   <translation type="unfinished" />
+   <translation>widersprechen einander um {0} mm oder mehr; diese neu messen</translation>
   </message>
   <message>
    <source>corner shelf</source>
-   <translation type="unfinished" />
+   <translation>Eckboden</translation>
   </message>
   <message>
    <source>cost</source>
-   <translation type="unfinished" />
+   <translation>Kosten</translation>
   </message>
   <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
-   <translation type="unfinished" />
+   <translation>Kriechen: NDS 3.5.2 (trockenes Bauholz 1.5), APA Panel Design Specification 4.5 (Sperrholz 2), Branchenleitfaden für MDF-Böden (1.5), EN 1995-1-1 Table 3.2 (zitiert) mit vier Fünfteln der Last dauernd</translation>
   </message>
   <message>
    <source>currency</source>
-   <translation type="unfinished" />
+   <translation>Währung</translation>
   </message>
   <message>
    <source>cut</source>
-   <translation type="unfinished" />
+   <translation>Schnitt</translation>
   </message>
   <message>
    <source>cut layout</source>
-   <translation type="unfinished" />
+   <translation>Zuschnittplan</translation>
   </message>
   <message>
    <source>cut settings</source>
-   <translation type="unfinished" />
+   <translation>Zuschnitteinstellungen</translation>
   </message>
   <message>
    <source>cuts</source>
-   <translation type="unfinished" />
+   <translation>Schnitte</translation>
   </message>
   <message>
    <source>damp</source>
-   <translation type="unfinished" />
+   <translation>feucht</translation>
   </message>
   <message>
    <source>dead space</source>
-   <translation type="unfinished" />
+   <translation>toter Raum</translation>
   </message>
   <message>
    <source>deepest groove as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>größte Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>defect</source>
-   <translation type="unfinished" />
+   <translation>Mangel</translation>
+  </message>
+  <message>
+   <source>defects</source>
+   <translation>Mängel</translation>
   </message>
   <message>
    <source>depth</source>
-   <translation type="unfinished" />
+   <translation>Tiefe</translation>
   </message>
   <message>
    <source>depth along the back</source>
-   <translation type="unfinished" />
+   <translation>Tiefe entlang hinten</translation>
   </message>
   <message>
    <source>depth along the left wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe an der linken Wand</translation>
   </message>
   <message>
    <source>depth along the right wall</source>
-   <translation type="unfinished" />
+   <translation>Tiefe an der rechten Wand</translation>
   </message>
   <message>
    <source>depth along the side</source>
-   <translation type="unfinished" />
+   <translation>Tiefe entlang der Seite</translation>
   </message>
   <message>
    <source>depth between front and rear post</source>
-   <translation type="unfinished" />
+   <translation>Tiefe zwischen vorderem und hinterem Pfosten</translation>
   </message>
   <message>
    <source>depth for hangers</source>
-   <translation type="unfinished" />
+   <translation>Tiefe für Bügel</translation>
   </message>
   <message>
    <source>depth in the middle, high</source>
-   <translation type="unfinished" />
+   <translation>Tiefe in der Mitte, hoch</translation>
   </message>
   <message>
    <source>depth in the middle, low</source>
-   <translation type="unfinished" />
+   <translation>Tiefe in der Mitte, tief</translation>
   </message>
   <message>
    <source>depth near the left wall, high</source>
-   <translation type="unfinished" />
+   <translation>Tiefe nahe der linken Wand, hoch</translation>
   </message>
   <message>
    <source>depth near the right wall, high</source>
-   <translation type="unfinished" />
+   <translation>Tiefe nahe der rechten Wand, hoch</translation>
   </message>
   <message>
    <source>diagonal at the back, rising to the left</source>
-   <translation type="unfinished" />
+   <translation>Diagonale hinten, nach links steigend</translation>
   </message>
   <message>
    <source>diagonal at the back, rising to the right</source>
-   <translation type="unfinished" />
+   <translation>Diagonale hinten, nach rechts steigend</translation>
   </message>
   <message>
    <source>diagonal at the front, rising to the left</source>
-   <translation type="unfinished" />
+   <translation>Diagonale vorn, nach links steigend</translation>
   </message>
   <message>
    <source>diagonal at the front, rising to the right</source>
-   <translation type="unfinished" />
+   <translation>Diagonale vorn, nach rechts steigend</translation>
   </message>
   <message>
    <source>diagonal from front left to back right</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn links nach hinten rechts</translation>
   </message>
   <message>
    <source>diagonal from front left to back right, high</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn links nach hinten rechts, hoch</translation>
   </message>
   <message>
    <source>diagonal from front right to back left</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn rechts nach hinten links</translation>
   </message>
   <message>
    <source>diagonal from front right to back left, high</source>
-   <translation type="unfinished" />
+   <translation>Diagonale von vorn rechts nach hinten links, hoch</translation>
   </message>
   <message>
    <source>diagonal in elevation</source>
-   <translation type="unfinished" />
+   <translation>Diagonale im Aufriss</translation>
   </message>
   <message>
    <source>diagonal in plan</source>
-   <translation type="unfinished" />
+   <translation>Diagonale im Grundriss</translation>
   </message>
   <message>
    <source>distance</source>
-   <translation type="unfinished" />
+   <translation>Abstand</translation>
   </message>
   <message>
    <source>distance from a fixed panel</source>
-   <translation type="unfinished" />
+   <translation>Abstand von einem festen Boden</translation>
   </message>
   <message>
    <source>distance from the front</source>
-   <translation type="unfinished" />
+   <translation>Abstand von vorn</translation>
   </message>
   <message>
    <source>distance from the left</source>
-   <translation type="unfinished" />
+   <translation>Abstand von links</translation>
   </message>
   <message>
    <source>distance of a pull's holes</source>
-   <translation type="unfinished" />
+   <translation>Lochabstand eines Griffs</translation>
   </message>
   <message>
    <source>distance of the front row</source>
-   <translation type="unfinished" />
+   <translation>Abstand der vorderen Reihe</translation>
   </message>
   <message>
    <source>distance of the pull from the free edge</source>
-   <translation type="unfinished" />
+   <translation>Abstand des Griffs von der freien Kante</translation>
   </message>
   <message>
    <source>distance of the rear row</source>
-   <translation type="unfinished" />
+   <translation>Abstand der hinteren Reihe</translation>
   </message>
   <message>
    <source>distance of the rod from the rear</source>
-   <translation type="unfinished" />
+   <translation>Abstand der Stange von hinten</translation>
   </message>
   <message>
    <source>divider {0}</source>
-   <translation type="unfinished" />
+   <translation>Mittelseite {0}</translation>
   </message>
   <message>
    <source>dividers with loose shelves on both sides are drilled right through; the pins of both bays share the holes</source>
-   <translation type="unfinished" />
+   <translation>Mittelseiten mit verstellbaren Böden auf beiden Seiten werden durchgebohrt; die Bodenträger beider Felder teilen sich die Löcher</translation>
   </message>
   <message>
    <source>does not clear {0}, which stands before it when open: keep the pull-out farther from the hinges, or take hinges that throw the door clear</source>
-   <translation type="unfinished" />
+   <translation>kommt nicht an {0} vorbei, das offen davor steht: den Auszug weiter von den Scharnieren weg setzen oder Scharniere nehmen, die die Tür freistellen</translation>
   </message>
   <message>
    <source>does not go in through the opening assembled ({0}), but its parts do: assemble it inside</source>
-   <translation type="unfinished" />
+   <translation>geht zusammengebaut nicht durch die Öffnung ({0}), seine Teile aber schon: innen zusammenbauen</translation>
   </message>
   <message>
    <source>does not go in through the opening: {0}; {1}</source>
-   <translation type="unfinished" />
+   <translation>geht nicht durch die Öffnung: {0}; {1}</translation>
   </message>
   <message>
    <source>does not go with {0} mm for the {1} of its kind: one was read in another unit; write the unit behind it</source>
-   <translation type="unfinished" />
+   <translation>passt nicht zu {0} mm für {1} seiner Art: eines wurde in einer anderen Einheit gemessen; die Einheit dahinterschreiben</translation>
   </message>
   <message>
    <source>drawer</source>
-   <translation type="unfinished" />
+   <translation>Schublade</translation>
   </message>
   <message>
    <source>drawer box back</source>
-   <translation type="unfinished" />
+   <translation>Kastenhinterstück</translation>
   </message>
   <message>
    <source>drawer box bottom</source>
-   <translation type="unfinished" />
+   <translation>Kastenboden</translation>
   </message>
   <message>
    <source>drawer box front</source>
-   <translation type="unfinished" />
+   <translation>Kastenvorderstück</translation>
   </message>
   <message>
    <source>drawer box side</source>
-   <translation type="unfinished" />
+   <translation>Kastenseite</translation>
   </message>
   <message>
    <source>drawer boxes</source>
-   <translation type="unfinished" />
+   <translation>Schubkästen</translation>
   </message>
   <message>
-   <source>drawer fronts</source>
+   <source>drawer fronts and the boxes behind them</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>drawer {0}</source>
-   <translation type="unfinished" />
+   <translation>Schublade {0}</translation>
   </message>
   <message>
    <source>each of its {0} carries {1} on {2} x {3}</source>
-   <translation type="unfinished" />
+   <translation>jedes seiner {0} trägt {1} auf {2} x {3}</translation>
   </message>
   <message>
    <source>edge band on the {0}</source>
-   <translation type="unfinished" />
+   <translation>Kante an {0}</translation>
   </message>
   <message>
    <source>edge distance of the cups</source>
-   <translation type="unfinished" />
+   <translation>Randabstand der Töpfe</translation>
   </message>
   <message>
    <source>empty</source>
-   <translation type="unfinished" />
+   <translation>leer</translation>
   </message>
   <message>
    <source>end clearance</source>
-   <translation type="unfinished" />
+   <translation>Endspiel</translation>
   </message>
   <message>
    <source>end cleats</source>
-   <translation type="unfinished" />
+   <translation>Endtragleisten</translation>
   </message>
   <message>
    <source>end cleats to sides and dividers</source>
-   <translation type="unfinished" />
+   <translation>Endtragleisten an Seiten und Mittelseiten</translation>
   </message>
   <message>
    <source>ends</source>
-   <translation type="unfinished" />
+   <translation>Enden</translation>
   </message>
   <message>
    <source>ends in the middle; {0}</source>
-   <translation type="unfinished" />
+   <translation>endet in der Mitte; {0}</translation>
   </message>
   <message>
    <source>ends of hanging rods</source>
-   <translation type="unfinished" />
+   <translation>Enden von Kleiderstangen</translation>
   </message>
   <message>
    <source>enter the kind of wall, and the studs' spacing and place</source>
-   <translation type="unfinished" />
+   <translation>die Art der Wand sowie Abstand und Lage der Ständer eingeben</translation>
   </message>
   <message>
    <source>enter the readings, or a width, depth and height</source>
-   <translation type="unfinished" />
+   <translation>die Messwerte oder Breite, Tiefe und Höhe eingeben</translation>
   </message>
   <message>
    <source>enter the use of the shelves: linen, general, books or stiff</source>
-   <translation type="unfinished" />
+   <translation>die Verwendung der Böden eingeben: linen, general, books oder stiff</translation>
   </message>
   <message>
    <source>entry</source>
-   <translation type="unfinished" />
+   <translation>Eintrag</translation>
   </message>
   <message>
    <source>envelope</source>
-   <translation type="unfinished" />
+   <translation>Einbauraum</translation>
   </message>
   <message>
    <source>error of the level</source>
-   <translation type="unfinished" />
+   <translation>Fehler der Wasserwaage</translation>
   </message>
   <message>
    <source>every one needs a key</source>
-   <translation type="unfinished" />
+   <translation>jeder braucht einen Schlüssel</translation>
   </message>
   <message>
    <source>every part needs one</source>
-   <translation type="unfinished" />
+   <translation>jedes Teil braucht eines</translation>
   </message>
   <message>
    <source>every plumb and level reading is 0, and 0 counts as read: take them with a level, or a wall that leans will not show</source>
-   <translation type="unfinished" />
+   <translation>alle Lot- und Höhenwerte sind 0, und 0 gilt als gemessen: mit der Wasserwaage messen, sonst zeigt sich eine geneigte Wand nicht</translation>
   </message>
   <message>
    <source>existing piece</source>
-   <translation type="unfinished" />
+   <translation>vorhandenes Möbel</translation>
   </message>
   <message>
    <source>existing piece to the carcass</source>
-   <translation type="unfinished" />
+   <translation>vorhandenes Möbel an den Korpus</translation>
   </message>
   <message>
    <source>extra readings</source>
-   <translation type="unfinished" />
+   <translation>zusätzliche Messwerte</translation>
   </message>
   <message>
    <source>extra {0}</source>
-   <translation type="unfinished" />
+   <translation>zusätzlich {0}</translation>
   </message>
   <message>
    <source>face frame to the carcass</source>
-   <translation type="unfinished" />
+   <translation>Vorsatzrahmen an den Korpus</translation>
   </message>
   <message>
    <source>file</source>
-   <translation type="unfinished" />
+   <translation>Datei</translation>
   </message>
   <message>
    <source>filler strip</source>
-   <translation type="unfinished" />
+   <translation>Passleistenstreifen</translation>
   </message>
   <message>
    <source>fillers to carcasses</source>
-   <translation type="unfinished" />
+   <translation>Passleisten an Korpusse</translation>
   </message>
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
-   <translation type="unfinished" />
+   <translation>herausfinden, woran die Latten genagelt sind, die Ständer ertasten und als Holzständer eingeben; Putz und Latten tragen nichts</translation>
   </message>
   <message>
    <source>first cut</source>
-   <translation type="unfinished" />
+   <translation>erster Schnitt</translation>
   </message>
   <message>
    <source>first stud</source>
-   <translation type="unfinished" />
+   <translation>erster Ständer</translation>
   </message>
   <message>
    <source>fixed shelf</source>
-   <translation type="unfinished" />
+   <translation>fester Boden</translation>
   </message>
   <message>
    <source>fixed shelves</source>
-   <translation type="unfinished" />
+   <translation>feste Böden</translation>
   </message>
   <message>
    <source>fixed shelves to sides and dividers</source>
-   <translation type="unfinished" />
+   <translation>feste Böden an Seiten und Mittelseiten</translation>
   </message>
   <message>
    <source>floor bow</source>
-   <translation type="unfinished" />
+   <translation>Wölbung Boden</translation>
   </message>
   <message>
    <source>floor rise</source>
-   <translation type="unfinished" />
+   <translation>Anstieg Boden</translation>
   </message>
   <message>
    <source>floor run</source>
-   <translation type="unfinished" />
+   <translation>Verlauf Boden</translation>
   </message>
   <message>
    <source>floor twist</source>
-   <translation type="unfinished" />
+   <translation>Verwindung Boden</translation>
   </message>
   <message>
    <source>flush with the side</source>
-   <translation type="unfinished" />
+   <translation>bündig mit der Seite</translation>
   </message>
   <message>
    <source>foot</source>
-   <translation type="unfinished" />
+   <translation>Fuß</translation>
   </message>
   <message>
    <source>for a {0}</source>
-   <translation type="unfinished" />
+   <translation>für {0}</translation>
   </message>
   <message>
    <source>for hangers {0} mm wide on a rod {1}</source>
-   <translation type="unfinished" />
+   <translation>für Bügel von {0} mm Breite an einer Stange {1}</translation>
   </message>
   <message>
    <source>for shoes; {0} mm are there for {1}</source>
-   <translation type="unfinished" />
+   <translation>für Schuhe; {0} mm sind da für {1}</translation>
   </message>
   <message>
    <source>for the mean strengths published </source>
-   <translation type="unfinished" />
+   <translation>für die veröffentlichten mittleren Festigkeiten </translation>
   </message>
   <message>
    <source>for the mean strengths published {0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>für die veröffentlichten mittleren Festigkeiten {0} bis {1}</translation>
   </message>
   <message>
    <source>free depth</source>
-   <translation type="unfinished" />
+   <translation>freie Tiefe</translation>
   </message>
   <message>
    <source>frequency multiplier</source>
-   <translation type="unfinished" />
+   <translation>Frequenzfaktor</translation>
   </message>
   <message>
    <source>from above</source>
-   <translation type="unfinished" />
+   <translation>von oben</translation>
   </message>
   <message>
    <source>from front to rear</source>
-   <translation type="unfinished" />
+   <translation>von vorn nach hinten</translation>
   </message>
   <message>
    <source>from the floor to the floor of the bays</source>
-   <translation type="unfinished" />
+   <translation>vom Fußboden zum Boden der Felder</translation>
   </message>
   <message>
    <source>from the front, to clear the pins</source>
-   <translation type="unfinished" />
+   <translation>von vorn, um an den Bodenträgern vorbeizukommen</translation>
   </message>
   <message>
    <source>from the side</source>
-   <translation type="unfinished" />
+   <translation>von der Seite</translation>
   </message>
   <message>
    <source>from {0}</source>
-   <translation type="unfinished" />
+   <translation>von {0}</translation>
   </message>
   <message>
    <source>from {0} to {1} mm</source>
-   <translation type="unfinished" />
+   <translation>von {0} bis {1} mm</translation>
   </message>
   <message>
    <source>front</source>
-   <translation type="unfinished" />
+   <translation>Front</translation>
   </message>
   <message>
    <source>front kick board</source>
-   <translation type="unfinished" />
+   <translation>vordere Sockelblende</translation>
   </message>
   <message>
    <source>front lip</source>
-   <translation type="unfinished" />
+   <translation>vordere Lippe</translation>
   </message>
   <message>
    <source>front post</source>
-   <translation type="unfinished" />
+   <translation>vorderer Pfosten</translation>
   </message>
   <message>
    <source>front screws</source>
-   <translation type="unfinished" />
+   <translation>Schrauben der Front</translation>
   </message>
   <message>
    <source>front wall</source>
-   <translation type="unfinished" />
+   <translation>vordere Wand</translation>
   </message>
   <message>
    <source>fronts to drawer boxes</source>
-   <translation type="unfinished" />
+   <translation>Fronten an Schubkästen</translation>
   </message>
   <message>
    <source>full of clothes it weighs more than its {0} may carry</source>
-   <translation type="unfinished" />
+   <translation>voller Kleidung wiegt es mehr, als {0} daran tragen darf</translation>
   </message>
   <message>
    <source>full overlay</source>
-   <translation type="unfinished" />
+   <translation>aufliegend</translation>
   </message>
   <message>
    <source>gap</source>
-   <translation type="unfinished" />
+   <translation>Spalt</translation>
   </message>
   <message>
    <source>gap around the fronts</source>
-   <translation type="unfinished" />
+   <translation>Spalt um die Fronten</translation>
   </message>
   <message>
    <source>general storage</source>
-   <translation type="unfinished" />
+   <translation>allgemeine Lagerung</translation>
   </message>
   <message>
    <source>general storage with little sag</source>
-   <translation type="unfinished" />
+   <translation>allgemeine Lagerung mit wenig Durchbiegung</translation>
   </message>
   <message>
    <source>geometry, hinges taken to turn about the edge of the leaf</source>
-   <translation type="unfinished" />
+   <translation>Geometrie, Scharniere als um die Flügelkante drehend angenommen</translation>
   </message>
   <message>
    <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty</source>
-   <translation type="unfinished" />
+   <translation>Geometrie; Wege mit Drehung werden mit {0} mm Reserve ringsum gesucht, der Schrank leer</translation>
   </message>
   <message>
    <source>given</source>
-   <translation type="unfinished" />
+   <translation>vorgegeben</translation>
   </message>
   <message>
    <source>given twice</source>
-   <translation type="unfinished" />
+   <translation>zweimal angegeben</translation>
   </message>
   <message>
    <source>glue the {0} as well, which then carries; or grooves</source>
-   <translation type="unfinished" />
+   <translation>{0} zusätzlich leimen, der Leim trägt dann; oder Nuten</translation>
   </message>
   <message>
    <source>goes with no room that the other readings allow; about {0} mm was expected; measure it again</source>
-   <translation type="unfinished" />
+   <translation>passt zu keinem Raum, den die anderen Messwerte zulassen; etwa {0} mm wurden erwartet; neu messen</translation>
   </message>
   <message>
    <source>grain</source>
-   <translation type="unfinished" />
+   <translation>Faser</translation>
   </message>
   <message>
    <source>grain = {0}</source>
-   <translation type="unfinished" />
+   <translation>Faser = {0}</translation>
   </message>
   <message>
    <source>greatest {0}</source>
-   <translation type="unfinished" />
+   <translation>größte {0}</translation>
   </message>
   <message>
    <source>groove depth</source>
-   <translation type="unfinished" />
+   <translation>Nuttiefe</translation>
   </message>
   <message>
    <source>groove depth as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>groove stop</source>
-   <translation type="unfinished" />
+   <translation>Nutende</translation>
   </message>
   <message>
    <source>grooves and notches</source>
-   <translation type="unfinished" />
+   <translation>Nuten und Ausklinkungen</translation>
   </message>
   <message>
    <source>grooves run through the edge band at the front; stop them short of it</source>
-   <translation type="unfinished" />
+   <translation>Nuten laufen vorn durch die Kante; sie davor enden lassen</translation>
   </message>
   <message>
    <source>half lap</source>
-   <translation type="unfinished" />
+   <translation>Überblattung</translation>
   </message>
   <message>
    <source>half overlay</source>
-   <translation type="unfinished" />
+   <translation>halb aufliegend</translation>
   </message>
   <message>
    <source>hanging rod</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstange</translation>
   </message>
   <message>
    <source>hanging rods</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstangen</translation>
   </message>
   <message>
    <source>hanging rods between the ends</source>
-   <translation type="unfinished" />
+   <translation>Kleiderstangen zwischen den Enden</translation>
   </message>
   <message>
    <source>hangs lower or higher than rods usually do (one rod about {0} to {1})</source>
-   <translation type="unfinished" />
+   <translation>hängt tiefer oder höher als Stangen sonst (eine Stange etwa {0} bis {1})</translation>
   </message>
   <message>
    <source>hangs lower than rods for {0} things usually do, under what lies above it</source>
-   <translation type="unfinished" />
+   <translation>hängt tiefer als Stangen für {0} sonst, unter dem, was darüber liegt</translation>
   </message>
   <message>
    <source>has been altered: its maker's label, its anti-tip kit and its test count no more; it is computed as new, and must be anchored; {0}</source>
-   <translation type="unfinished" />
+   <translation>wurde verändert: Typenschild, Kippsicherung und Prüfung des Herstellers gelten nicht mehr; es ist wie neu gerechnet und muss verankert werden; {0}</translation>
   </message>
   <message>
    <source>has fewer hinges than its height asks for</source>
-   <translation type="unfinished" />
+   <translation>hat weniger Scharniere, als seine Höhe verlangt</translation>
   </message>
   <message>
    <source>has no reserve for the {0} that furniture tests hang on rails</source>
-   <translation type="unfinished" />
+   <translation>hat keine Reserve für die {0}, die Möbelprüfungen an Stangen hängen</translation>
   </message>
   <message>
    <source>have it halved at the store</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>have it made at the store, or cut along a straightedge</source>
-   <translation type="unfinished" />
+   <translation>beim Händler halbieren lassen</translation>
   </message>
   <message>
    <source>head casing</source>
-   <translation type="unfinished" />
+   <translation>obere Bekleidung</translation>
   </message>
   <message>
    <source>heading</source>
-   <translation type="unfinished" />
+   <translation>Überschrift</translation>
   </message>
   <message>
    <source>height</source>
-   <translation type="unfinished" />
+   <translation>Höhe</translation>
   </message>
   <message>
    <source>height above the floor</source>
-   <translation type="unfinished" />
+   <translation>Höhe über dem Boden</translation>
   </message>
   <message>
    <source>height at the back left</source>
-   <translation type="unfinished" />
+   <translation>Höhe hinten links</translation>
   </message>
   <message>
    <source>height at the back right</source>
-   <translation type="unfinished" />
+   <translation>Höhe hinten rechts</translation>
   </message>
   <message>
    <source>height at the back, in the middle</source>
-   <translation type="unfinished" />
+   <translation>Höhe hinten, in der Mitte</translation>
   </message>
   <message>
    <source>height at the front left</source>
-   <translation type="unfinished" />
+   <translation>Höhe vorn links</translation>
   </message>
   <message>
    <source>height at the front right</source>
-   <translation type="unfinished" />
+   <translation>Höhe vorn rechts</translation>
   </message>
   <message>
    <source>height at the front, in the middle</source>
-   <translation type="unfinished" />
+   <translation>Höhe vorn, in der Mitte</translation>
   </message>
   <message>
    <source>height for each shelf</source>
-   <translation type="unfinished" />
+   <translation>Höhe für jeden Boden</translation>
   </message>
   <message>
    <source>height of a door</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Tür</translation>
   </message>
   <message>
    <source>height of a fixed shelf</source>
-   <translation type="unfinished" />
+   <translation>Höhe eines festen Bodens</translation>
   </message>
   <message>
    <source>height of a front</source>
-   <translation type="unfinished" />
+   <translation>Höhe einer Front</translation>
   </message>
   <message>
    <source>height of its centre</source>
-   <translation type="unfinished" />
+   <translation>Höhe seiner Mitte</translation>
   </message>
   <message>
    <source>height of shelf {0}</source>
-   <translation type="unfinished" />
+   <translation>Höhe von Boden {0}</translation>
   </message>
   <message>
    <source>height of the baseboard</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Sockelleiste</translation>
   </message>
   <message>
    <source>height of the bottom rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des unteren Querfrieses</translation>
   </message>
   <message>
    <source>height of the box</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Kastens</translation>
   </message>
   <message>
    <source>height of the cleats</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Tragleisten</translation>
   </message>
   <message>
    <source>height of the feet</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Füße</translation>
   </message>
   <message>
    <source>height of the hands</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Hände</translation>
   </message>
   <message>
    <source>height of the lip</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Lippe</translation>
   </message>
   <message>
    <source>height of the opening</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Öffnung</translation>
   </message>
   <message>
    <source>height of the opening at the left jamb</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Öffnung an der linken Laibung</translation>
   </message>
   <message>
    <source>height of the pull</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Griffs</translation>
   </message>
   <message>
    <source>height of the shelf rails</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Leisten vor den Böden</translation>
   </message>
   <message>
    <source>height of the shelves' lip</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Bodenlippe</translation>
   </message>
   <message>
    <source>height of the stop</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Anschlags</translation>
   </message>
   <message>
    <source>height of the top rail</source>
-   <translation type="unfinished" />
+   <translation>Höhe des oberen Querfrieses</translation>
   </message>
   <message>
    <source>height of the upper rod</source>
-   <translation type="unfinished" />
+   <translation>Höhe der oberen Stange</translation>
   </message>
   <message>
    <source>height of the wall over the opening</source>
-   <translation type="unfinished" />
+   <translation>Höhe der Wand über der Öffnung</translation>
   </message>
   <message>
    <source>height over the opening</source>
-   <translation type="unfinished" />
+   <translation>Höhe über der Öffnung</translation>
   </message>
   <message>
    <source>heights</source>
-   <translation type="unfinished" />
+   <translation>Höhen</translation>
   </message>
   <message>
    <source>heights of the fronts</source>
-   <translation type="unfinished" />
+   <translation>Höhen der Fronten</translation>
   </message>
   <message>
    <source>hinge cup</source>
-   <translation type="unfinished" />
+   <translation>Scharniertopf</translation>
   </message>
   <message>
    <source>hinge it on the other side, make it narrower or part it in two</source>
-   <translation type="unfinished" />
+   <translation>an der anderen Seite anschlagen, schmaler machen oder in zwei teilen</translation>
   </message>
   <message>
    <source>hinge plate</source>
-   <translation type="unfinished" />
+   <translation>Montageplatte</translation>
   </message>
   <message>
    <source>hinge strip</source>
-   <translation type="unfinished" />
+   <translation>Scharnierleiste</translation>
   </message>
   <message>
    <source>holds back {0}</source>
-   <translation type="unfinished" />
+   <translation>hält {0} zurück</translation>
   </message>
   <message>
    <source>hollow block</source>
-   <translation type="unfinished" />
+   <translation>Hohlblockstein</translation>
   </message>
   <message>
    <source>in a groove all round</source>
-   <translation type="unfinished" />
+   <translation>in umlaufender Nut</translation>
   </message>
   <message>
    <source>in grooves</source>
-   <translation type="unfinished" />
+   <translation>in Nuten</translation>
   </message>
   <message>
    <source>in its compartment</source>
-   <translation type="unfinished" />
+   <translation>in seinem Fach</translation>
   </message>
   <message>
    <source>in its lip; allowed for the least strength of that one's standard</source>
-   <translation type="unfinished" />
+   <translation>in seiner Lippe; zulässig für die geringste Festigkeit von deren Norm</translation>
   </message>
   <message>
    <source>in the envelope</source>
-   <translation type="unfinished" />
+   <translation>im Einbauraum</translation>
   </message>
   <message>
    <source>in this depth</source>
-   <translation type="unfinished" />
+   <translation>in dieser Tiefe</translation>
   </message>
   <message>
    <source>in {0} mm of depth with {1} mm behind it</source>
-   <translation type="unfinished" />
+   <translation>in {0} mm Tiefe mit {1} mm dahinter</translation>
   </message>
   <message>
    <source>inset of the back</source>
-   <translation type="unfinished" />
+   <translation>Einrückung der Rückwand</translation>
   </message>
   <message>
    <source>is a board's key too; give the bar another</source>
-   <translation type="unfinished" />
+   <translation>ist auch Schlüssel einer Platte; dem Stab einen anderen geben</translation>
   </message>
   <message>
    <source>is fastened to nothing: find where its sides can be screwed through to the carcass, or anchor it to the wall, before its drawers are used; {0}</source>
-   <translation type="unfinished" />
+   <translation>ist an nichts befestigt: herausfinden, wo seine Seiten mit dem Korpus verschraubt werden können, oder an der Wand verankern, bevor seine Schubladen benutzt werden; {0}</translation>
   </message>
   <message>
    <source>is higher or lower than people sit well on</source>
-   <translation type="unfinished" />
+   <translation>ist höher oder tiefer, als man gut sitzt</translation>
   </message>
   <message>
    <source>is made for dry, heated rooms; ask its maker for figures in damp air</source>
-   <translation type="unfinished" />
+   <translation>ist für trockene, beheizte Räume gemacht; den Hersteller nach Werten in feuchter Luft fragen</translation>
   </message>
   <message>
    <source>is more than three people should lift by hand</source>
-   <translation type="unfinished" />
+   <translation>ist mehr, als drei Personen von Hand heben sollten</translation>
   </message>
   <message>
    <source>is no key of this table; {0}</source>
-   <translation type="unfinished" />
+   <translation>ist kein Schlüssel dieser Tabelle; {0}</translation>
   </message>
   <message>
    <source>is no table here; {0}</source>
-   <translation type="unfinished" />
+   <translation>ist hier keine Tabelle; {0}</translation>
   </message>
   <message>
    <source>is not JSON ({0})</source>
-   <translation type="unfinished" />
+   <translation>ist kein JSON ({0})</translation>
   </message>
   <message>
    <source>is not in the catalogue; {0}</source>
-   <translation type="unfinished" />
+   <translation>ist nicht im Katalog; {0}</translation>
   </message>
   <message>
    <source>is not in the table of load cases; give the loads one by one</source>
-   <translation type="unfinished" />
+   <translation>ist nicht in der Tabelle der Lastfälle; die Lasten einzeln angeben</translation>
   </message>
   <message>
    <source>is not known; known: {0}</source>
-   <translation type="unfinished" />
+   <translation>ist nicht bekannt; bekannt: {0}</translation>
   </message>
   <message>
    <source>is not there</source>
-   <translation type="unfinished" />
+   <translation>ist nicht da</translation>
   </message>
   <message>
    <source>is thinner than rods are made</source>
-   <translation type="unfinished" />
+   <translation>ist dünner, als Stangen gemacht werden</translation>
   </message>
   <message>
    <source>is too long and wide for one person to handle, though not too heavy</source>
-   <translation type="unfinished" />
+   <translation>ist zu lang und breit für eine Person, wenn auch nicht zu schwer</translation>
   </message>
   <message>
    <source>is too narrow for two cuts: leave nothing, exactly a kerf of {0} mm to a neighbour, or more than two</source>
-   <translation type="unfinished" />
+   <translation>ist zu schmal für zwei Schnitte: nichts lassen, genau eine Schnittfuge von {0} mm zum Nachbarn, oder mehr als zwei</translation>
   </message>
   <message>
    <source>is too near to what is stored: fire; move the shelf or the light; {0}</source>
-   <translation type="unfinished" />
+   <translation>ist zu nah am Lagergut: Brandgefahr; den Boden oder die Leuchte versetzen; {0}</translation>
   </message>
   <message>
    <source>is too short</source>
-   <translation type="unfinished" />
+   <translation>ist zu kurz</translation>
   </message>
   <message>
    <source>is too thin for the pocket screws in the list: they come out at the face</source>
-   <translation type="unfinished" />
+   <translation>ist zu dünn für die Taschenschrauben der Liste: sie treten an der Fläche aus</translation>
   </message>
   <message>
    <source>is wider than the number of hinges is meant for: it sags and pulls on them; make a pair of it</source>
-   <translation type="unfinished" />
+   <translation>ist breiter, als für diese Zahl von Scharnieren vorgesehen: sie senkt sich und zieht daran; ein Paar daraus machen</translation>
   </message>
   <message>
    <source>it cannot be read ({0})</source>
-   <translation type="unfinished" />
+   <translation>kann nicht gelesen werden ({0})</translation>
   </message>
   <message>
    <source>it cannot be read as TOML ({0})</source>
-   <translation type="unfinished" />
+   <translation>kann nicht als TOML gelesen werden ({0})</translation>
   </message>
   <message>
    <source>it cannot be written ({0})</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geschrieben werden ({0})</translation>
   </message>
   <message>
    <source>it cannot be written ({0}); see whether the folder is there and may be written to</source>
-   <translation type="unfinished" />
+   <translation>kann nicht geschrieben werden ({0}); prüfen, ob der Ordner da und beschreibbar ist</translation>
   </message>
   <message>
    <source>it carries {0} on {1} x {2}</source>
-   <translation type="unfinished" />
+   <translation>trägt {0} auf {1} x {2}</translation>
   </message>
   <message>
    <source>it does not go straight through {0}</source>
-   <translation type="unfinished" />
+   <translation>geht nicht gerade durch {0}</translation>
   </message>
   <message>
    <source>it gives {0} piece(s), {1} are named</source>
-   <translation type="unfinished" />
+   <translation>ergibt {0} Stück, {1} sind benannt</translation>
   </message>
   <message>
    <source>it has neither cleats nor a back of {0} to screw through, and </source>
-   <translation type="unfinished" />
+   <translation>hat weder Tragleisten noch eine Rückwand von {0} zum Durchschrauben, und </translation>
   </message>
   <message>
    <source>it is kept for that job</source>
-   <translation type="unfinished" />
+   <translation>ist für diesen Auftrag aufgehoben</translation>
   </message>
   <message>
    <source>it is larger than the closet inside</source>
-   <translation type="unfinished" />
+   <translation>ist größer als der Schrank innen</translation>
   </message>
   <message>
    <source>it leaves nothing of {0}; it must be less than {1}</source>
-   <translation type="unfinished" />
+   <translation>lässt nichts von {0}; muss kleiner als {1} sein</translation>
   </message>
   <message>
    <source>it misses {0}</source>
-   <translation type="unfinished" />
+   <translation>es fehlt {0}</translation>
   </message>
   <message>
    <source>it must be 0 or more</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein</translation>
   </message>
   <message>
    <source>it must be 0 or more and leave something of {0}</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein und etwas von {0} lassen</translation>
   </message>
   <message>
    <source>it must be 0 or more, or none</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein, oder leer</translation>
   </message>
   <message>
    <source>it must be 2 or more (rips, then crosscuts), or none for no limit</source>
-   <translation type="unfinished" />
+   <translation>muss 2 oder mehr sein (Längs-, dann Querschnitte), oder leer für keine Grenze</translation>
   </message>
   <message>
    <source>it must be a table</source>
-   <translation type="unfinished" />
+   <translation>muss eine Tabelle sein</translation>
   </message>
   <message>
    <source>it must be more than 0</source>
-   <translation type="unfinished" />
+   <translation>muss mehr als 0 sein</translation>
   </message>
   <message>
    <source>it must be text in UTF-8</source>
-   <translation type="unfinished" />
+   <translation>muss Text in UTF-8 sein</translation>
   </message>
   <message>
    <source>it must lie within 0 to {0}, its start first</source>
-   <translation type="unfinished" />
+   <translation>muss innerhalb von 0 bis {0} liegen, der Anfang zuerst</translation>
   </message>
   <message>
    <source>it stands {0} from the wall: set it at the rear or anchor it with brackets</source>
-   <translation type="unfinished" />
+   <translation>steht {0} von der Wand: nach hinten setzen oder mit Winkeln verankern</translation>
   </message>
   <message>
    <source>item</source>
-   <translation type="unfinished" />
+   <translation>Posten</translation>
   </message>
   <message>
    <source>its bottom sags {0} under {1} of clothes</source>
-   <translation type="unfinished" />
+   <translation>sein Boden hängt unter {1} Kleidung {0} durch</translation>
   </message>
   <message>
    <source>its diagonal of {0} does not go up under {1}: put it on a base of its own</source>
-   <translation type="unfinished" />
+   <translation>seine Diagonale von {0} geht nicht unter {1} hoch: auf einen eigenen Sockel setzen</translation>
   </message>
   <message>
    <source>its end stile is cut with an allowance: offer it up plumb, scribe it to the wall and plane it down before the frame is joined</source>
-   <translation type="unfinished" />
+   <translation>sein Endfries ist mit Zugabe geschnitten: lotrecht anhalten, an die Wand anreißen und abhobeln, bevor der Rahmen verbunden wird</translation>
   </message>
   <message>
    <source>its fronts are tapered to an opening that is out of square, each its own way: mark them as they are cut, measure both diagonals once more before that, and {0}</source>
-   <translation type="unfinished" />
+   <translation>seine Fronten sind einer unwinkligen Öffnung angepasst, jede anders: beim Schneiden kennzeichnen, vorher beide Diagonalen noch einmal messen und {0}</translation>
   </message>
   <message>
    <source>its hinges hold on to the face frame: take plates for frames, or pack the sides out flush with it; their holes are not drilled</source>
-   <translation type="unfinished" />
+   <translation>seine Scharniere sitzen am Vorsatzrahmen: Montageplatten für Rahmen nehmen oder die Seiten bündig damit auffüttern; ihre Bohrungen werden nicht gebohrt</translation>
   </message>
   <message>
    <source>its lid is glued up of boards: screw two battens under it through slotted holes, or it cups</source>
-   <translation type="unfinished" />
+   <translation>sein Deckel ist aus Brettern verleimt: zwei Leisten durch Langlöcher darunterschrauben, sonst schüsselt er</translation>
   </message>
   <message>
    <source>its lip may break under {0} in time, if it is a weak one; the shelf alone would not{1}</source>
-   <translation type="unfinished" />
+   <translation>seine Lippe kann unter {0} mit der Zeit brechen, wenn sie schwach ist; der Boden allein würde es nicht{1}</translation>
   </message>
   <message>
    <source>its own {0} hang on {1} x {2}</source>
-   <translation type="unfinished" />
+   <translation>sein eigenes {0} hängt an {1} x {2}</translation>
   </message>
   <message>
    <source>its rails may break in {0} under {1}</source>
-   <translation type="unfinished" />
+   <translation>seine Rahmenhölzer können in {0} unter {1} brechen</translation>
   </message>
   <message>
    <source>its rails sag {0} under {1}</source>
-   <translation type="unfinished" />
+   <translation>seine Rahmenhölzer hängen unter {1} {0} durch</translation>
   </message>
   <message>
    <source>its top hinge is pulled with {0} by its own {1}, and with {2} when somebody leans on it as in the test</source>
-   <translation type="unfinished" />
+   <translation>am obersten Scharnier ziehen {0} durch die eigenen {1}, und {2}, wenn sich jemand wie in der Prüfung darauf stützt</translation>
   </message>
   <message>
    <source>join it from two parts</source>
-   <translation type="unfinished" />
+   <translation>aus zwei Teilen verbinden</translation>
   </message>
   <message>
    <source>joinery</source>
-   <translation type="unfinished" />
+   <translation>Verbindungsart</translation>
   </message>
   <message>
    <source>joint</source>
-   <translation type="unfinished" />
+   <translation>Verbindung</translation>
   </message>
   <message>
    <source>joints of the face frame</source>
-   <translation type="unfinished" />
+   <translation>Verbindungen des Vorsatzrahmens</translation>
   </message>
   <message>
    <source>just inside the front</source>
-   <translation type="unfinished" />
+   <translation>knapp hinter der Vorderseite</translation>
   </message>
   <message>
    <source>keeps less strength in reserve under {0} for years than building design asks for</source>
-   <translation type="unfinished" />
+   <translation>hat unter {0} auf Jahre weniger Festigkeitsreserve, als die Bemessung im Bauwesen verlangt</translation>
   </message>
   <message>
    <source>keeps less strength in reserve under {0} for years than building design asks for; the weakest board of its kind would break at {1}{2}{3}</source>
-   <translation type="unfinished" />
+   <translation>hat unter {0} auf Jahre weniger Festigkeitsreserve, als die Bemessung im Bauwesen verlangt; die schwächste Platte ihrer Art bräche bei {1}{2}{3}</translation>
   </message>
   <message>
    <source>kept panel</source>
-   <translation type="unfinished" />
+   <translation>aufgehobene Platte</translation>
   </message>
   <message>
    <source>kerf</source>
-   <translation type="unfinished" />
+   <translation>Schnittfuge</translation>
   </message>
   <message>
    <source>key</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel</translation>
   </message>
   <message>
    <source>key = {0}</source>
-   <translation type="unfinished" />
+   <translation>Schlüssel = {0}</translation>
   </message>
   <message>
    <source>kick boards to sides</source>
-   <translation type="unfinished" />
+   <translation>Sockelblenden an Seiten</translation>
   </message>
   <message>
    <source>kind</source>
-   <translation type="unfinished" />
+   <translation>Art</translation>
   </message>
   <message>
    <source>known are {0}</source>
-   <translation type="unfinished" />
+   <translation>bekannt sind {0}</translation>
   </message>
   <message>
    <source>known: {0}</source>
-   <translation type="unfinished" />
+   <translation>bekannt: {0}</translation>
   </message>
   <message>
    <source>larger than every sheet of {0}; the nearest, {1}, gives {2} x {3} inside its trim: </source>
-   <translation type="unfinished" />
+   <translation>größer als jede Platte von {0}; die nächste, {1}, ergibt {2} x {3} innerhalb der Besäumung: </translation>
   </message>
   <message>
    <source>lateral load</source>
-   <translation type="unfinished" />
+   <translation>Querlast</translation>
   </message>
   <message>
    <source>lean of the back wall at the left</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand links</translation>
   </message>
   <message>
    <source>lean of the back wall at the left, half way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand links, halbe Höhe</translation>
   </message>
   <message>
    <source>lean of the back wall at the right</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand rechts</translation>
   </message>
   <message>
    <source>lean of the back wall at the right, half way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Rückwand rechts, halbe Höhe</translation>
   </message>
   <message>
    <source>lean of the left edge</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Kante</translation>
   </message>
   <message>
    <source>lean of the left wall at the back</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Wand hinten</translation>
   </message>
   <message>
    <source>lean of the left wall at the front</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Wand vorn</translation>
   </message>
   <message>
    <source>lean of the left wall at the front, half way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der linken Wand vorn, halbe Höhe</translation>
   </message>
   <message>
    <source>lean of the opening</source>
-   <translation type="unfinished" />
+   <translation>Neigung der Öffnung</translation>
   </message>
   <message>
    <source>lean of the right edge</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Kante</translation>
   </message>
   <message>
    <source>lean of the right wall at the back</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Wand hinten</translation>
   </message>
   <message>
    <source>lean of the right wall at the front</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Wand vorn</translation>
   </message>
   <message>
    <source>lean of the right wall at the front, half way up</source>
-   <translation type="unfinished" />
+   <translation>Neigung der rechten Wand vorn, halbe Höhe</translation>
   </message>
   <message>
    <source>least web as a fraction of the thickness</source>
-   <translation type="unfinished" />
+   <translation>Mindeststeg als Bruchteil der Dicke</translation>
   </message>
   <message>
    <source>leaves a wide gap in its bay: let the bay follow it, or cover the gap with strips</source>
-   <translation type="unfinished" />
+   <translation>lässt einen breiten Spalt im Feld: das Feld nach ihm richten oder den Spalt mit Streifen abdecken</translation>
   </message>
   <message>
    <source>leaves no box of {0} mm beside, below, above or in front of it; check its sizes, or move it</source>
-   <translation type="unfinished" />
+   <translation>lässt daneben, darunter, darüber oder davor keinen Quader von {0} mm; Maße prüfen oder versetzen</translation>
   </message>
   <message>
    <source>left baseboard</source>
-   <translation type="unfinished" />
+   <translation>Sockelleiste links</translation>
   </message>
   <message>
    <source>left bow</source>
-   <translation type="unfinished" />
+   <translation>Wölbung links</translation>
   </message>
   <message>
    <source>left casing</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung links</translation>
   </message>
   <message>
    <source>left end</source>
-   <translation type="unfinished" />
+   <translation>linkes Ende</translation>
   </message>
   <message>
    <source>left lean</source>
-   <translation type="unfinished" />
+   <translation>Neigung links</translation>
   </message>
   <message>
    <source>left return</source>
-   <translation type="unfinished" />
+   <translation>linkes Wandstück</translation>
   </message>
   <message>
    <source>left side</source>
-   <translation type="unfinished" />
+   <translation>linke Seite</translation>
   </message>
   <message>
    <source>left skew</source>
-   <translation type="unfinished" />
+   <translation>Schiefe links</translation>
   </message>
   <message>
    <source>left stile</source>
-   <translation type="unfinished" />
+   <translation>linker Längsfries</translation>
   </message>
   <message>
    <source>left twist</source>
-   <translation type="unfinished" />
+   <translation>Verwindung links</translation>
   </message>
   <message>
    <source>left wall</source>
-   <translation type="unfinished" />
+   <translation>linke Wand</translation>
   </message>
   <message>
    <source>length</source>
-   <translation type="unfinished" />
+   <translation>Länge</translation>
   </message>
   <message>
    <source>length = {0}</source>
-   <translation type="unfinished" />
+   <translation>Länge = {0}</translation>
   </message>
   <message>
    <source>length along the back</source>
-   <translation type="unfinished" />
+   <translation>Länge entlang hinten</translation>
   </message>
   <message>
    <source>length along the side</source>
-   <translation type="unfinished" />
+   <translation>Länge entlang der Seite</translation>
   </message>
   <message>
    <source>length format</source>
-   <translation type="unfinished" />
+   <translation>Längenformat</translation>
   </message>
   <message>
    <source>length of the rod</source>
-   <translation type="unfinished" />
+   <translation>Länge der Stange</translation>
   </message>
   <message>
    <source>length step</source>
-   <translation type="unfinished" />
+   <translation>Längenschritt</translation>
+  </message>
+  <message>
+   <source>length {0} of {1}</source>
+   <translation>Länge {0} von {1}</translation>
   </message>
   <message>
    <source>lengths</source>
-   <translation type="unfinished" />
+   <translation>Längen</translation>
   </message>
   <message>
    <source>less than 0 mm</source>
-   <translation type="unfinished" />
+   <translation>weniger als 0 mm</translation>
   </message>
   <message>
    <source>let in under the back</source>
-   <translation type="unfinished" />
+   <translation>unter der Rückwand eingelassen</translation>
   </message>
   <message>
    <source>let its grain run the other way</source>
-   <translation type="unfinished" />
+   <translation>seine Faser andersherum laufen lassen</translation>
   </message>
   <message>
    <source>level it with shims: </source>
-   <translation type="unfinished" />
+   <translation>mit Unterlagen ausrichten: </translation>
   </message>
   <message>
    <source>levelling</source>
-   <translation type="unfinished" />
+   <translation>Ausrichten</translation>
+  </message>
+  <message>
+   <source>levelling {0}</source>
+   <translation>Ausrichten {0}</translation>
   </message>
   <message>
    <source>levels</source>
-   <translation type="unfinished" />
+   <translation>Ebenen</translation>
   </message>
   <message>
    <source>lid supports on both sides, no latch, a gap at the hinge under {0} or over {1}</source>
-   <translation type="unfinished" />
+   <translation>Deckelstützen an beiden Seiten, kein Riegel, ein Spalt am Scharnier unter {0} oder über {1}</translation>
   </message>
   <message>
    <source>lies behind the {0} return: no drawer or pull-out there; shelves reached from the side and rods are at home there</source>
-   <translation type="unfinished" />
+   <translation>liegt hinter dem Wandstück {0}: dort keine Schublade und kein Auszug; von der Seite erreichte Böden und Stangen passen dorthin</translation>
   </message>
   <message>
    <source>lies on no sheet; plan again</source>
-   <translation type="unfinished" />
+   <translation>liegt auf keiner Platte; neu planen</translation>
   </message>
   <message>
    <source>lies on {0} uprights and cleats at its ends: it takes two or it comes down</source>
-   <translation type="unfinished" />
+   <translation>liegt auf {0} Stützen und Tragleisten an seinen Enden: es braucht zwei, sonst fällt er herunter</translation>
   </message>
   <message>
    <source>lies too far between its supports</source>
-   <translation type="unfinished" />
+   <translation>liegt zu weit zwischen seinen Stützen</translation>
   </message>
   <message>
    <source>lift</source>
-   <translation type="unfinished" />
+   <translation>anheben</translation>
   </message>
   <message>
    <source>light clearance</source>
-   <translation type="unfinished" />
+   <translation>Abstand zur Leuchte</translation>
   </message>
   <message>
    <source>limits of the tools listed</source>
-   <translation type="unfinished" />
+   <translation>Grenzen der aufgeführten Werkzeuge</translation>
   </message>
   <message>
    <source>line {0}</source>
-   <translation type="unfinished" />
+   <translation>Zeile {0}</translation>
   </message>
   <message>
    <source>linen and clothes</source>
-   <translation type="unfinished" />
+   <translation>Wäsche und Kleidung</translation>
   </message>
   <message>
    <source>lines</source>
-   <translation type="unfinished" />
+   <translation>Zeilen</translation>
   </message>
   <message>
    <source>link the bill that it shows</source>
-   <translation type="unfinished" />
+   <translation>die gezeigte Stückliste verknüpfen</translation>
   </message>
   <message>
    <source>link the closet that the bill is for</source>
-   <translation type="unfinished" />
+   <translation>den Einbauschrank verknüpfen, für den die Stückliste ist</translation>
   </message>
   <message>
    <source>link the closet whose parts are cut</source>
-   <translation type="unfinished" />
+   <translation>den Einbauschrank verknüpfen, dessen Teile geschnitten werden</translation>
   </message>
   <message>
    <source>lips to shelves</source>
-   <translation type="unfinished" />
+   <translation>Lippen an Böden</translation>
   </message>
   <message>
    <source>load</source>
-   <translation type="unfinished" />
+   <translation>Last</translation>
   </message>
   <message>
    <source>load as you entered it; sag: </source>
-   <translation type="unfinished" />
+   <translation>Last wie eingegeben; Durchbiegung: </translation>
   </message>
   <message>
    <source>load case</source>
-   <translation type="unfinished" />
+   <translation>Lastfall</translation>
   </message>
   <message>
    <source>loaded beyond the ends of its cleats alone it pulls at the {0} x {1} that hold it down on them, at the corner with {2}</source>
-   <translation type="unfinished" />
+   <translation>jenseits der Enden seiner Tragleisten belastet, zieht er an den {0} x {1}, die ihn darauf halten, an der Ecke mit {2}</translation>
   </message>
   <message>
    <source>loaded sideways</source>
-   <translation type="unfinished" />
+   <translation>quer belastet</translation>
   </message>
   <message>
    <source>local codes and a licensed professional come first</source>
-   <translation type="unfinished" />
+   <translation>örtliche Vorschriften und eine zugelassene Fachkraft gehen vor</translation>
   </message>
   <message>
    <source>longer or more of them, glue as well, or grooves</source>
-   <translation type="unfinished" />
+   <translation>längere oder mehr davon, zusätzlich Leim, oder Nuten</translation>
   </message>
   <message>
    <source>longer than every clear stretch in stock; the longest is {0}: join it from two, or add a longer one</source>
-   <translation type="unfinished" />
+   <translation>länger als jede fehlerfreie Länge im Bestand; die längste ist {0}: aus zwei verbinden oder eine längere hinzufügen</translation>
   </message>
   <message>
    <source>longer than {0} and larger than {1}</source>
-   <translation type="unfinished" />
+   <translation>länger als {0} und größer als {1}</translation>
   </message>
   <message>
    <source>lower drawers, or a slide of a heavier class</source>
-   <translation type="unfinished" />
+   <translation>niedrigere Schubladen oder ein Auszug einer stärkeren Klasse</translation>
   </message>
   <message>
    <source>lower rod</source>
-   <translation type="unfinished" />
+   <translation>untere Stange</translation>
   </message>
   <message>
    <source>lower than the 27 in from which the rule applies</source>
-   <translation type="unfinished" />
+   <translation>niedriger als die 27 in, ab denen die Regel gilt</translation>
   </message>
   <message>
    <source>m metre metres meter meters</source>
-   <translation type="unfinished" />
+   <translation>m metre metres meter meters</translation>
   </message>
   <message>
    <source>make it smaller</source>
-   <translation type="unfinished" />
+   <translation>kleiner machen</translation>
   </message>
   <message>
    <source>make it smaller by {0}</source>
-   <translation type="unfinished" />
+   <translation>um {0} kleiner machen</translation>
+  </message>
+  <message>
+   <source>make it with a hand saw or a mitre saw, the piece clamped</source>
+   <translation>mit Handsäge oder Gehrungssäge schneiden, das Stück eingespannt</translation>
   </message>
   <message>
    <source>make its {0} {1} less</source>
+   <translation>{0} davon {1} kleiner machen</translation>
+  </message>
+  <message>
+   <source>make room for a copy first</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>make them {0} wide or less</source>
-   <translation type="unfinished" />
+   <translation>{0} breit oder schmaler machen</translation>
   </message>
   <message>
-   <source>makes nothing at the {0}: the {1} stile of {2} reaches to the wall there</source>
-   <translation type="unfinished" />
+   <source>makes nothing at the {0}: the stile in front of {1} reaches to the wall there</source>
+   <translation>macht nichts {0}: der Längsfries vor {1} reicht dort bis zur Wand</translation>
   </message>
   <message>
    <source>mark the low, middle and high level all round with the level, from the floor in the front left corner</source>
-   <translation type="unfinished" />
+   <translation>tiefe, mittlere und hohe Ebene mit der Wasserwaage ringsum anzeichnen, vom Boden in der vorderen linken Ecke aus</translation>
   </message>
   <message>
    <source>mass</source>
-   <translation type="unfinished" />
+   <translation>Masse</translation>
   </message>
   <message>
    <source>mass and pitch</source>
-   <translation type="unfinished" />
+   <translation>Masse und Abstand</translation>
   </message>
   <message>
    <source>mass of its drawers</source>
-   <translation type="unfinished" />
+   <translation>Masse seiner Schubladen</translation>
   </message>
   <message>
    <source>material</source>
-   <translation type="unfinished" />
+   <translation>Material</translation>
   </message>
   <message>
    <source>material = {0}</source>
-   <translation type="unfinished" />
+   <translation>Material = {0}</translation>
   </message>
   <message>
    <source>material {0}</source>
-   <translation type="unfinished" />
+   <translation>Material {0}</translation>
   </message>
   <message>
    <source>may come down: </source>
-   <translation type="unfinished" />
+   <translation>kann herunterfallen: </translation>
   </message>
   <message>
    <source>may come down: {0}, and {1}</source>
-   <translation type="unfinished" />
+   <translation>kann herunterfallen: {0}, und {1}</translation>
   </message>
   <message>
    <source>may tip off its cleats: {0}</source>
-   <translation type="unfinished" />
+   <translation>kann von seinen Tragleisten kippen: {0}</translation>
   </message>
   <message>
    <source>measured</source>
-   <translation type="unfinished" />
+   <translation>gemessen</translation>
   </message>
   <message>
    <source>measures {0}, outside the {1} of its standard: measure again</source>
-   <translation type="unfinished" />
+   <translation>misst {0}, außerhalb der {1} seiner Norm: neu messen</translation>
   </message>
   <message>
    <source>melamine-faced particleboard</source>
-   <translation type="unfinished" />
+   <translation>melaminbeschichtete Spanplatte</translation>
   </message>
   <message>
    <source>mill sheets</source>
-   <translation type="unfinished" />
+   <translation>Werksdatenblätter</translation>
   </message>
   <message>
    <source>missing</source>
-   <translation type="unfinished" />
+   <translation>fehlt</translation>
   </message>
   <message>
    <source>mixes metric and inch units; {0}</source>
-   <translation type="unfinished" />
+   <translation>mischt metrische und Zoll-Einheiten; {0}</translation>
   </message>
   <message>
    <source>mm millimetre millimetres millimeter millimeters</source>
-   <translation type="unfinished" />
+   <translation>mm millimetre millimetres millimeter millimeters</translation>
   </message>
   <message>
    <source>model</source>
-   <translation type="unfinished" />
+   <translation>Modell</translation>
   </message>
   <message>
    <source>moisture</source>
-   <translation type="unfinished" />
+   <translation>Feuchte</translation>
   </message>
   <message>
    <source>more are needed</source>
-   <translation type="unfinished" />
+   <translation>es sind mehr nötig</translation>
   </message>
   <message>
    <source>more or longer nails, or glue</source>
-   <translation type="unfinished" />
+   <translation>mehr oder längere Nägel, oder Leim</translation>
   </message>
   <message>
    <source>more stages than the settings allow</source>
-   <translation type="unfinished" />
+   <translation>mehr Stufen, als die Einstellungen erlauben</translation>
   </message>
   <message>
    <source>more than {0} times</source>
-   <translation type="unfinished" />
+   <translation>mehr als {0}-mal</translation>
   </message>
   <message>
    <source>mouldings</source>
-   <translation type="unfinished" />
+   <translation>Leisten</translation>
   </message>
   <message>
    <source>mullion {0}</source>
-   <translation type="unfinished" />
+   <translation>Mittelfries {0}</translation>
   </message>
   <message>
    <source>must be 0 or 1 on a door</source>
-   <translation type="unfinished" />
+   <translation>muss an einer Tür 0 oder 1 sein</translation>
   </message>
   <message>
    <source>must be 0 or more</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein</translation>
   </message>
   <message>
    <source>must be 0 or more and leave some of the run of {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein und etwas vom Verlauf von {0} mm lassen</translation>
   </message>
   <message>
    <source>must be 0 or more, downward</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein, nach unten</translation>
   </message>
   <message>
    <source>must be 0 or more, or none</source>
-   <translation type="unfinished" />
+   <translation>muss 0 oder mehr sein, oder leer</translation>
   </message>
   <message>
    <source>must be 0 to 10 mm in a metre</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis 10 mm auf einen Meter sein</translation>
   </message>
   <message>
    <source>must be 0 to 1000 mm</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis 1000 mm sein</translation>
   </message>
   <message>
    <source>must be 0 to 20000 mm</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis 20000 mm sein</translation>
   </message>
   <message>
    <source>must be 0 to 500 mm</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis 500 mm sein</translation>
   </message>
   <message>
    <source>must be 0 to {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis {0} mm sein</translation>
   </message>
   <message>
    <source>must be 0 to {0} mm on a board {1} mm thick{2}</source>
-   <translation type="unfinished" />
+   <translation>muss 0 bis {0} mm sein an einer Platte von {1} mm Dicke{2}</translation>
   </message>
   <message>
    <source>must be 0 unless fronts are inset: an overlay hides it</source>
-   <translation type="unfinished" />
+   <translation>muss 0 sein, wenn Fronten nicht einliegen: eine aufliegende verdeckt es</translation>
   </message>
   <message>
    <source>must be 0.01 to 20 mm: the step to which the tape was read</source>
-   <translation type="unfinished" />
+   <translation>muss 0.01 bis 20 mm sein: der Schritt, auf den das Maßband abgelesen wurde</translation>
   </message>
   <message>
    <source>must be 0.5 to 0.999</source>
-   <translation type="unfinished" />
+   <translation>muss 0.5 bis 0.999 sein</translation>
   </message>
   <message>
    <source>must be 1</source>
-   <translation type="unfinished" />
+   <translation>muss 1 sein</translation>
   </message>
   <message>
    <source>must be 1 or 2</source>
-   <translation type="unfinished" />
+   <translation>muss 1 oder 2 sein</translation>
   </message>
   <message>
    <source>must be 1 or more</source>
-   <translation type="unfinished" />
+   <translation>muss 1 oder mehr sein</translation>
   </message>
   <message>
    <source>must be 1 or more to have gaps beside</source>
-   <translation type="unfinished" />
+   <translation>muss 1 oder mehr sein, um Spalte daneben zu haben</translation>
   </message>
   <message>
    <source>must be 1 to 10</source>
-   <translation type="unfinished" />
+   <translation>muss 1 bis 10 sein</translation>
   </message>
   <message>
    <source>must be 1 to 10 mm, or a front rubs on its neighbour</source>
-   <translation type="unfinished" />
+   <translation>muss 1 bis 10 mm sein, sonst reibt eine Front an der nächsten</translation>
   </message>
   <message>
    <source>must be 1 to {0} in {1}</source>
-   <translation type="unfinished" />
+   <translation>muss 1 bis {0} sein in {1}</translation>
   </message>
   <message>
    <source>must be 1 to {0} in {1}, bay {2}</source>
-   <translation type="unfinished" />
+   <translation>muss 1 bis {0} sein in {1}, Feld {2}</translation>
   </message>
   <message>
    <source>must be 2 or more and leave {0} mm from one cup to the next in a door {1} mm high</source>
-   <translation type="unfinished" />
+   <translation>muss 2 oder mehr sein und von Topf zu Topf {0} mm lassen in einer Tür von {1} mm Höhe</translation>
   </message>
   <message>
    <source>must be 2 under a lid: what lies between is in the way</source>
-   <translation type="unfinished" />
+   <translation>muss unter einem Deckel 2 sein: was dazwischen liegt, ist im Weg</translation>
   </message>
   <message>
    <source>must be 6 to 14 %</source>
-   <translation type="unfinished" />
+   <translation>muss 6 bis 14 % sein</translation>
+  </message>
+  <message>
+   <source>must be MATERIAL=LENGTH[@COST]</source>
+   <translation>muss MATERIAL=LENGTH[@COST] sein</translation>
   </message>
   <message>
    <source>must be MATERIAL=LENGTHxWIDTH[@COST]</source>
-   <translation type="unfinished" />
+   <translation>muss MATERIAL=LENGTHxWIDTH[@COST] sein</translation>
   </message>
   <message>
    <source>must be a finite decimal such as 0.5 or 0.01</source>
-   <translation type="unfinished" />
+   <translation>muss eine endliche Dezimalzahl wie 0.5 oder 0.01 sein</translation>
   </message>
   <message>
    <source>must be a finite number of millimetres</source>
-   <translation type="unfinished" />
+   <translation>muss eine endliche Zahl von Millimetern sein</translation>
   </message>
   <message>
    <source>must be a key of the catalogue</source>
-   <translation type="unfinished" />
+   <translation>muss ein Schlüssel des Katalogs sein</translation>
   </message>
   <message>
    <source>must be a length</source>
-   <translation type="unfinished" />
+   <translation>muss eine Länge sein</translation>
   </message>
   <message>
    <source>must be a list</source>
-   <translation type="unfinished" />
+   <translation>muss eine Liste sein</translation>
+  </message>
+  <message>
+   <source>must be a list of [from, to]</source>
+   <translation>muss eine Liste von [from, to] sein</translation>
   </message>
   <message>
    <source>must be a list of lengths</source>
-   <translation type="unfinished" />
+   <translation>muss eine Liste von Längen sein</translation>
   </message>
   <message>
    <source>must be a list of numbers</source>
-   <translation type="unfinished" />
+   <translation>muss eine Liste von Zahlen sein</translation>
   </message>
   <message>
    <source>must be a name such as EUR</source>
-   <translation type="unfinished" />
+   <translation>muss ein Name wie EUR sein</translation>
   </message>
   <message>
    <source>must be a number</source>
-   <translation type="unfinished" />
+   <translation>muss eine Zahl sein</translation>
   </message>
   <message>
    <source>must be a number of mm</source>
-   <translation type="unfinished" />
+   <translation>muss eine Zahl in mm sein</translation>
   </message>
   <message>
    <source>must be a number of mm above 0</source>
-   <translation type="unfinished" />
+   <translation>muss eine Zahl in mm über 0 sein</translation>
   </message>
   <message>
    <source>must be a number or a fraction</source>
-   <translation type="unfinished" />
+   <translation>muss eine Zahl oder ein Bruch sein</translation>
   </message>
   <message>
    <source>must be a number or none</source>
-   <translation type="unfinished" />
+   <translation>muss eine Zahl oder leer sein</translation>
   </message>
   <message>
    <source>must be a table of keys and values</source>
-   <translation type="unfinished" />
+   <translation>muss eine Tabelle von Schlüsseln und Werten sein</translation>
   </message>
   <message>
    <source>must be a text</source>
-   <translation type="unfinished" />
+   <translation>muss ein Text sein</translation>
   </message>
   <message>
    <source>must be a whole number</source>
-   <translation type="unfinished" />
+   <translation>muss eine ganze Zahl sein</translation>
   </message>
   <message>
    <source>must be a whole number from {0} on</source>
-   <translation type="unfinished" />
+   <translation>muss eine ganze Zahl ab {0} sein</translation>
   </message>
   <message>
    <source>must be above 0</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 sein</translation>
   </message>
   <message>
    <source>must be above 0 and at most 1000 kg</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und höchstens 1000 kg sein</translation>
   </message>
   <message>
    <source>must be above 0 and at most as wide as the groove, {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und höchstens so breit wie die Nut sein, {0} mm</translation>
   </message>
   <message>
    <source>must be above 0 and at most {0}</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und höchstens {0} sein</translation>
   </message>
   <message>
    <source>must be above 0 and at most {0} mm in a panel {1} mm thick</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und höchstens {0} mm sein in einer Platte von {1} mm Dicke</translation>
   </message>
   <message>
    <source>must be above 0 and below 20 m</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und unter 20 m sein</translation>
   </message>
   <message>
    <source>must be above 0 and below half of the {0} mm of a tube</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 und unter der Hälfte der {0} mm eines Rohrs sein</translation>
   </message>
   <message>
    <source>must be above 0 mm</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 mm sein</translation>
   </message>
   <message>
    <source>must be above 0: a load needs an area</source>
-   <translation type="unfinished" />
+   <translation>muss über 0 sein: eine Last braucht eine Fläche</translation>
   </message>
   <message>
    <source>must be an object with named values</source>
-   <translation type="unfinished" />
+   <translation>muss ein Objekt mit benannten Werten sein</translation>
+  </message>
+  <message>
+   <source>must be as wide as thick, straight along its length and without edge bands</source>
+   <translation>muss so breit wie dick sein, der Länge nach gerade und ohne Kanten</translation>
   </message>
   <message>
    <source>must be at least 20 mm; make the frame's members narrower</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens 20 mm sein; die Rahmenteile schmaler machen</translation>
   </message>
   <message>
    <source>must be at least {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein</translation>
   </message>
   <message>
    <source>must be at least {0} mm for a hole {1} mm across</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein für ein Loch von {1} mm</translation>
   </message>
   <message>
    <source>must be at least {0} mm for a strip; give it more clearance or cover it with a moulding</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein für einen Streifen; mehr Freiraum geben oder mit einer Leiste abdecken</translation>
   </message>
   <message>
    <source>must be at least {0} mm for the shortest slide, {1} mm, with {2} mm behind it</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein für den kürzesten Auszug, {1} mm, mit {2} mm dahinter</translation>
   </message>
   <message>
    <source>must be at least {0} mm for two rows of holes under loose shelves</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein für zwei Lochreihen unter verstellbaren Böden</translation>
   </message>
   <message>
    <source>must be at least {0} mm of {1} mm where grooves meet back to back; make them shallower or move one shelf</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm von {1} mm sein, wo Nuten Rücken an Rücken liegen; flacher machen oder einen Boden versetzen</translation>
   </message>
   <message>
    <source>must be at least {0} mm to hold a shelf; {1} mm lie between the sides for {2} bays</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein, um einen Boden zu halten; {1} mm liegen zwischen den Seiten für {2} Felder</translation>
   </message>
   <message>
    <source>must be at least {0} mm, and only {1} mm are there{2}</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein, und nur {1} mm sind da{2}</translation>
   </message>
   <message>
    <source>must be at least {0} mm; check the readings and the clearances</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein; Messwerte und Freiräume prüfen</translation>
   </message>
   <message>
    <source>must be at least {0} mm; the opening is {1} mm wide</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein; die Öffnung ist {1} mm breit</translation>
   </message>
   <message>
    <source>must be at least {0} mm{1}</source>
-   <translation type="unfinished" />
+   <translation>muss mindestens {0} mm sein{1}</translation>
   </message>
   <message>
    <source>must be at most {0} mm for a {1}</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} mm sein für {1}</translation>
   </message>
   <message>
    <source>must be at most {0} mm, or drill right through {1} mm</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} mm sein, oder {1} mm ganz durchbohren</translation>
   </message>
   <message>
    <source>must be at most {0} mm, {1} mm less {2} mm of clearance</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} mm sein, {1} mm weniger {2} mm Freiraum</translation>
   </message>
   <message>
    <source>must be at most {0} to leave {1} mm between them in {2} mm</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} sein, um {1} mm dazwischen zu lassen in {2} mm</translation>
   </message>
   <message>
    <source>must be at most {0} to lie side by side in this depth</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} sein, um in dieser Tiefe nebeneinander zu liegen</translation>
   </message>
   <message>
    <source>must be at most {0} {1} for a {2}</source>
-   <translation type="unfinished" />
+   <translation>muss höchstens {0} {1} sein für {2}</translation>
   </message>
   <message>
    <source>must be fewer: {0} mm of clear height with {1} usable holes leave less than {2} mm between shelves</source>
-   <translation type="unfinished" />
+   <translation>müssen weniger sein: {0} mm lichte Höhe mit {1} nutzbaren Löchern lassen weniger als {2} mm zwischen den Böden</translation>
   </message>
   <message>
    <source>must be from {0} to {1} {2}</source>
-   <translation type="unfinished" />
+   <translation>muss von {0} bis {1} {2} sein</translation>
   </message>
   <message>
    <source>must be given and must differ from every other's</source>
-   <translation type="unfinished" />
+   <translation>muss angegeben sein und sich von jedem anderen unterscheiden</translation>
   </message>
   <message>
    <source>must be given by their heights: the lowest lies over {0}</source>
-   <translation type="unfinished" />
+   <translation>müssen mit ihren Höhen angegeben werden: der unterste liegt über {0}</translation>
   </message>
   <message>
    <source>must be given once</source>
-   <translation type="unfinished" />
+   <translation>muss einmal angegeben sein</translation>
   </message>
   <message>
    <source>must be given where no carcass carries it</source>
-   <translation type="unfinished" />
+   <translation>muss angegeben sein, wo kein Korpus ihn trägt</translation>
   </message>
   <message>
    <source>must be given, one for each shelf</source>
-   <translation type="unfinished" />
+   <translation>muss angegeben sein, einer je Boden</translation>
   </message>
   <message>
    <source>must be given: a {0} is hollow</source>
-   <translation type="unfinished" />
+   <translation>muss angegeben sein: {0} ist hohl</translation>
   </message>
   <message>
    <source>must be groove, screws or nails; cleats carry shelves</source>
-   <translation type="unfinished" />
+   <translation>muss groove, screws oder nails sein; cleats tragen Böden</translation>
   </message>
   <message>
    <source>must be inset or an overlay</source>
-   <translation type="unfinished" />
+   <translation>muss einliegend oder aufliegend sein</translation>
   </message>
   <message>
    <source>must be larger than the edge band, {0} mm thick</source>
-   <translation type="unfinished" />
+   <translation>muss größer als die Kante sein, {0} mm dick</translation>
   </message>
   <message>
    <source>must be left open for {0} things, which hang on one rod</source>
-   <translation type="unfinished" />
+   <translation>muss leer bleiben für {0}, die an einer Stange hängen</translation>
   </message>
   <message>
    <source>must be left open: it stands in {0}</source>
-   <translation type="unfinished" />
+   <translation>muss leer bleiben: es steht in {0}</translation>
   </message>
   <message>
-   <source>must be left out of a panel that is tapered</source>
-   <translation type="unfinished" />
+   <source>must be left out of a panel that is tapered or no flat board</source>
+   <translation>muss bei einer Platte wegbleiben, die schräg oder kein flaches Brett ist</translation>
   </message>
   <message>
    <source>must be lengths above 0 mm, rising</source>
-   <translation type="unfinished" />
+   <translation>müssen Längen über 0 mm sein, steigend</translation>
   </message>
   <message>
    <source>must be lengths from the front left corner, the first below the second</source>
-   <translation type="unfinished" />
+   <translation>müssen Längen ab der vorderen linken Ecke sein, die erste kleiner als die zweite</translation>
   </message>
   <message>
    <source>must be less than half of {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss weniger als die Hälfte von {0} mm sein</translation>
   </message>
   <message>
    <source>must be less than the depth of the groove, {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss weniger als die Nuttiefe sein, {0} mm</translation>
   </message>
   <message>
    <source>must be less than the {0} kg of the whole</source>
-   <translation type="unfinished" />
+   <translation>muss weniger als die {0} kg des Ganzen sein</translation>
   </message>
   <message>
    <source>must be less than the {0} mm across</source>
-   <translation type="unfinished" />
+   <translation>muss weniger als die {0} mm quer sein</translation>
   </message>
   <message>
    <source>must be letters, digits, - and _ only</source>
-   <translation type="unfinished" />
+   <translation>darf nur Buchstaben, Ziffern, - und _ haben</translation>
   </message>
   <message>
    <source>must be more than 0</source>
-   <translation type="unfinished" />
+   <translation>muss mehr als 0 sein</translation>
   </message>
   <message>
    <source>must be more: nothing says where these are: {0}</source>
-   <translation type="unfinished" />
+   <translation>müssen mehr sein: nichts sagt, wo diese sind: {0}</translation>
   </message>
   <message>
    <source>must be none, length or width</source>
-   <translation type="unfinished" />
+   <translation>muss none, length oder width sein</translation>
   </message>
   <message>
    <source>must be one of {0}</source>
-   <translation type="unfinished" />
+   <translation>muss eines von {0} sein</translation>
   </message>
   <message>
    <source>must be one of {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss eines von {0} mm sein</translation>
   </message>
   <message>
    <source>must be one value or more above 0, rising</source>
-   <translation type="unfinished" />
+   <translation>muss ein Wert oder mehrere über 0 sein, steigend</translation>
+  </message>
+  <message>
+   <source>must be shares of its length, rising between 0 and 1</source>
+   <translation>müssen Anteile seiner Länge sein, steigend zwischen 0 und 1</translation>
   </message>
   <message>
    <source>must be simply supported or clamped</source>
-   <translation type="unfinished" />
+   <translation>muss frei aufliegend oder eingespannt sein</translation>
   </message>
   <message>
    <source>must be smaller than the panel, {0} x {1} mm</source>
-   <translation type="unfinished" />
+   <translation>muss kleiner als die Platte sein, {0} x {1} mm</translation>
   </message>
   <message>
    <source>must be solid lumber for a rail</source>
-   <translation type="unfinished" />
+   <translation>muss Massivholz sein für ein Rahmenholz</translation>
   </message>
   <message>
    <source>must be text in quotation marks</source>
-   <translation type="unfinished" />
+   <translation>muss Text in Anführungszeichen sein</translation>
   </message>
   <message>
    <source>must be the only one there</source>
-   <translation type="unfinished" />
+   <translation>muss dort das Einzige sein</translation>
   </message>
   <message>
    <source>must be the {0} mm between the sides, or leave one bay's width open</source>
-   <translation type="unfinished" />
+   <translation>muss die {0} mm zwischen den Seiten sein, oder die Breite eines Felds leer lassen</translation>
   </message>
   <message>
    <source>must be there: gaps follow from its readings</source>
-   <translation type="unfinished" />
+   <translation>muss da sein: Spalte folgen aus seinen Messwerten</translation>
   </message>
   <message>
    <source>must be three heights above the floor, rising</source>
-   <translation type="unfinished" />
+   <translation>müssen drei Höhen über dem Boden sein, steigend</translation>
   </message>
   <message>
    <source>must be true or false</source>
-   <translation type="unfinished" />
+   <translation>muss true oder false sein</translation>
   </message>
   <message>
    <source>must be within {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss innerhalb von {0} mm liegen</translation>
   </message>
   <message>
    <source>must be {0}</source>
-   <translation type="unfinished" />
+   <translation>muss {0} sein</translation>
   </message>
   <message>
    <source>must be {0} mm or more</source>
-   <translation type="unfinished" />
+   <translation>muss {0} mm oder mehr sein</translation>
   </message>
   <message>
    <source>must be {0} mm together, or leave one of them 0 to take what is left</source>
-   <translation type="unfinished" />
+   <translation>müssen zusammen {0} mm sein, oder eine davon 0 lassen für den Rest</translation>
   </message>
   <message>
    <source>must be {0} mm: a rod along the bay hangs {1} mm under what lies above; or leave it open</source>
-   <translation type="unfinished" />
+   <translation>muss {0} mm sein: eine Stange längs des Felds hängt {1} mm unter dem, was darüber liegt; oder leer lassen</translation>
   </message>
   <message>
    <source>must be {0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>muss {0} bis {1} sein</translation>
   </message>
   <message>
    <source>must be {0} to {1} for the table of lateral loads</source>
-   <translation type="unfinished" />
+   <translation>muss {0} bis {1} sein für die Tabelle der Querlasten</translation>
   </message>
   <message>
    <source>must be {0} to {1} mm</source>
-   <translation type="unfinished" />
+   <translation>muss {0} bis {1} mm sein</translation>
   </message>
   <message>
    <source>must be {0} to {1} mm along the {2}</source>
-   <translation type="unfinished" />
+   <translation>muss {0} bis {1} mm sein längs {2}</translation>
   </message>
   <message>
    <source>must be {0} to {1} mm{2}</source>
-   <translation type="unfinished" />
+   <translation>muss {0} bis {1} mm sein{2}</translation>
   </message>
   <message>
    <source>must be {0}, as heights</source>
-   <translation type="unfinished" />
+   <translation>muss {0} sein, wie die Höhen</translation>
   </message>
   <message>
    <source>must be {0}, as the heights given</source>
-   <translation type="unfinished" />
+   <translation>muss {0} sein, wie die angegebenen Höhen</translation>
   </message>
   <message>
    <source>must be {0}, the number of heights given, or leave the heights out</source>
-   <translation type="unfinished" />
+   <translation>muss {0} sein, die Zahl der angegebenen Höhen, oder die Höhen weglassen</translation>
   </message>
   <message>
    <source>must come out of {0} x {1} mm side by side</source>
-   <translation type="unfinished" />
+   <translation>müssen aus {0} x {1} mm nebeneinander herauskommen</translation>
   </message>
   <message>
    <source>must end at the left or at the right</source>
-   <translation type="unfinished" />
+   <translation>muss links oder rechts enden</translation>
   </message>
   <message>
    <source>must hang on rods that run across</source>
-   <translation type="unfinished" />
+   <translation>müssen an quer laufenden Stangen hängen</translation>
   </message>
   <message>
    <source>must have a name of its own</source>
-   <translation type="unfinished" />
+   <translation>muss einen eigenen Namen haben</translation>
   </message>
   <message>
    <source>must have one that is {0} mm wide or more for the widest gap; name one, or leave less clearance</source>
-   <translation type="unfinished" />
+   <translation>muss eine haben, die {0} mm oder breiter ist, für den breitesten Spalt; eine nennen oder weniger Freiraum lassen</translation>
   </message>
   <message>
    <source>must keep clear of other cuts</source>
-   <translation type="unfinished" />
+   <translation>muss von anderen Einschnitten frei bleiben</translation>
   </message>
   <message>
    <source>must keep clear of the groove for {0}</source>
-   <translation type="unfinished" />
+   <translation>muss von der Nut für {0} frei bleiben</translation>
   </message>
   <message>
    <source>must leave something of the sheet of {0}</source>
-   <translation type="unfinished" />
+   <translation>muss etwas von der Platte von {0} lassen</translation>
   </message>
   <message>
    <source>must leave the hole inside the panel, {0} x {1} mm</source>
-   <translation type="unfinished" />
+   <translation>muss das Loch innerhalb der Platte lassen, {0} x {1} mm</translation>
   </message>
   <message>
    <source>must leave the hole inside the taper</source>
-   <translation type="unfinished" />
+   <translation>muss das Loch innerhalb der Schräge lassen</translation>
   </message>
   <message>
    <source>must leave the panel within {0} x {1} mm</source>
-   <translation type="unfinished" />
+   <translation>muss die Platte innerhalb von {0} x {1} mm lassen</translation>
   </message>
   <message>
    <source>must lie below the ceiling, {0} mm; enter the heights that were read</source>
-   <translation type="unfinished" />
+   <translation>muss unter der Decke liegen, {0} mm; die gemessenen Höhen eingeben</translation>
   </message>
   <message>
    <source>must lie within 0 and {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss innerhalb von 0 und {0} mm liegen</translation>
   </message>
   <message>
    <source>must lie within 300 mm either way; enter the offset, not the distance</source>
-   <translation type="unfinished" />
+   <translation>muss innerhalb von 300 mm in jeder Richtung liegen; den Versatz eingeben, nicht den Abstand</translation>
   </message>
   <message>
    <source>must lie within the span of {0} mm</source>
-   <translation type="unfinished" />
+   <translation>muss innerhalb der Spannweite von {0} mm liegen</translation>
   </message>
   <message>
    <source>must not be negative</source>
-   <translation type="unfinished" />
+   <translation>darf nicht negativ sein</translation>
   </message>
   <message>
    <source>must not be negative; {0}</source>
-   <translation type="unfinished" />
+   <translation>darf nicht negativ sein; {0}</translation>
   </message>
   <message>
    <source>must not be wider than the closet behind it, {0} mm; measure between the jambs, and the width inside, again</source>
-   <translation type="unfinished" />
+   <translation>darf nicht breiter sein als der Schrank dahinter, {0} mm; zwischen den Laibungen und die Breite innen neu messen</translation>
   </message>
   <message>
    <source>must not differ by more than a tenth; measure again</source>
-   <translation type="unfinished" />
+   <translation>dürfen sich höchstens um ein Zehntel unterscheiden; neu messen</translation>
   </message>
   <message>
    <source>must not lie in a notch</source>
-   <translation type="unfinished" />
+   <translation>darf nicht in einer Ausklinkung liegen</translation>
   </message>
   <message>
    <source>must not run into another notch</source>
-   <translation type="unfinished" />
+   <translation>darf nicht in eine andere Ausklinkung laufen</translation>
   </message>
   <message>
    <source>must not run into each other</source>
-   <translation type="unfinished" />
+   <translation>dürfen nicht ineinanderlaufen</translation>
   </message>
   <message>
    <source>must not run into each other; move one</source>
-   <translation type="unfinished" />
+   <translation>dürfen nicht ineinanderlaufen; eines versetzen</translation>
   </message>
   <message>
    <source>must say what it is</source>
-   <translation type="unfinished" />
+   <translation>muss sagen, was es ist</translation>
   </message>
   <message>
    <source>must say where it was read: {0}</source>
-   <translation type="unfinished" />
+   <translation>muss sagen, wo gemessen wurde: {0}</translation>
   </message>
   <message>
    <source>name of a component</source>
-   <translation type="unfinished" />
+   <translation>Name eines Bauteils</translation>
   </message>
   <message>
    <source>narrowest strip</source>
-   <translation type="unfinished" />
+   <translation>schmalste Passleiste</translation>
   </message>
   <message>
    <source>nearest: {0}</source>
-   <translation type="unfinished" />
+   <translation>nächste: {0}</translation>
   </message>
   <message>
    <source>nearly shut, its lid's weight turns it down with {0}, and as much more as lies on it: its supports must hold that together at every height; compare it with what they are made for</source>
-   <translation type="unfinished" />
+   <translation>fast geschlossen dreht den Deckel sein Gewicht mit {0} nach unten, dazu kommt, was darauf liegt: seine Stützen müssen das zusammen in jeder Höhe halten; damit vergleichen, wofür sie gemacht sind</translation>
   </message>
   <message>
    <source>needs a base frame, but the {0} stands on the floor; use shims</source>
-   <translation type="unfinished" />
+   <translation>braucht einen Sockelrahmen, aber {0} steht auf dem Fußboden; Unterlagen verwenden</translation>
   </message>
   <message>
    <source>needs one hole or more, a diameter above 0 and a pitch that leaves wood between</source>
-   <translation type="unfinished" />
+   <translation>braucht ein Loch oder mehr, einen Durchmesser über 0 und einen Abstand, der Holz dazwischen lässt</translation>
   </message>
   <message>
    <source>no board of the catalogue, no lip and no {0} dividers do</source>
-   <translation type="unfinished" />
+   <translation>keine Platte des Katalogs, keine Lippe und keine {0} Mittelseiten schaffen es</translation>
+  </message>
+  <message>
+   <source>no carcass</source>
+   <translation>kein Korpus</translation>
+  </message>
+  <message>
+   <source>no closet</source>
+   <translation>kein Einbauschrank</translation>
+  </message>
+  <message>
+   <source>no document</source>
+   <translation>kein Dokument</translation>
   </message>
   <message>
    <source>no formula is published for this board; glue the joint, let the shelf into grooves, or test a corner</source>
-   <translation type="unfinished" />
+   <translation>keine Formel ist für diese Platte veröffentlicht; die Verbindung leimen, den Boden in Nuten einlassen oder eine Ecke erproben</translation>
   </message>
   <message>
    <source>no length is that long; {0}</source>
-   <translation type="unfinished" />
+   <translation>so lang ist keine Länge; {0}</translation>
   </message>
   <message>
    <source>no length of it is in stock</source>
-   <translation type="unfinished" />
+   <translation>keine Länge davon auf Lager</translation>
   </message>
   <message>
    <source>no light</source>
-   <translation type="unfinished" />
+   <translation>kein Licht</translation>
+  </message>
+  <message>
+   <source>no plan costs less</source>
+   <translation>kein Plan kostet weniger</translation>
   </message>
   <message>
    <source>no plan takes less</source>
-   <translation type="unfinished" />
+   <translation>kein Plan nimmt weniger</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
-   <translation type="unfinished" />
+   <translation>kein Plan wurde gefunden für {0} Teile von {1} m² darauf; {2}: Platten hinzufügen oder länger suchen lassen</translation>
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
-   <translation type="unfinished" />
+   <translation>keine veröffentlichte Formel für quer belastete Schrauben in solchen Platten</translation>
   </message>
   <message>
    <source>no room for a cleat between the shelves near the middle of the bay</source>
-   <translation type="unfinished" />
+   <translation>kein Platz für eine Tragleiste zwischen den Böden nahe der Feldmitte</translation>
   </message>
   <message>
    <source>no scatter is published ({0})</source>
-   <translation type="unfinished" />
+   <translation>keine Streuung ist veröffentlicht ({0})</translation>
   </message>
   <message>
    <source>no screw of the catalogue holds in its fronts without coming out at their faces: add one to your catalogue, or take thicker fronts</source>
-   <translation type="unfinished" />
+   <translation>keine Schraube des Katalogs hält in den Fronten, ohne an deren Fläche auszutreten: eine im eigenen Katalog hinzufügen oder dickere Fronten nehmen</translation>
   </message>
   <message>
    <source>no screw of the catalogue reaches through {0} of cleat, {1} of gap and {2} of lining far enough into a stud</source>
-   <translation type="unfinished" />
+   <translation>keine Schraube des Katalogs reicht durch {0} Tragleiste, {1} Spalt und {2} Bekleidung weit genug in einen Ständer</translation>
   </message>
   <message>
    <source>no sheet of it is in stock (there is: {0})</source>
-   <translation type="unfinished" />
+   <translation>keine Platte davon auf Lager (es gibt: {0})</translation>
   </message>
   <message>
    <source>no span passes</source>
-   <translation type="unfinished" />
+   <translation>keine Spannweite besteht</translation>
   </message>
   <message>
    <source>no standard covers altered furniture; common practice</source>
-   <translation type="unfinished" />
+   <translation>keine Norm erfasst veränderte Möbel; übliche Praxis</translation>
   </message>
   <message>
    <source>no stud is sure to lie behind it</source>
-   <translation type="unfinished" />
+   <translation>dahinter liegt sicher kein Ständer</translation>
   </message>
   <message>
    <source>no stud is sure to lie behind its top cleat{0}, or anchor it with brackets</source>
-   <translation type="unfinished" />
+   <translation>hinter seiner oberen Tragleiste liegt kein Ständer mit Sicherheit{0}, oder mit Winkeln verankern</translation>
   </message>
   <message>
    <source>no tool at hand makes cut {0} on {1} (fence {2})</source>
-   <translation type="unfinished" />
+   <translation>kein vorhandenes Werkzeug macht Schnitt {0} an {1} (Anschlag {2})</translation>
   </message>
   <message>
    <source>no way in was found</source>
-   <translation type="unfinished" />
+   <translation>kein Weg hinein wurde gefunden</translation>
   </message>
   <message>
    <source>no withdrawal is published; take no {0}'s hold</source>
-   <translation type="unfinished" />
+   <translation>kein Ausziehwiderstand ist veröffentlicht; nicht den Halt von {0} annehmen</translation>
   </message>
   <message>
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
   </message>
   <message>
    <source>none for a drawer</source>
-   <translation type="unfinished" />
+   <translation>keine für eine Schublade</translation>
   </message>
   <message>
    <source>none from {0} to {1}</source>
-   <translation type="unfinished" />
+   <translation>keine von {0} bis {1}</translation>
+  </message>
+  <message>
+   <source>none yet</source>
+   <translation>noch keine</translation>
   </message>
   <message>
    <source>northern red oak: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Roteiche: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>not TOML</source>
-   <translation type="unfinished" />
+   <translation>kein TOML</translation>
   </message>
   <message>
    <source>not alone</source>
-   <translation type="unfinished" />
+   <translation>nicht allein</translation>
   </message>
   <message>
    <source>not checked</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft</translation>
   </message>
   <message>
    <source>not checked by others</source>
-   <translation type="unfinished" />
+   <translation>nicht durch andere geprüft</translation>
   </message>
   <message>
    <source>not checked: damp air; the shelves are taken to be in a dry, heated room</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: feuchte Luft; für die Böden wird ein trockener, beheizter Raum angenommen</translation>
   </message>
   <message>
    <source>not checked: how many screws find a stud, since their spacing is not known; find them and enter spacing and place; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: wie viele Schrauben einen Ständer treffen, da der Ständerabstand nicht bekannt ist; Ständer suchen und Abstand und Lage eingeben; {0}</translation>
   </message>
   <message>
    <source>not checked: its legs are too long for their depth to be carried from wall to wall; put a leg, a bracket or a side panel under the free end of each; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: seine Schenkel sind zu lang für ihre Tiefe, um von Wand zu Wand zu tragen; ein Bein, einen Winkel oder eine Seite unter das freie Ende jedes Schenkels setzen; {0}</translation>
   </message>
   <message>
    <source>not checked: no design values are published for rails of {0}; take solid lumber, or ask its maker</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: für Rahmenhölzer aus {0} sind keine Bemessungswerte veröffentlicht; Massivholz nehmen oder den Hersteller fragen</translation>
   </message>
   <message>
    <source>not checked: nobody is to sit on it, but somebody will; enter how many can</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: niemand soll darauf sitzen, aber jemand wird es tun; eingeben, wie viele es können</translation>
   </message>
   <message>
    <source>not checked: strength and stability of {0}; {1}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: Festigkeit und Standsicherheit von {0}; {1}</translation>
   </message>
   <message>
    <source>not checked: what children reach and climb; say whether children live or visit here</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: was Kinder erreichen und beklettern; angeben, ob Kinder hier wohnen oder zu Besuch sind</translation>
   </message>
   <message>
    <source>not checked: what screws hold in {0}: {1}; {2}{3}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: was Schrauben in {0} halten: {1}; {2}{3}</translation>
   </message>
   <message>
    <source>not checked: what the screws hold in, since the wall is not known; find out whether it is studs or masonry before you buy screws; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: worin die Schrauben halten, da die Wand nicht bekannt ist; vor dem Schraubenkauf herausfinden, ob es Ständer oder Mauerwerk ist; {0}</translation>
   </message>
   <message>
    <source>not checked: whether a child shut in gets air, since the closed volume is not given</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob ein eingeschlossenes Kind Luft bekommt, da das geschlossene Volumen nicht angegeben ist</translation>
   </message>
   <message>
    <source>not checked: whether a light in the closet keeps clear of what is stored; say what light there is and how far it is from the nearest storage space; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob eine Leuchte im Schrank Abstand zum Lagergut hat; angeben, welche Leuchte es ist und wie weit sie vom nächsten Lagerraum entfernt ist; {0}</translation>
   </message>
   <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob es mit offenen Schubladen kippt und ob der Untergrund es trägt; wiegen; {0}</translation>
   </message>
   <message>
    <source>not checked: whether the closet covers outlets, junction boxes, registers or alarms; look before you fasten it; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob der Schrank Steckdosen, Abzweigdosen, Lüftungsgitter oder Melder verdeckt; vor dem Befestigen nachsehen; {0}</translation>
   </message>
   <message>
    <source>not checked: whether the shelves carry what you will put on them, since that is not known; say what they are for</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob die Böden tragen, was daraufkommt, da das nicht bekannt ist; angeben, wofür sie sind</translation>
   </message>
   <message>
    <source>not checked: whether walls, trim or a reused piece carry paint from before 1978, which may hold lead; {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: ob Wände, Leisten oder ein wiederverwendetes Möbel Farbe von vor 1978 tragen, die Blei enthalten kann; {0}</translation>
   </message>
   <message>
    <source>not checked: who reaches it, since its height is not given</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: wer es erreicht, da seine Höhe nicht angegeben ist</translation>
   </message>
   <message>
    <source>not checked: {0} in the edges of {1}, for which nothing is published: glue it on as well, or screw it on through the sides</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0} in den Kanten von {1}, wofür nichts veröffentlicht ist: zusätzlich leimen oder durch die Seiten anschrauben</translation>
   </message>
   <message>
    <source>not checked: {0} is made for dry, heated rooms; ask its maker for figures in damp air, or take plywood or solid wood</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0} ist für trockene, beheizte Räume gemacht; den Hersteller nach Werten in feuchter Luft fragen oder Sperrholz oder Massivholz nehmen</translation>
   </message>
   <message>
    <source>not checked: {0}, and the wall is not known or not computed; {1}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0}, und die Wand ist nicht bekannt oder nicht berechnet; {1}</translation>
   </message>
   <message>
    <source>not checked: {0}, and whether a stud lies behind it is not known: find one, and put every screw into it; {1}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0}, und ob ein Ständer dahinter liegt, ist nicht bekannt: einen suchen und jede Schraube hineinsetzen; {1}</translation>
   </message>
   <message>
    <source>not checked: {0}: {1}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0}: {1}</translation>
   </message>
   <message>
    <source>not checked: {0}: {1}; {2}</source>
-   <translation type="unfinished" />
+   <translation>nicht geprüft: {0}: {1}; {2}</translation>
   </message>
   <message>
    <source>not measured, so taken for granted: {0}</source>
-   <translation type="unfinished" />
+   <translation>nicht gemessen, daher vorausgesetzt: {0}</translation>
+  </message>
+  <message>
+   <source>not planned</source>
+   <translation>nicht geplant</translation>
+  </message>
+  <message>
+   <source>not written</source>
+   <translation>nicht geschrieben</translation>
   </message>
   <message>
    <source>notch</source>
-   <translation type="unfinished" />
+   <translation>Ausklinkung</translation>
   </message>
   <message>
    <source>nothing checks a reading, so that a wrong one would not show: {0}</source>
-   <translation type="unfinished" />
+   <translation>nichts prüft einen Messwert, sodass ein falscher nicht auffiele: {0}</translation>
+  </message>
+  <message>
+   <source>nothing found</source>
+   <translation>nichts gefunden</translation>
   </message>
   <message>
    <source>nothing is there to be drilled</source>
-   <translation type="unfinished" />
+   <translation>nichts ist zu bohren</translation>
   </message>
   <message>
    <source>nothing keeps the carcass square or takes the screws into the wall; add a back or cleats</source>
-   <translation type="unfinished" />
+   <translation>nichts hält den Korpus winklig oder nimmt die Schrauben in die Wand auf; eine Rückwand oder Tragleisten hinzufügen</translation>
+  </message>
+  <message>
+   <source>nothing to cut</source>
+   <translation>nichts zu schneiden</translation>
   </message>
   <message>
    <source>number of fronts</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Fronten</translation>
   </message>
   <message>
    <source>number of grooves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Nuten</translation>
   </message>
   <message>
    <source>number of hinges</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Scharniere</translation>
   </message>
   <message>
    <source>number of leaves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Flügel</translation>
   </message>
   <message>
    <source>number of shelves</source>
-   <translation type="unfinished" />
+   <translation>Anzahl der Böden</translation>
   </message>
   <message>
    <source>oak pole</source>
-   <translation type="unfinished" />
+   <translation>Eichen-Rundstab</translation>
   </message>
   <message>
    <source>of bare lengths</source>
-   <translation type="unfinished" />
+   <translation>an rohen Längen</translation>
   </message>
   <message>
    <source>of the length</source>
-   <translation type="unfinished" />
+   <translation>der Länge</translation>
   </message>
   <message>
    <source>of the sheets given here</source>
-   <translation type="unfinished" />
+   <translation>der hier angegebenen Platten</translation>
   </message>
   <message>
    <source>offcut</source>
-   <translation type="unfinished" />
+   <translation>Reststück</translation>
   </message>
   <message>
    <source>offcut {0}</source>
-   <translation type="unfinished" />
+   <translation>Reststück {0}</translation>
   </message>
   <message>
    <source>offcuts</source>
-   <translation type="unfinished" />
+   <translation>Reststücke</translation>
   </message>
   <message>
    <source>on carpet, a child on {0}</source>
-   <translation type="unfinished" />
+   <translation>auf Teppich, ein Kind auf {0}</translation>
   </message>
   <message>
    <source>on cleats</source>
-   <translation type="unfinished" />
+   <translation>auf Tragleisten</translation>
   </message>
   <message>
    <source>on pins</source>
-   <translation type="unfinished" />
+   <translation>auf Bodenträgern</translation>
   </message>
   <message>
    <source>on top of its supports</source>
-   <translation type="unfinished" />
+   <translation>auf seinen Stützen</translation>
   </message>
   <message>
    <source>one at hand</source>
-   <translation type="unfinished" />
+   <translation>eines vorhanden</translation>
   </message>
   <message>
    <source>one of these must be wrong, and the readings do not say which: {0}; measure them again{1}. Until then they count for little</source>
-   <translation type="unfinished" />
+   <translation>einer von diesen muss falsch sein, und die Messwerte sagen nicht, welcher: {0}; neu messen{1}. Bis dahin zählen sie wenig</translation>
   </message>
   <message>
    <source>only the smallest unit may have a fraction; {0}</source>
-   <translation type="unfinished" />
+   <translation>nur die kleinste Einheit darf einen Bruch haben; {0}</translation>
   </message>
   <message>
    <source>open lamps and pendants set clothes on fire and are not allowed in closets: have an enclosed one fitted; {0}</source>
-   <translation type="unfinished" />
+   <translation>offene Lampen und Pendelleuchten setzen Kleidung in Brand und sind in Schränken nicht erlaubt: eine geschlossene einbauen lassen; {0}</translation>
   </message>
   <message>
    <source>open or partly enclosed lamp, or pendant</source>
-   <translation type="unfinished" />
+   <translation>offene oder teilweise geschlossene Lampe, oder Pendelleuchte</translation>
   </message>
   <message>
    <source>opening {0}, inside {1}</source>
-   <translation type="unfinished" />
+   <translation>Öffnung {0}, innen {1}</translation>
   </message>
   <message>
    <source>opens only {0}°, then {1} is in the way</source>
-   <translation type="unfinished" />
+   <translation>öffnet nur {0}°, dann ist {1} im Weg</translation>
+  </message>
+  <message>
+   <source>option --length</source>
+   <translation>Option --length</translation>
   </message>
   <message>
    <source>option --offcut</source>
-   <translation type="unfinished" />
+   <translation>Option --offcut</translation>
   </message>
   <message>
    <source>option --sheet</source>
-   <translation type="unfinished" />
+   <translation>Option --sheet</translation>
   </message>
   <message>
    <source>option --stages</source>
-   <translation type="unfinished" />
+   <translation>Option --stages</translation>
   </message>
   <message>
    <source>option --{0}</source>
-   <translation type="unfinished" />
+   <translation>Option --{0}</translation>
   </message>
   <message>
    <source>or put a leg under midspan</source>
-   <translation type="unfinished" />
+   <translation>oder ein Bein unter die Feldmitte setzen</translation>
   </message>
   <message>
    <source>out of date</source>
-   <translation type="unfinished" />
+   <translation>veraltet</translation>
   </message>
   <message>
    <source>outlets and boxes must stay within reach, no breaker panel may be in a clothes closet, and no register or alarm may be covered: cut the back out around them, or have them moved; {0}</source>
-   <translation type="unfinished" />
+   <translation>Steckdosen und Dosen müssen erreichbar bleiben, in einem Kleiderschrank darf kein Stromverteiler sein, und kein Lüftungsgitter oder Melder darf verdeckt werden: die Rückwand darum ausschneiden oder sie versetzen lassen; {0}</translation>
   </message>
   <message>
    <source>over the opening</source>
-   <translation type="unfinished" />
+   <translation>über der Öffnung</translation>
   </message>
   <message>
    <source>over the sides</source>
-   <translation type="unfinished" />
+   <translation>über den Seiten</translation>
   </message>
   <message>
    <source>over-the-top shelf</source>
-   <translation type="unfinished" />
+   <translation>Boden über den Korpussen</translation>
   </message>
   <message>
    <source>overhang at the ends</source>
-   <translation type="unfinished" />
+   <translation>Überstand an den Enden</translation>
   </message>
   <message>
    <source>overhang at the top</source>
-   <translation type="unfinished" />
+   <translation>Überstand oben</translation>
   </message>
   <message>
    <source>overlap of a moulding</source>
-   <translation type="unfinished" />
+   <translation>Überdeckung einer Leiste</translation>
   </message>
   <message>
    <source>overlay at the {0}</source>
-   <translation type="unfinished" />
+   <translation>Auflage {0}</translation>
   </message>
   <message>
    <source>overlay of the fronts</source>
-   <translation type="unfinished" />
+   <translation>Auflage der Fronten</translation>
   </message>
   <message>
    <source>pack out the gap behind it solidly, and put its screws into studs; or blocking between the studs, or a side panel under the shelf; {0}</source>
-   <translation type="unfinished" />
+   <translation>den Spalt dahinter fest ausfüttern und die Schrauben in Ständer setzen; oder Querhölzer zwischen den Ständern, oder eine Seite unter dem Boden; {0}</translation>
   </message>
   <message>
    <source>paint from before 1978 may hold lead: have it tested before you sand, saw, scrape or heat it; keep children away; in a home that is let, certified firms only above 6 ft² a room; {0}</source>
-   <translation type="unfinished" />
+   <translation>Farbe von vor 1978 kann Blei enthalten: prüfen lassen, bevor sie geschliffen, gesägt, geschabt oder erhitzt wird; Kinder fernhalten; in vermieteten Wohnungen ab mehr als 6 ft² je Raum nur zertifizierte Firmen; {0}</translation>
   </message>
   <message>
    <source>panel</source>
-   <translation type="unfinished" />
+   <translation>Platte</translation>
   </message>
   <message>
    <source>panel at the {0}</source>
-   <translation type="unfinished" />
+   <translation>Platte {0}</translation>
   </message>
   <message>
    <source>panel {0}</source>
-   <translation type="unfinished" />
+   <translation>Platte {0}</translation>
   </message>
   <message>
    <source>part</source>
-   <translation type="unfinished" />
+   <translation>Teil</translation>
   </message>
   <message>
    <source>part list</source>
-   <translation type="unfinished" />
+   <translation>Teileliste</translation>
   </message>
   <message>
    <source>part {0}</source>
-   <translation type="unfinished" />
+   <translation>Teil {0}</translation>
   </message>
   <message>
    <source>part {0} is not on any sheet</source>
-   <translation type="unfinished" />
+   <translation>Teil {0} ist auf keiner Platte</translation>
   </message>
   <message>
    <source>part {0} is not wanted</source>
-   <translation type="unfinished" />
+   <translation>Teil {0} wird nicht gebraucht</translation>
   </message>
   <message>
    <source>part {0} is placed twice</source>
-   <translation type="unfinished" />
+   <translation>Teil {0} ist zweimal gelegt</translation>
   </message>
   <message>
    <source>part {0} is placed {1} times</source>
-   <translation type="unfinished" />
+   <translation>Teil {0} ist {1}-mal gelegt</translation>
   </message>
   <message>
    <source>particleboard: {0}</source>
-   <translation type="unfinished" />
+   <translation>Spanplatte: {0}</translation>
   </message>
   <message>
    <source>parts</source>
-   <translation type="unfinished" />
+   <translation>Teile</translation>
   </message>
   <message>
    <source>parts {0} wide, {1}</source>
-   <translation type="unfinished" />
+   <translation>Teile {0} breit, {1}</translation>
   </message>
   <message>
    <source>passes to {0} between supports</source>
-   <translation type="unfinished" />
+   <translation>besteht bis {0} zwischen Stützen</translation>
   </message>
   <message>
    <source>past the side</source>
-   <translation type="unfinished" />
+   <translation>über die Seite hinaus</translation>
   </message>
   <message>
    <source>piece {0}</source>
-   <translation type="unfinished" />
+   <translation>Stück {0}</translation>
   </message>
   <message>
    <source>pieces</source>
-   <translation type="unfinished" />
+   <translation>Stücke</translation>
   </message>
   <message>
    <source>pine pole</source>
-   <translation type="unfinished" />
+   <translation>Kiefern-Rundstab</translation>
   </message>
   <message>
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>Ort</translation>
   </message>
   <message>
    <source>place of a load</source>
-   <translation type="unfinished" />
+   <translation>Ort einer Last</translation>
   </message>
   <message>
    <source>place of the {0}</source>
-   <translation type="unfinished" />
+   <translation>Ort {0}</translation>
   </message>
   <message>
    <source>plan</source>
-   <translation type="unfinished" />
+   <translation>Plan</translation>
   </message>
   <message>
    <source>plan again with the wider kerf</source>
-   <translation type="unfinished" />
+   <translation>mit der breiteren Schnittfuge neu planen</translation>
   </message>
   <message>
    <source>plan of lengths</source>
-   <translation type="unfinished" />
+   <translation>Längenplan</translation>
   </message>
   <message>
    <source>plan the sheets again first</source>
-   <translation type="unfinished" />
+   <translation>zuerst die Platten neu planen</translation>
   </message>
   <message>
    <source>plan the sheets first</source>
-   <translation type="unfinished" />
+   <translation>zuerst die Platten planen</translation>
   </message>
   <message>
    <source>plaster on lath</source>
-   <translation type="unfinished" />
+   <translation>Putz auf Latten</translation>
   </message>
   <message>
    <source>play of a loose shelf</source>
-   <translation type="unfinished" />
+   <translation>Spiel eines verstellbaren Bodens</translation>
   </message>
   <message>
    <source>pocket screws</source>
-   <translation type="unfinished" />
+   <translation>Taschenschrauben</translation>
   </message>
   <message>
    <source>ponderosa pine: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>Gelbkiefer: Wood Handbook FPL-GTR-282 Table 5-3b, ASTM D245 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>position</source>
-   <translation type="unfinished" />
+   <translation>Lage</translation>
   </message>
   <message>
    <source>price</source>
-   <translation type="unfinished" />
+   <translation>Preis</translation>
   </message>
   <message>
    <source>prices are invented: enter your own, with their currency, in your catalogue</source>
-   <translation type="unfinished" />
+   <translation>Preise sind erfunden: eigene mit ihrer Währung im eigenen Katalog eingeben</translation>
   </message>
   <message>
    <source>pulls</source>
-   <translation type="unfinished" />
+   <translation>Griffe</translation>
   </message>
   <message>
    <source>put a survey into the closet's group</source>
-   <translation type="unfinished" />
+   <translation>ein Aufmaß in die Gruppe des Einbauschranks setzen</translation>
   </message>
   <message>
    <source>put it into the group of a closet</source>
-   <translation type="unfinished" />
+   <translation>in die Gruppe eines Einbauschranks setzen</translation>
   </message>
   <message>
    <source>python3 -m closetbench layout</source>
-   <translation type="unfinished" />
+   <translation>python3 -m closetbench layout</translation>
   </message>
   <message>
    <source>quantity</source>
-   <translation type="unfinished" />
+   <translation>Menge</translation>
+  </message>
+  <message>
+   <source>quarter round</source>
+   <translation>Viertelstab</translation>
   </message>
   <message>
    <source>rail bearer</source>
-   <translation type="unfinished" />
+   <translation>Querholzauflager</translation>
   </message>
   <message>
    <source>rail {0}</source>
-   <translation type="unfinished" />
+   <translation>Querfries {0}</translation>
   </message>
   <message>
    <source>rails</source>
-   <translation type="unfinished" />
+   <translation>Querfriese</translation>
   </message>
   <message>
    <source>reaches past the envelope at the {0}: take less overhang, or have the stile scribed to the wall</source>
-   <translation type="unfinished" />
+   <translation>reicht {0} über den Einbauraum hinaus: weniger Überstand nehmen oder den Längsfries an die Wand anpassen</translation>
   </message>
   <message>
    <source>reaches {0} past the last thing that carries it: put a cleat or an upright under its end</source>
-   <translation type="unfinished" />
+   <translation>reicht {0} über das Letzte hinaus, was ihn trägt: eine Tragleiste oder Stütze unter sein Ende setzen</translation>
   </message>
   <message>
    <source>readings</source>
-   <translation type="unfinished" />
+   <translation>Messwerte</translation>
+  </message>
+  <message>
+   <source>readings that do not agree</source>
+   <translation>Messwerte, die nicht übereinstimmen</translation>
   </message>
   <message>
    <source>rear face of a loose shelf's lip</source>
-   <translation type="unfinished" />
+   <translation>Hinterfläche der Lippe eines verstellbaren Bodens</translation>
   </message>
   <message>
    <source>rear kick board</source>
-   <translation type="unfinished" />
+   <translation>hintere Sockelblende</translation>
   </message>
   <message>
    <source>rear post</source>
-   <translation type="unfinished" />
+   <translation>hinterer Pfosten</translation>
   </message>
   <message>
    <source>recessed, enclosed lamp or LED</source>
-   <translation type="unfinished" />
+   <translation>eingelassene, geschlossene Lampe oder LED</translation>
   </message>
   <message>
    <source>recessed, fluorescent</source>
-   <translation type="unfinished" />
+   <translation>eingelassene Leuchtstofflampe</translation>
   </message>
   <message>
    <source>reserved</source>
-   <translation type="unfinished" />
+   <translation>reserviert</translation>
   </message>
   <message>
    <source>resolution</source>
-   <translation type="unfinished" />
+   <translation>Auflösung</translation>
   </message>
   <message>
    <source>resolution of the readings</source>
-   <translation type="unfinished" />
+   <translation>Auflösung der Messwerte</translation>
   </message>
   <message>
    <source>rest {0}</source>
-   <translation type="unfinished" />
+   <translation>Rest {0}</translation>
   </message>
   <message>
    <source>return at the left of the opening</source>
-   <translation type="unfinished" />
+   <translation>Wandstück links der Öffnung</translation>
   </message>
   <message>
    <source>return at the left of the opening, high</source>
-   <translation type="unfinished" />
+   <translation>Wandstück links der Öffnung, hoch</translation>
   </message>
   <message>
    <source>return at the right of the opening</source>
-   <translation type="unfinished" />
+   <translation>Wandstück rechts der Öffnung</translation>
   </message>
   <message>
    <source>return beside the opening</source>
-   <translation type="unfinished" />
+   <translation>Wandstück neben der Öffnung</translation>
   </message>
   <message>
    <source>right baseboard</source>
-   <translation type="unfinished" />
+   <translation>Sockelleiste rechts</translation>
   </message>
   <message>
    <source>right bow</source>
-   <translation type="unfinished" />
+   <translation>Wölbung rechts</translation>
   </message>
   <message>
    <source>right casing</source>
-   <translation type="unfinished" />
+   <translation>Bekleidung rechts</translation>
   </message>
   <message>
    <source>right end</source>
-   <translation type="unfinished" />
+   <translation>rechtes Ende</translation>
   </message>
   <message>
    <source>right return</source>
-   <translation type="unfinished" />
+   <translation>rechtes Wandstück</translation>
   </message>
   <message>
    <source>right side</source>
-   <translation type="unfinished" />
+   <translation>rechte Seite</translation>
   </message>
   <message>
    <source>right skew</source>
-   <translation type="unfinished" />
+   <translation>Schiefe rechts</translation>
   </message>
   <message>
    <source>right stile</source>
-   <translation type="unfinished" />
+   <translation>rechter Längsfries</translation>
   </message>
   <message>
    <source>right twist</source>
-   <translation type="unfinished" />
+   <translation>Verwindung rechts</translation>
   </message>
   <message>
    <source>right wall</source>
-   <translation type="unfinished" />
+   <translation>rechte Wand</translation>
   </message>
   <message>
    <source>rips and crosscuts</source>
-   <translation type="unfinished" />
+   <translation>Längs- und Querschnitte</translation>
   </message>
   <message>
    <source>rips only</source>
-   <translation type="unfinished" />
+   <translation>nur Längsschnitte</translation>
   </message>
   <message>
    <source>rise of the floor from front left to back right</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von vorn links nach hinten rechts</translation>
   </message>
   <message>
    <source>rise of the floor from front to back at the left</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von vorn nach hinten, links</translation>
   </message>
   <message>
    <source>rise of the floor from front to back at the right</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von vorn nach hinten, rechts</translation>
   </message>
   <message>
    <source>rise of the floor from left to right at the back</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links nach rechts, hinten</translation>
   </message>
   <message>
    <source>rise of the floor from left to right at the front</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links nach rechts, vorn</translation>
   </message>
   <message>
    <source>rise of the floor from left to the middle at the back</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links zur Mitte, hinten</translation>
   </message>
   <message>
    <source>rise of the floor from left to the middle at the front</source>
-   <translation type="unfinished" />
+   <translation>Anstieg des Bodens von links zur Mitte, vorn</translation>
   </message>
   <message>
    <source>rise of the lower edge</source>
-   <translation type="unfinished" />
+   <translation>Anstieg der Unterkante</translation>
   </message>
   <message>
    <source>rise of the upper edge</source>
-   <translation type="unfinished" />
+   <translation>Anstieg der Oberkante</translation>
   </message>
   <message>
    <source>round section</source>
-   <translation type="unfinished" />
+   <translation>Rundquerschnitt</translation>
   </message>
   <message>
    <source>rout with panel and straightedge clamped, against the bit's turn, in passes no deeper than half the bit's diameter; let the bit stop before you lift it; eyes and ears protected; the router's own manual comes first</source>
-   <translation type="unfinished" />
+   <translation>fräsen mit eingespannter Platte und Führungsschiene, gegen die Drehrichtung des Fräsers, in Durchgängen nicht tiefer als der halbe Fräserdurchmesser; den Fräser auslaufen lassen, bevor er abgehoben wird; Augen und Ohren geschützt; die Anleitung der Oberfräse geht vor</translation>
   </message>
   <message>
    <source>router bit</source>
-   <translation type="unfinished" />
+   <translation>Fräser</translation>
   </message>
   <message>
    <source>row</source>
-   <translation type="unfinished" />
+   <translation>Reihe</translation>
   </message>
   <message>
    <source>sags too much:</source>
-   <translation type="unfinished" />
+   <translation>hängt zu stark durch:</translation>
   </message>
   <message>
    <source>saw with the sheet held on both sides of the cut so that the kerf cannot close, the guard and the riving knife on, the blade just through, push sticks, nobody in line with the blade; eyes and ears protected; unplug before changing a blade; the saw's own manual comes first</source>
-   <translation type="unfinished" />
+   <translation>sägen mit beidseits des Schnitts gehaltener Platte, damit sich die Schnittfuge nicht schließen kann, Schutzhaube und Spaltkeil montiert, das Blatt knapp durch die Platte, Schiebestöcke, niemand in der Linie des Blatts; Augen und Ohren geschützt; vor dem Blattwechsel den Stecker ziehen; die Anleitung der Säge geht vor</translation>
   </message>
   <message>
    <source>saw {0}</source>
-   <translation type="unfinished" />
+   <translation>Säge {0}</translation>
   </message>
   <message>
    <source>say the unit of {0}; {1}</source>
-   <translation type="unfinished" />
+   <translation>die Einheit von {0} angeben; {1}</translation>
   </message>
   <message>
    <source>say which board they are in</source>
-   <translation type="unfinished" />
+   <translation>angeben, in welcher Platte sie sind</translation>
   </message>
   <message>
    <source>says no {0}: {1}</source>
-   <translation type="unfinished" />
+   <translation>sagt kein {0}: {1}</translation>
   </message>
   <message>
    <source>screws through its cleats</source>
-   <translation type="unfinished" />
+   <translation>Schrauben durch seine Tragleisten</translation>
   </message>
   <message>
    <source>scribe allowance</source>
-   <translation type="unfinished" />
+   <translation>Anpasszugabe</translation>
   </message>
   <message>
    <source>scribed to the floor</source>
-   <translation type="unfinished" />
+   <translation>an den Boden angepasst</translation>
   </message>
   <message>
    <source>search, for each material</source>
-   <translation type="unfinished" />
+   <translation>Suche, je Material</translation>
   </message>
   <message>
    <source>seconds more for simpler cutting (as --seconds)</source>
-   <translation type="unfinished" />
+   <translation>weitere Sekunden für einfacheren Zuschnitt (wie --seconds)</translation>
   </message>
   <message>
    <source>section</source>
-   <translation type="unfinished" />
+   <translation>Schnitt</translation>
   </message>
   <message>
    <source>set the hinges so that their axis is plumb, or the door swings by itself</source>
-   <translation type="unfinished" />
+   <translation>die Scharniere so setzen, dass ihre Achse lotrecht ist, sonst schwingt die Tür von selbst</translation>
   </message>
   <message>
    <source>set the rails upright ({0} high, not {1}), </source>
-   <translation type="unfinished" />
+   <translation>die Rahmenhölzer hochkant setzen ({0} hoch, nicht {1}), </translation>
   </message>
   <message>
    <source>setback of a loose shelf</source>
-   <translation type="unfinished" />
+   <translation>Rücksprung eines verstellbaren Bodens</translation>
   </message>
   <message>
    <source>shallower legs, longer screws, or a leg under its front</source>
-   <translation type="unfinished" />
+   <translation>weniger tiefe Schenkel, längere Schrauben oder ein Bein unter der Vorderseite</translation>
   </message>
   <message>
    <source>sheet size</source>
-   <translation type="unfinished" />
+   <translation>Plattengröße</translation>
   </message>
   <message>
    <source>sheet {0}</source>
-   <translation type="unfinished" />
+   <translation>Platte {0}</translation>
   </message>
   <message>
    <source>sheet {0} is not in stock</source>
-   <translation type="unfinished" />
+   <translation>Platte {0} ist nicht auf Lager</translation>
   </message>
   <message>
    <source>sheet {0} is used {1} times, there are {2}</source>
-   <translation type="unfinished" />
+   <translation>Platte {0} ist {1}-mal verwendet, vorhanden sind {2}</translation>
   </message>
   <message>
    <source>sheet {0} of {1}</source>
-   <translation type="unfinished" />
+   <translation>Platte {0} von {1}</translation>
   </message>
   <message>
    <source>sheet {0}, {1} wide, gives {2} strip{3} of {4} and {5} are left{6}; at {7} or less it gives {8}{9}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>sheets</source>
-   <translation type="unfinished" />
+   <translation>Platte {0}, {1} breit, ergibt {2} Streifen{3} von {4} und {5} bleiben übrig{6}; bei {7} oder weniger ergibt sie {8}{9}</translation>
   </message>
   <message>
    <source>sheets in stock</source>
-   <translation type="unfinished" />
+   <translation>Platten auf Lager</translation>
   </message>
   <message>
    <source>sheets that can be bought</source>
-   <translation type="unfinished" />
+   <translation>Platten, die gekauft werden können</translation>
   </message>
   <message>
    <source>shelf load</source>
-   <translation type="unfinished" />
+   <translation>Bodenlast</translation>
   </message>
   <message>
    <source>shelf pin holes</source>
-   <translation type="unfinished" />
+   <translation>Bodenträgerlöcher</translation>
   </message>
   <message>
    <source>shelf pins</source>
-   <translation type="unfinished" />
+   <translation>Bodenträger</translation>
   </message>
   <message>
    <source>shelf {0}</source>
-   <translation type="unfinished" />
+   <translation>Boden {0}</translation>
   </message>
   <message>
    <source>shelf {0} back cleat</source>
-   <translation type="unfinished" />
+   <translation>Boden {0} hintere Tragleiste</translation>
   </message>
   <message>
    <source>shelf {0} side cleat</source>
-   <translation type="unfinished" />
+   <translation>Boden {0} seitliche Tragleiste</translation>
   </message>
   <message>
    <source>shelves lie level on both sides, so the second cannot be fastened straight through the divider: let shelves into grooves, carry them on cleats or set them off</source>
-   <translation type="unfinished" />
+   <translation>Böden liegen beidseits auf gleicher Höhe, sodass der zweite nicht gerade durch die Mittelseite befestigt werden kann: Böden in Nuten einlassen, auf Tragleisten legen oder versetzen</translation>
   </message>
   <message>
    <source>shelves to their cleats</source>
-   <translation type="unfinished" />
+   <translation>Böden an ihre Tragleisten</translation>
   </message>
   <message>
    <source>shim the slides plumb and parallel</source>
-   <translation type="unfinished" />
+   <translation>die Auszüge lotrecht und parallel unterlegen</translation>
   </message>
   <message>
    <source>shimmed under its cross members alone, each field of it carries {0} with all shelves full over {1}</source>
-   <translation type="unfinished" />
+   <translation>nur unter den Querhölzern unterlegt, trägt jedes Feld davon {0} bei allen vollen Böden über {1}</translation>
   </message>
   <message>
    <source>shims under the rails between the cross members too, closer cross members, or a higher base</source>
-   <translation type="unfinished" />
+   <translation>auch Unterlagen unter den Rahmenhölzern zwischen den Querhölzern, engere Querhölzer oder ein höherer Sockel</translation>
   </message>
   <message>
    <source>shoe shelf</source>
-   <translation type="unfinished" />
+   <translation>Schuhboden</translation>
   </message>
   <message>
    <source>shop</source>
-   <translation type="unfinished" />
+   <translation>Werkstatt</translation>
   </message>
   <message>
    <source>simply supported</source>
-   <translation type="unfinished" />
+   <translation>frei aufliegend</translation>
   </message>
   <message>
    <source>sitters</source>
-   <translation type="unfinished" />
+   <translation>Sitzende</translation>
   </message>
   <message>
    <source>size</source>
-   <translation type="unfinished" />
+   <translation>Größe</translation>
   </message>
   <message>
    <source>sizes and grooves use the nominal {0}, but boards sold as that may be {1}: measure the sheets before cutting and enter the thickness</source>
-   <translation type="unfinished" />
+   <translation>Maße und Nuten rechnen mit dem Nennmaß {0}, aber so verkaufte Platten können {1} sein: Platten vor dem Schneiden messen und die Dicke eingeben</translation>
   </message>
   <message>
    <source>skin under a blind hole</source>
-   <translation type="unfinished" />
+   <translation>Resthaut unter einem Sackloch</translation>
   </message>
   <message>
    <source>slide bearer</source>
-   <translation type="unfinished" />
+   <translation>Auszugsträger</translation>
   </message>
   <message>
    <source>slide length</source>
-   <translation type="unfinished" />
+   <translation>Auszugslänge</translation>
   </message>
   <message>
    <source>small table saw</source>
-   <translation type="unfinished" />
+   <translation>kleine Tischkreissäge</translation>
   </message>
   <message>
    <source>solid lumber</source>
-   <translation type="unfinished" />
+   <translation>Massivholz</translation>
   </message>
   <message>
    <source>solid wood: it swells and shrinks by about {0} across the grain between winter and summer; fasten it firmly at one edge only and leave room at the other</source>
-   <translation type="unfinished" />
+   <translation>Massivholz: es quillt und schwindet quer zur Faser zwischen Winter und Sommer um etwa {0}; nur an einer Kante fest befestigen und an der anderen Raum lassen</translation>
   </message>
   <message>
    <source>spacing of the base's cross members</source>
-   <translation type="unfinished" />
+   <translation>Abstand der Sockel-Querhölzer</translation>
   </message>
   <message>
    <source>span over</source>
-   <translation type="unfinished" />
+   <translation>Spannweite über</translation>
   </message>
   <message>
    <source>spans to {0} pass</source>
-   <translation type="unfinished" />
+   <translation>Spannweiten bis {0} bestehen</translation>
   </message>
   <message>
    <source>specific gravity</source>
-   <translation type="unfinished" />
+   <translation>Rohdichtezahl</translation>
   </message>
   <message>
    <source>split its {0} into pieces of {1} or less</source>
-   <translation type="unfinished" />
+   <translation>{0} davon in Stücke von {1} oder weniger teilen</translation>
   </message>
   <message>
    <source>stages</source>
-   <translation type="unfinished" />
+   <translation>Stufen</translation>
   </message>
   <message>
    <source>stands for none given; write another value</source>
-   <translation type="unfinished" />
+   <translation>steht für keine Angabe; einen anderen Wert schreiben</translation>
   </message>
   <message>
    <source>stands in {0}</source>
-   <translation type="unfinished" />
+   <translation>steht in {0}</translation>
   </message>
   <message>
    <source>stands out in front of the envelope: make the carcass shallower, or have it lie over the wall beside the opening on purpose</source>
-   <translation type="unfinished" />
+   <translation>steht vor dem Einbauraum vor: den Korpus weniger tief machen oder ihn bewusst über die Wand neben der Öffnung liegen lassen</translation>
   </message>
   <message>
    <source>start above the compartment's floor</source>
-   <translation type="unfinished" />
+   <translation>Beginn über dem Boden des Fachs</translation>
   </message>
   <message>
    <source>statics; {0}</source>
-   <translation type="unfinished" />
+   <translation>Statik; {0}</translation>
   </message>
   <message>
    <source>steel studs</source>
-   <translation type="unfinished" />
+   <translation>Stahlständer</translation>
   </message>
   <message>
    <source>steel tube</source>
-   <translation type="unfinished" />
+   <translation>Stahlrohr</translation>
   </message>
   <message>
    <source>step of the groove depth</source>
-   <translation type="unfinished" />
+   <translation>Schritt der Nuttiefe</translation>
   </message>
   <message>
    <source>stiffness</source>
-   <translation type="unfinished" />
+   <translation>Steifigkeit</translation>
   </message>
   <message>
    <source>stock length</source>
-   <translation type="unfinished" />
+   <translation>Lagerlänge</translation>
   </message>
   <message>
    <source>stock length {0}</source>
-   <translation type="unfinished" />
+   <translation>Lagerlänge {0}</translation>
   </message>
   <message>
    <source>stock lengths</source>
-   <translation type="unfinished" />
+   <translation>Lagerlängen</translation>
   </message>
   <message>
    <source>stop {0}</source>
-   <translation type="unfinished" />
+   <translation>Anschlag {0}</translation>
   </message>
   <message>
    <source>stops</source>
-   <translation type="unfinished" />
+   <translation>Anschläge</translation>
   </message>
   <message>
    <source>stops to shoe shelves</source>
-   <translation type="unfinished" />
+   <translation>Anschläge an Schuhböden</translation>
   </message>
   <message>
    <source>store cuts</source>
-   <translation type="unfinished" />
+   <translation>Schnitte beim Händler</translation>
   </message>
   <message>
    <source>store panel saw</source>
-   <translation type="unfinished" />
+   <translation>Plattensäge des Händlers</translation>
   </message>
   <message>
    <source>straight through the opening</source>
-   <translation type="unfinished" />
+   <translation>gerade durch die Öffnung</translation>
   </message>
   <message>
    <source>straightedge saw</source>
-   <translation type="unfinished" />
+   <translation>Säge mit Führungsschiene</translation>
   </message>
   <message>
    <source>strip behind the lid</source>
-   <translation type="unfinished" />
+   <translation>Streifen hinter dem Deckel</translation>
   </message>
   <message>
    <source>stud spacing</source>
-   <translation type="unfinished" />
+   <translation>Ständerabstand</translation>
   </message>
   <message>
    <source>style</source>
-   <translation type="unfinished" />
+   <translation>Format</translation>
   </message>
   <message>
    <source>sum of the bay widths</source>
-   <translation type="unfinished" />
+   <translation>Summe der Feldbreiten</translation>
   </message>
   <message>
    <source>supports</source>
-   <translation type="unfinished" />
+   <translation>Stützen</translation>
   </message>
   <message>
    <source>supports at most {0} apart: {1} between the ends</source>
-   <translation type="unfinished" />
+   <translation>Stützen höchstens {0} auseinander: {1} zwischen den Enden</translation>
   </message>
   <message>
    <source>surface, enclosed lamp or LED</source>
-   <translation type="unfinished" />
+   <translation>aufgesetzte, geschlossene Lampe oder LED</translation>
   </message>
   <message>
    <source>surface, fluorescent</source>
-   <translation type="unfinished" />
+   <translation>aufgesetzte Leuchtstofflampe</translation>
   </message>
   <message>
    <source>survey</source>
-   <translation type="unfinished" />
+   <translation>Aufmaß</translation>
   </message>
   <message>
    <source>table</source>
-   <translation type="unfinished" />
+   <translation>Tabelle</translation>
   </message>
   <message>
    <source>table saw</source>
-   <translation type="unfinished" />
+   <translation>Tischkreissäge</translation>
   </message>
   <message>
    <source>take a second person along, or let the store cut more</source>
-   <translation type="unfinished" />
+   <translation>eine zweite Person mitnehmen oder den Händler mehr schneiden lassen</translation>
   </message>
   <message>
    <source>take higher rails, </source>
-   <translation type="unfinished" />
+   <translation>höhere Rahmenhölzer nehmen, </translation>
   </message>
   <message>
    <source>taken as heavy softwood: not known</source>
-   <translation type="unfinished" />
+   <translation>als schweres Nadelholz angenommen: nicht bekannt</translation>
   </message>
   <message>
    <source>taken to be straight, since no reading would show it: no {0}; hold a straightedge to them, or take the readings half way that the survey sheet asks for</source>
-   <translation type="unfinished" />
+   <translation>als gerade angenommen, da kein Messwert es zeigen würde: kein {0}; eine Richtlatte anhalten oder die Messwerte auf halbem Weg nehmen, nach denen das Aufmaßblatt fragt</translation>
   </message>
   <message>
    <source>takes the place of the list's own</source>
-   <translation type="unfinished" />
+   <translation>tritt an die Stelle des in der Liste stehenden</translation>
   </message>
   <message>
    <source>takes the same space as {0}: move one of them or make it smaller</source>
-   <translation type="unfinished" />
+   <translation>nimmt denselben Raum ein wie {0}: eines davon versetzen oder kleiner machen</translation>
   </message>
   <message>
    <source>takes three people</source>
-   <translation type="unfinished" />
+   <translation>braucht drei Personen</translation>
   </message>
   <message>
    <source>takes two people</source>
-   <translation type="unfinished" />
+   <translation>braucht zwei Personen</translation>
   </message>
   <message>
    <source>taper of the {0}</source>
-   <translation type="unfinished" />
+   <translation>Schräge {0}</translation>
   </message>
   <message>
    <source>tapers</source>
-   <translation type="unfinished" />
+   <translation>Schrägen</translation>
   </message>
   <message>
    <source>text</source>
-   <translation type="unfinished" />
+   <translation>Text</translation>
   </message>
   <message>
    <source>the back wall is plumb</source>
-   <translation type="unfinished" />
+   <translation>die Rückwand ist lotrecht</translation>
   </message>
   <message>
    <source>the boring for the {0} is common practice: compare it with the sheet of the hinge in hand, and bore a trial piece first</source>
-   <translation type="unfinished" />
+   <translation>die Bohrung für {0} ist übliche Praxis: mit dem Blatt des vorliegenden Scharniers vergleichen und zuerst ein Probestück bohren</translation>
   </message>
   <message>
    <source>the cleats are too small for the screws into the wall</source>
-   <translation type="unfinished" />
+   <translation>die Tragleisten sind zu klein für die Schrauben in die Wand</translation>
   </message>
   <message>
    <source>the closet is as square in plan at the left as at the right</source>
-   <translation type="unfinished" />
+   <translation>der Schrank ist im Grundriss links so winklig wie rechts</translation>
   </message>
   <message>
    <source>the comma can be read in two ways; type {0} or {1}</source>
-   <translation type="unfinished" />
+   <translation>das Komma lässt sich auf zwei Arten lesen; {0} oder {1} eingeben</translation>
   </message>
   <message>
    <source>the design value is for the weakest twentieth of the grade, over 2.1 (ASTM D245)</source>
-   <translation type="unfinished" />
+   <translation>der Bemessungswert gilt für das schwächste Zwanzigstel der Sorte, geteilt durch 2.1 (ASTM D245)</translation>
   </message>
   <message>
    <source>the drawers pull out {0} of {1}; the rear stays inside</source>
-   <translation type="unfinished" />
+   <translation>die Schubladen kommen {0} von {1} heraus; der hintere Teil bleibt innen</translation>
   </message>
   <message>
    <source>the fence at {0} mm is not where the kerf is</source>
-   <translation type="unfinished" />
+   <translation>der Anschlag bei {0} mm ist nicht, wo die Schnittfuge ist</translation>
   </message>
   <message>
    <source>the figures of the {0} are no maker's: enter the sheet of the slide in hand as a class of your own before cutting</source>
-   <translation type="unfinished" />
+   <translation>die Werte von {0} sind von keinem Hersteller: das Blatt des vorliegenden Auszugs vor dem Zuschnitt als eigene Klasse eingeben</translation>
   </message>
   <message>
    <source>the file holds [[offcut]] tables only</source>
-   <translation type="unfinished" />
+   <translation>die Datei enthält nur Tabellen [[offcut]]</translation>
   </message>
   <message>
    <source>the first line names the columns</source>
-   <translation type="unfinished" />
+   <translation>die erste Zeile benennt die Spalten</translation>
   </message>
   <message>
    <source>the first names columns: {0}</source>
-   <translation type="unfinished" />
+   <translation>die erste benennt Spalten: {0}</translation>
   </message>
   <message>
    <source>the floor falls too far to be shimmed: scribe the base frame to it</source>
-   <translation type="unfinished" />
+   <translation>der Boden fällt zu stark ab, um zu unterlegen: den Sockelrahmen an ihn anpassen</translation>
   </message>
   <message>
    <source>the floor is level from front to back</source>
-   <translation type="unfinished" />
+   <translation>der Boden ist von vorn nach hinten waagerecht</translation>
   </message>
   <message>
    <source>the floor is level from left to right</source>
-   <translation type="unfinished" />
+   <translation>der Boden ist von links nach rechts waagerecht</translation>
   </message>
   <message>
    <source>the fraction after a whole number must be under 1; {0}</source>
-   <translation type="unfinished" />
+   <translation>der Bruch nach einer ganzen Zahl muss unter 1 sein; {0}</translation>
   </message>
   <message>
    <source>the front edge of a shelf</source>
-   <translation type="unfinished" />
+   <translation>die Vorderkante eines Bodens</translation>
   </message>
   <message>
    <source>the front edges show the raw core of {0}; choose an edge band</source>
-   <translation type="unfinished" />
+   <translation>die Vorderkanten zeigen den rohen Kern von {0}; eine Kante wählen</translation>
   </message>
   <message>
    <source>the front of an open drawer</source>
-   <translation type="unfinished" />
+   <translation>die Front einer offenen Schublade</translation>
   </message>
   <message>
    <source>the gap at the {0} is wider than a scribed filler usually covers</source>
-   <translation type="unfinished" />
+   <translation>der Spalt {0} ist breiter, als eine angepasste Passleiste üblich abdeckt</translation>
+  </message>
+  <message>
+   <source>the gap between the shelf and the walls is wider than the quarter rounds: scribe it to the walls, or name a larger one</source>
+   <translation>der Spalt zwischen dem Boden und den Wänden ist breiter als die Viertelstäbe: an die Wände anpassen oder einen größeren nennen</translation>
   </message>
   <message>
    <source>the gap under the base is wider than the quarter rounds: scribe the base frame to the floor, or name a larger one</source>
-   <translation type="unfinished" />
+   <translation>der Spalt unter dem Sockel ist breiter als die Viertelstäbe: den Sockelrahmen an den Fußboden anpassen oder einen größeren nennen</translation>
   </message>
   <message>
    <source>the heading has {0}</source>
-   <translation type="unfinished" />
+   <translation>die Überschrift hat {0}</translation>
   </message>
   <message>
    <source>the holes for a {0}{1} cannot be drilled: {2}; move it or what is in its way</source>
-   <translation type="unfinished" />
+   <translation>die Löcher für {0}{1} können nicht gebohrt werden: {2}; es oder das Hindernis versetzen</translation>
   </message>
   <message>
    <source>the layout reckons with a kerf of {0}, the {1} takes {2}: the last parts of a row come out small</source>
-   <translation type="unfinished" />
+   <translation>der Zuschnittplan rechnet mit einer Schnittfuge von {0}, {1} nimmt {2}: die letzten Teile einer Reihe werden zu klein</translation>
   </message>
   <message>
    <source>the left return</source>
-   <translation type="unfinished" />
+   <translation>das linke Wandstück</translation>
   </message>
   <message>
    <source>the left wall is plumb</source>
-   <translation type="unfinished" />
+   <translation>die linke Wand ist lotrecht</translation>
   </message>
   <message>
    <source>the lid can fall on a child leaning in: fit supports that hold it at any height without adjustment, or make it a drawer; {0}</source>
-   <translation type="unfinished" />
+   <translation>der Deckel kann auf ein Kind fallen, das sich hineinbeugt: Stützen anbringen, die ihn ohne Einstellen in jeder Höhe halten, oder eine Schublade daraus machen; {0}</translation>
   </message>
   <message>
    <source>the lines before say {0}</source>
-   <translation type="unfinished" />
+   <translation>die Zeilen davor sagen {0}</translation>
   </message>
   <message>
    <source>the longest span that passes is {0}</source>
-   <translation type="unfinished" />
+   <translation>die größte Spannweite, die besteht, ist {0}</translation>
   </message>
   <message>
    <source>the lower number of a fraction must not be 0; {0}</source>
-   <translation type="unfinished" />
+   <translation>die untere Zahl eines Bruchs darf nicht 0 sein; {0}</translation>
   </message>
   <message>
    <source>the name must end in {0}</source>
-   <translation type="unfinished" />
+   <translation>der Name muss auf {0} enden</translation>
   </message>
   <message>
    <source>the number must be {0}</source>
-   <translation type="unfinished" />
+   <translation>die Zahl muss {0} sein</translation>
   </message>
   <message>
    <source>the opening is in the middle of the front</source>
-   <translation type="unfinished" />
+   <translation>die Öffnung ist in der Mitte der Vorderseite</translation>
   </message>
   <message>
    <source>the part list, JSON or CSV</source>
-   <translation type="unfinished" />
+   <translation>die Teileliste, JSON oder CSV</translation>
   </message>
   <message>
    <source>the plan takes it, but it is not at hand</source>
-   <translation type="unfinished" />
+   <translation>der Plan nimmt es, aber es ist nicht vorhanden</translation>
   </message>
   <message>
    <source>the plan to write, JSON; else it is printed</source>
-   <translation type="unfinished" />
+   <translation>der zu schreibende Plan, JSON; sonst wird er ausgegeben</translation>
   </message>
   <message>
    <source>the readings agree less well with flat walls than their tape allows; all sizes are less certain by this factor, and more readings would help</source>
-   <translation type="unfinished" />
+   <translation>die Messwerte stimmen mit ebenen Wänden weniger gut überein, als ihr Maßband erlaubt; alle Maße sind um diesen Faktor unsicherer, und mehr Messwerte würden helfen</translation>
   </message>
   <message>
    <source>the readings show a {0}{1}</source>
-   <translation type="unfinished" />
+   <translation>die Messwerte zeigen {0}{1}</translation>
   </message>
   <message>
    <source>the right return</source>
-   <translation type="unfinished" />
+   <translation>das rechte Wandstück</translation>
   </message>
   <message>
    <source>the rule exempts units permanently attached to the building, and only those</source>
-   <translation type="unfinished" />
+   <translation>die Regel nimmt dauerhaft am Gebäude befestigte Möbel aus, und nur diese</translation>
   </message>
   <message>
    <source>the same seed, the same plan</source>
-   <translation type="unfinished" />
+   <translation>dieselbe Startzahl, derselbe Plan</translation>
   </message>
   <message>
    <source>the screws of its supports, each of which carries up to {0}</source>
-   <translation type="unfinished" />
+   <translation>die Schrauben seiner Stützen, von denen jede bis zu {0} trägt</translation>
   </message>
   <message>
    <source>the slides lie behind a face frame: pack them out by {0} at the left and {1} at the right, flush with the frame's edges</source>
-   <translation type="unfinished" />
+   <translation>die Auszüge liegen hinter einem Vorsatzrahmen: links um {0} und rechts um {1} auffüttern, bündig mit den Rahmenkanten</translation>
   </message>
   <message>
    <source>the span that passes is {0}</source>
-   <translation type="unfinished" />
+   <translation>die Spannweite, die besteht, ist {0}</translation>
   </message>
   <message>
    <source>the top gives way under one person between two rails</source>
-   <translation type="unfinished" />
+   <translation>die Bankplatte gibt unter einer Person zwischen zwei Rahmenhölzern nach</translation>
   </message>
   <message>
    <source>the top may break under one person between two rails</source>
-   <translation type="unfinished" />
+   <translation>die Bankplatte kann unter einer Person zwischen zwei Rahmenhölzern brechen</translation>
   </message>
   <message>
    <source>the wall above the opening</source>
-   <translation type="unfinished" />
+   <translation>die Wand über der Öffnung</translation>
   </message>
   <message>
    <source>the wall is not known or not computed, so no screws for it are in the bill</source>
-   <translation type="unfinished" />
+   <translation>die Wand ist nicht bekannt oder nicht berechnet, daher sind keine Schrauben dafür in der Stückliste</translation>
   </message>
   <message>
    <source>the {0}</source>
-   <translation type="unfinished" />
+   <translation>{0}</translation>
   </message>
   <message>
    <source>the {0} cannot be right: {1} was read, {2} follows from the others; measure it again. The room is worked out without it</source>
-   <translation type="unfinished" />
+   <translation>{0} kann nicht stimmen: {1} wurde gemessen, {2} folgt aus den anderen; neu messen. Der Raum ist ohne ihn berechnet</translation>
   </message>
   <message>
    <source>there already is a piece {0}</source>
-   <translation type="unfinished" />
+   <translation>es gibt schon ein Stück {0}</translation>
   </message>
   <message>
    <source>there is no piece {0} at this point</source>
-   <translation type="unfinished" />
+   <translation>an dieser Stelle gibt es kein Stück {0}</translation>
   </message>
   <message>
    <source>there is no such offcut</source>
-   <translation type="unfinished" />
+   <translation>ein solches Reststück gibt es nicht</translation>
   </message>
   <message>
    <source>there is nothing to write yet</source>
-   <translation type="unfinished" />
+   <translation>noch ist nichts zu schreiben</translation>
   </message>
   <message>
    <source>there must be one of it</source>
-   <translation type="unfinished" />
+   <translation>davon muss es eines geben</translation>
   </message>
   <message>
    <source>they do not give {0} pieces of {1} m in all; add some</source>
-   <translation type="unfinished" />
+   <translation>sie ergeben nicht {0} Stücke von insgesamt {1} m; welche hinzufügen</translation>
   </message>
   <message>
    <source>they reach only {0} into a stud</source>
-   <translation type="unfinished" />
+   <translation>sie reichen nur {0} in einen Ständer</translation>
   </message>
   <message>
    <source>thickness of a door</source>
-   <translation type="unfinished" />
+   <translation>Dicke einer Tür</translation>
   </message>
   <message>
    <source>thickness of the baseboard</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Sockelleiste</translation>
   </message>
   <message>
    <source>thickness of the board</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Platte</translation>
   </message>
   <message>
    <source>thickness of the box's sides</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Kastenseiten</translation>
   </message>
   <message>
    <source>thickness of the casing</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Bekleidung</translation>
   </message>
   <message>
    <source>thickness of the top</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Oberplatte</translation>
   </message>
   <message>
    <source>thickness of the wall at the opening</source>
-   <translation type="unfinished" />
+   <translation>Dicke der Wand an der Öffnung</translation>
   </message>
   <message>
    <source>thing in the middle of a shelf</source>
-   <translation type="unfinished" />
+   <translation>Gegenstand in der Mitte eines Bodens</translation>
   </message>
   <message>
    <source>tilted under the lintel</source>
-   <translation type="unfinished" />
+   <translation>unter dem Sturz gekippt</translation>
   </message>
   <message>
    <source>tilted up</source>
-   <translation type="unfinished" />
+   <translation>hochgekippt</translation>
   </message>
   <message>
    <source>title</source>
-   <translation type="unfinished" />
+   <translation>Titel</translation>
   </message>
   <message>
    <source>to be cut from a {0}</source>
-   <translation type="unfinished" />
+   <translation>aus {0} zu schneiden</translation>
   </message>
   <message>
    <source>to carry slides</source>
-   <translation type="unfinished" />
+   <translation>um Auszüge zu tragen</translation>
   </message>
   <message>
    <source>to cover the dividers' edges and leave an opening</source>
-   <translation type="unfinished" />
+   <translation>um die Kanten der Mittelseiten zu decken und eine Öffnung zu lassen</translation>
   </message>
   <message>
    <source>to cover the shelf's edge, from {0}</source>
-   <translation type="unfinished" />
+   <translation>um die Kante des Bodens zu decken, ab {0}</translation>
   </message>
   <message>
    <source>to cover the side's edge and leave an opening</source>
-   <translation type="unfinished" />
+   <translation>um die Kante der Seite zu decken und eine Öffnung zu lassen</translation>
   </message>
   <message>
    <source>to cover the slide, with {0} mm above and {1} mm below</source>
-   <translation type="unfinished" />
+   <translation>um den Auszug zu decken, mit {0} mm darüber und {1} mm darunter</translation>
   </message>
   <message>
    <source>to fit in</source>
-   <translation type="unfinished" />
+   <translation>um hineinzupassen</translation>
   </message>
   <message>
    <source>to fit the envelope</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>to level {0}</source>
-   <translation type="unfinished" />
+   <translation>um in den Einbauraum zu passen</translation>
   </message>
   <message>
    <source>to lie in the bay</source>
-   <translation type="unfinished" />
+   <translation>um im Feld zu liegen</translation>
   </message>
   <message>
    <source>to lie in what is left of the side</source>
-   <translation type="unfinished" />
+   <translation>um in dem zu liegen, was von der Seite bleibt</translation>
   </message>
   <message>
    <source>to the wall</source>
-   <translation type="unfinished" />
+   <translation>zur Wand</translation>
   </message>
   <message>
    <source>toe kick</source>
-   <translation type="unfinished" />
+   <translation>Sockelrücksprung</translation>
   </message>
   <message>
    <source>tongue and groove</source>
-   <translation type="unfinished" />
+   <translation>Nut und Feder</translation>
   </message>
   <message>
    <source>too many turns</source>
-   <translation type="unfinished" />
+   <translation>zu viele Drehungen</translation>
   </message>
   <message>
    <source>too narrow for a strip to be scribed and fixed, and too wide for the mouldings: give it {0} more clearance</source>
-   <translation type="unfinished" />
+   <translation>zu schmal für einen Streifen zum Anpassen und Befestigen, und zu breit für die Leisten: {0} mehr Freiraum geben</translation>
   </message>
   <message>
    <source>top rail</source>
-   <translation type="unfinished" />
+   <translation>oberer Querfries</translation>
   </message>
   <message>
    <source>trim</source>
-   <translation type="unfinished" />
+   <translation>Besäumung</translation>
   </message>
   <message>
    <source>trim the sheet less</source>
-   <translation type="unfinished" />
+   <translation>die Platte weniger besäumen</translation>
   </message>
   <message>
    <source>tube</source>
-   <translation type="unfinished" />
+   <translation>Rohr</translation>
   </message>
   <message>
    <source>turned in plan</source>
-   <translation type="unfinished" />
+   <translation>im Grundriss gedreht</translation>
   </message>
   <message>
    <source>turned in the opening and set upright behind it</source>
-   <translation type="unfinished" />
+   <translation>in der Öffnung gedreht und dahinter aufgerichtet</translation>
   </message>
   <message>
    <source>turned past the jambs</source>
-   <translation type="unfinished" />
+   <translation>an den Laibungen vorbeigedreht</translation>
   </message>
   <message>
    <source>turned up sideways</source>
-   <translation type="unfinished" />
+   <translation>seitlich hochgedreht</translation>
   </message>
   <message>
    <source>turns over {0}</source>
-   <translation type="unfinished" />
+   <translation>kippt über {0}</translation>
   </message>
   <message>
    <source>twist of the back wall</source>
-   <translation type="unfinished" />
+   <translation>Verwindung der Rückwand</translation>
   </message>
   <message>
    <source>twist of the ceiling</source>
-   <translation type="unfinished" />
+   <translation>Verwindung der Decke</translation>
   </message>
   <message>
    <source>twist of the floor</source>
-   <translation type="unfinished" />
+   <translation>Verwindung des Bodens</translation>
   </message>
   <message>
    <source>twist of the left wall</source>
-   <translation type="unfinished" />
+   <translation>Verwindung der linken Wand</translation>
   </message>
   <message>
    <source>twist of the right wall</source>
-   <translation type="unfinished" />
+   <translation>Verwindung der rechten Wand</translation>
   </message>
   <message>
    <source>two equal loads at the outer quarter points</source>
-   <translation type="unfinished" />
+   <translation>zwei gleiche Lasten in den äußeren Viertelspunkten</translation>
   </message>
   <message>
    <source>two equal loads at the outer quarter points, deflection at a load</source>
-   <translation type="unfinished" />
+   <translation>zwei gleiche Lasten in den äußeren Viertelspunkten, Durchbiegung an einer Last</translation>
   </message>
   <message>
    <source>unanchored it tips over {0}</source>
-   <translation type="unfinished" />
+   <translation>unverankert kippt es {0}</translation>
   </message>
   <message>
    <source>unanchored it withstands {0} what turns it over {1}</source>
-   <translation type="unfinished" />
+   <translation>unverankert widersteht es {0} dessen, was es {1} kippt</translation>
   </message>
   <message>
    <source>under {0} ({1}) {2} of {3}{4}</source>
-   <translation type="unfinished" />
+   <translation>unter {0} ({1}) {2} von {3}{4}</translation>
   </message>
   <message>
    <source>unit</source>
-   <translation type="unfinished" />
+   <translation>Einheit</translation>
   </message>
   <message>
    <source>unknown</source>
-   <translation type="unfinished" />
+   <translation>unbekannt</translation>
   </message>
   <message>
    <source>unreadable</source>
-   <translation type="unfinished" />
+   <translation>nicht lesbar</translation>
   </message>
   <message>
    <source>upper rod</source>
-   <translation type="unfinished" />
+   <translation>obere Stange</translation>
   </message>
   <message>
    <source>use</source>
-   <translation type="unfinished" />
+   <translation>Verwendung</translation>
   </message>
   <message>
    <source>use every hole of the support, screws that bite at least two thirds of the panel, and through the panel into a stud or a cleat where you can</source>
-   <translation type="unfinished" />
+   <translation>jedes Loch der Stütze nutzen, Schrauben, die mindestens zwei Drittel der Platte fassen, und wo möglich durch die Platte in einen Ständer oder eine Tragleiste</translation>
   </message>
   <message>
    <source>value</source>
-   <translation type="unfinished" />
+   <translation>Wert</translation>
   </message>
   <message>
    <source>veneer-core plywood</source>
-   <translation type="unfinished" />
+   <translation>Furniersperrholz</translation>
   </message>
   <message>
    <source>vertical panel saw at the store</source>
-   <translation type="unfinished" />
+   <translation>stehende Plattensäge beim Händler</translation>
   </message>
   <message>
    <source>wall</source>
-   <translation type="unfinished" />
+   <translation>Wand</translation>
   </message>
   <message>
    <source>ways to buy</source>
-   <translation type="unfinished" />
+   <translation>Kaufmöglichkeiten</translation>
   </message>
   <message>
    <source>web between them</source>
-   <translation type="unfinished" />
+   <translation>Steg dazwischen</translation>
   </message>
   <message>
    <source>weight of a cut</source>
-   <translation type="unfinished" />
+   <translation>Gewicht eines Schnitts</translation>
   </message>
   <message>
    <source>weight of a door</source>
-   <translation type="unfinished" />
+   <translation>Gewicht einer Tür</translation>
   </message>
   <message>
    <source>weight of a metre sawn</source>
-   <translation type="unfinished" />
+   <translation>Gewicht eines gesägten Meters</translation>
   </message>
   <message>
    <source>weight of the offcut</source>
-   <translation type="unfinished" />
+   <translation>Gewicht des Reststücks</translation>
   </message>
   <message>
    <source>weights</source>
-   <translation type="unfinished" />
+   <translation>Gewichte</translation>
   </message>
   <message>
    <source>what its anti-tip anchors hold is for their maker to say, and needs a stud or masonry behind</source>
-   <translation type="unfinished" />
+   <translation>was seine Kippsicherungen halten, muss ihr Hersteller sagen, und sie brauchen einen Ständer oder Mauerwerk dahinter</translation>
   </message>
   <message>
    <source>what the supports hold, by their maker</source>
-   <translation type="unfinished" />
+   <translation>was die Stützen halten, laut ihrem Hersteller</translation>
   </message>
   <message>
    <source>wider than a filler usually is: make the carcass up to {0} larger</source>
-   <translation type="unfinished" />
+   <translation>breiter, als eine Passleiste üblich ist: den Korpus bis zu {0} größer machen</translation>
   </message>
   <message>
    <source>width</source>
-   <translation type="unfinished" />
+   <translation>Breite</translation>
   </message>
   <message>
    <source>width = {0}</source>
-   <translation type="unfinished" />
+   <translation>Breite = {0}</translation>
   </message>
   <message>
    <source>width at the back, high</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, hoch</translation>
   </message>
   <message>
    <source>width at the back, low</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, tief</translation>
   </message>
   <message>
    <source>width at the back, middle</source>
-   <translation type="unfinished" />
+   <translation>Breite hinten, Mitte</translation>
   </message>
   <message>
    <source>width at the front, high</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, hoch</translation>
   </message>
   <message>
    <source>width at the front, low</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, tief</translation>
   </message>
   <message>
    <source>width at the front, middle</source>
-   <translation type="unfinished" />
+   <translation>Breite vorn, Mitte</translation>
   </message>
   <message>
    <source>width first</source>
-   <translation type="unfinished" />
+   <translation>zuerst die Breite</translation>
   </message>
   <message>
    <source>width for hangers</source>
-   <translation type="unfinished" />
+   <translation>Breite für Bügel</translation>
   </message>
   <message>
    <source>width of a door</source>
-   <translation type="unfinished" />
+   <translation>Breite einer Tür</translation>
   </message>
   <message>
    <source>width of the box</source>
-   <translation type="unfinished" />
+   <translation>Breite des Kastens</translation>
   </message>
   <message>
    <source>width of the casing</source>
-   <translation type="unfinished" />
+   <translation>Breite der Bekleidung</translation>
   </message>
   <message>
    <source>width of the members</source>
-   <translation type="unfinished" />
+   <translation>Breite der Rahmenteile</translation>
   </message>
   <message>
    <source>width of the mullions</source>
-   <translation type="unfinished" />
+   <translation>Breite der Mittelfriese</translation>
   </message>
   <message>
    <source>width of the opening</source>
-   <translation type="unfinished" />
+   <translation>Breite der Öffnung</translation>
   </message>
   <message>
    <source>width of the opening, high</source>
-   <translation type="unfinished" />
+   <translation>Breite der Öffnung, hoch</translation>
   </message>
   <message>
    <source>width of the stiles</source>
-   <translation type="unfinished" />
+   <translation>Breite der Längsfriese</translation>
   </message>
   <message>
    <source>with all drawers open and full</source>
-   <translation type="unfinished" />
+   <translation>mit allen Schubladen offen und voll</translation>
   </message>
   <message>
    <source>wood</source>
-   <translation type="unfinished" />
+   <translation>Holz</translation>
   </message>
   <message>
    <source>wood and board dust harms lungs and may cause cancer: extraction at the tool, a respirator, sweep nothing dry; resin boards give off formaldehyde: air the room</source>
-   <translation type="unfinished" />
+   <translation>Holz- und Plattenstaub schadet der Lunge und kann Krebs verursachen: Absaugung am Werkzeug, Atemschutz, nichts trocken kehren; kunstharzgebundene Platten geben Formaldehyd ab: den Raum lüften</translation>
   </message>
   <message>
    <source>wood studs</source>
-   <translation type="unfinished" />
+   <translation>Holzständer</translation>
   </message>
   <message>
    <source>works loose in time: </source>
-   <translation type="unfinished" />
+   <translation>löst sich mit der Zeit: </translation>
   </message>
   <message>
    <source>your own load</source>
-   <translation type="unfinished" />
+   <translation>die eigene Last</translation>
   </message>
   <message>
    <source>{0} (Wood Handbook FPL-GTR-190 Table 5-6)</source>
-   <translation type="unfinished" />
+   <translation>{0} (Wood Handbook FPL-GTR-190 Table 5-6)</translation>
   </message>
   <message>
    <source>{0} [material.{1}]</source>
-   <translation type="unfinished" />
+   <translation>{0} [material.{1}]</translation>
   </message>
   <message>
    <source>{0} above the floor</source>
-   <translation type="unfinished" />
+   <translation>{0} über dem Boden</translation>
   </message>
   <message>
    <source>{0} after {1} must be under {2}; carry the rest into {3}</source>
-   <translation type="unfinished" />
+   <translation>{0} nach {1} muss unter {2} sein; den Rest in {3} übertragen</translation>
   </message>
   <message>
    <source>{0} along the sheet's {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} längs der {1} der Platte</translation>
   </message>
   <message>
    <source>{0} and {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} und {1}</translation>
   </message>
   <message>
    <source>{0} and {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} und {1} mm</translation>
   </message>
   <message>
    <source>{0} apart</source>
-   <translation type="unfinished" />
+   <translation>{0} auseinander</translation>
   </message>
   <message>
    <source>{0} as carried from the store {1} too heavy, or too long and wide, for one person</source>
-   <translation type="unfinished" />
+   <translation>{0} sind, wie beim Händler mitgenommen, {1} zu schwer oder zu lang und breit für eine Person</translation>
   </message>
   <message>
    <source>{0} at each edge</source>
-   <translation type="unfinished" />
+   <translation>{0} an jeder Kante</translation>
   </message>
   <message>
    <source>{0} at each side</source>
-   <translation type="unfinished" />
+   <translation>{0} an jeder Seite</translation>
   </message>
   <message>
    <source>{0} at the {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} {1}</translation>
   </message>
   <message>
    <source>{0} at {1} across, {2} deep</source>
-   <translation type="unfinished" />
+   <translation>{0} bei {1} quer, {2} tief</translation>
+  </message>
+  <message>
+   <source>{0} back quarter round</source>
+   <translation>{0} hinterer Viertelstab</translation>
   </message>
   <message>
    <source>{0} below it</source>
-   <translation type="unfinished" />
+   <translation>{0} darunter</translation>
   </message>
   <message>
    <source>{0} between the ends of its cleats under {1}, reckoned as a strip, which is more than it will</source>
-   <translation type="unfinished" />
+   <translation>{0} zwischen den Enden seiner Tragleisten unter {1}, als Streifen gerechnet, was mehr ist, als eintritt</translation>
   </message>
   <message>
    <source>{0} between the stiffest and the softest boards published ({1})</source>
-   <translation type="unfinished" />
+   <translation>{0} zwischen der steifsten und der weichsten veröffentlichten Platte ({1})</translation>
   </message>
   <message>
    <source>{0} board {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Platte {1}</translation>
   </message>
   <message>
    <source>{0} bottom</source>
-   <translation type="unfinished" />
+   <translation>{0} Unterboden</translation>
   </message>
   <message>
    <source>{0} bow</source>
-   <translation type="unfinished" />
+   <translation>{0} Wölbung</translation>
   </message>
   <message>
    <source>{0} by the boards published ({1})</source>
-   <translation type="unfinished" />
+   <translation>{0} nach den veröffentlichten Platten ({1})</translation>
   </message>
   <message>
    <source>{0} cannot follow {1}; {2}</source>
-   <translation type="unfinished" />
+   <translation>{0} kann {1} nicht folgen; {2}</translation>
   </message>
   <message>
    <source>{0} cleat</source>
-   <translation type="unfinished" />
+   <translation>{0} Tragleiste</translation>
   </message>
   <message>
    <source>{0} cm³ in common</source>
-   <translation type="unfinished" />
+   <translation>{0} cm³ gemeinsam</translation>
   </message>
   <message>
    <source>{0} divider{1} to carry it</source>
-   <translation type="unfinished" />
+   <translation>{0} Mittelseite{1} zum Tragen</translation>
   </message>
   <message>
    <source>{0} door</source>
-   <translation type="unfinished" />
+   <translation>{0} Tür</translation>
   </message>
   <message>
    <source>{0} expected, give or take {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} erwartet, plus/minus {1}</translation>
   </message>
   <message>
    <source>{0} fault(s); the plan must not be used</source>
-   <translation type="unfinished" />
+   <translation>{0} Fehler; der Plan darf nicht verwendet werden</translation>
   </message>
   <message>
    <source>{0} filler</source>
-   <translation type="unfinished" />
+   <translation>{0} Passleiste</translation>
   </message>
   <message>
    <source>{0} front</source>
-   <translation type="unfinished" />
+   <translation>{0} Front</translation>
   </message>
   <message>
    <source>{0} gap at the {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Spalt {1}</translation>
   </message>
   <message>
    <source>{0} in {1}, bay {2}</source>
-   <translation type="unfinished" />
+   <translation>{0} in {1}, Feld {2}</translation>
   </message>
   <message>
    <source>{0} is no number; {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} ist keine Zahl; {1}</translation>
   </message>
   <message>
    <source>{0} is no unit of length here; {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} ist hier keine Längeneinheit; {1}</translation>
   </message>
   <message>
    <source>{0} is not sold {1} mm long as yet</source>
-   <translation type="unfinished" />
+   <translation>{0} wird bisher nicht {1} mm lang verkauft</translation>
   </message>
   <message>
    <source>{0} kept from {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} aufgehoben von {1}</translation>
   </message>
   <message>
    <source>{0} kg every {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} kg alle {1} mm</translation>
   </message>
   <message>
    <source>{0} kg, or {1} m² over {2}</source>
-   <translation type="unfinished" />
+   <translation>{0} kg, oder {1} m² über {2}</translation>
   </message>
   <message>
    <source>{0} lap</source>
-   <translation type="unfinished" />
+   <translation>{0} Überblattung</translation>
   </message>
   <message>
    <source>{0} lbf</source>
-   <translation type="unfinished" />
+   <translation>{0} lbf</translation>
   </message>
   <message>
    <source>{0} lbf·ft</source>
-   <translation type="unfinished" />
+   <translation>{0} lbf·ft</translation>
   </message>
   <message>
    <source>{0} lean</source>
-   <translation type="unfinished" />
+   <translation>{0} Neigung</translation>
+  </message>
+  <message>
+   <source>{0} left quarter round</source>
+   <translation>{0} linker Viertelstab</translation>
   </message>
   <message>
    <source>{0} line {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Zeile {1}</translation>
   </message>
   <message>
    <source>{0} lip</source>
-   <translation type="unfinished" />
+   <translation>{0} Lippe</translation>
   </message>
   <message>
    <source>{0} litres</source>
-   <translation type="unfinished" />
+   <translation>{0} Liter</translation>
   </message>
   <message>
    <source>{0} looks like a subtraction; {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} sieht nach einer Subtraktion aus; {1}</translation>
   </message>
   <message>
    <source>{0} mm at each end</source>
-   <translation type="unfinished" />
+   <translation>{0} mm an jedem Ende</translation>
   </message>
   <message>
    <source>{0} mm in a metre</source>
+   <translation>{0} mm auf einen Meter</translation>
+  </message>
+  <message>
+   <source>{0} mm of {1} mm</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} mm wanted</source>
-   <translation type="unfinished" />
+   <translation>{0} mm gewünscht</translation>
   </message>
   <message>
    <source>{0} moulding</source>
-   <translation type="unfinished" />
+   <translation>{0} Leiste</translation>
   </message>
   <message>
    <source>{0} need the place of {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} brauchen den Platz von {1}</translation>
   </message>
   <message>
    <source>{0} of clothes</source>
-   <translation type="unfinished" />
+   <translation>{0} Kleidung</translation>
   </message>
   <message>
    <source>{0} of nominal {1} measures {2} to {3} ({4}, and {5} for the reading); measure again, or enter the board as a material of its own with its own nominal</source>
-   <translation type="unfinished" />
+   <translation>{0} mit Nennmaß {1} misst {2} bis {3} ({4}, und {5} für die Messung); neu messen oder die Platte als eigenes Material mit eigenem Nennmaß eingeben</translation>
   </message>
   <message>
    <source>{0} of the opening in {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} der Öffnung in {1}</translation>
   </message>
   <message>
    <source>{0} of travel</source>
-   <translation type="unfinished" />
+   <translation>{0} Auszugsweg</translation>
   </message>
   <message>
    <source>{0} of {1} mm at {2} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} von {1} mm bei {2} mm</translation>
   </message>
   <message>
    <source>{0} of {1} shelves and rods lie outside the reach of somebody seated, the highest as given: keep what is used daily within it</source>
-   <translation type="unfinished" />
+   <translation>{0} von {1} Böden und Stangen liegen außerhalb der Reichweite einer sitzenden Person, der höchste wie angegeben: täglich Benutztes innerhalb halten</translation>
   </message>
   <message>
    <source>{0} once it is stripped</source>
+   <translation>{0}, wenn es abgebaut ist</translation>
+  </message>
+  <message>
+   <source>{0} or {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} parts weigh</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} psi</source>
-   <translation type="unfinished" />
+   <translation>{0} psi</translation>
   </message>
   <message>
    <source>{0} quarter round</source>
-   <translation type="unfinished" />
+   <translation>{0} Viertelstab</translation>
   </message>
   <message>
    <source>{0} rest</source>
-   <translation type="unfinished" />
+   <translation>{0} Rest</translation>
+  </message>
+  <message>
+   <source>{0} right quarter round</source>
+   <translation>{0} rechter Viertelstab</translation>
   </message>
   <message>
    <source>{0} rise</source>
-   <translation type="unfinished" />
+   <translation>{0} Anstieg</translation>
   </message>
   <message>
    <source>{0} run</source>
-   <translation type="unfinished" />
+   <translation>{0} Verlauf</translation>
   </message>
   <message>
    <source>{0} sheets are named {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Platten heißen {1}</translation>
   </message>
   <message>
    <source>{0} sheet{1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Platte{1}</translation>
+  </message>
+  <message>
+   <source>{0} shim {1}</source>
+   <translation>{0} Unterlage {1}</translation>
   </message>
   <message>
    <source>{0} skew</source>
-   <translation type="unfinished" />
+   <translation>{0} Schiefe</translation>
   </message>
   <message>
    <source>{0} stands beside another number without a unit; {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} steht neben einer anderen Zahl ohne Einheit; {1}</translation>
+  </message>
+  <message>
+   <source>{0} stile</source>
+   <translation>{0} Längsfries</translation>
   </message>
   <message>
    <source>{0} stop</source>
-   <translation type="unfinished" />
+   <translation>{0} Anschlag</translation>
   </message>
   <message>
    <source>{0} strips need {1} widths and {2} kerfs</source>
-   <translation type="unfinished" />
+   <translation>{0} Streifen brauchen {1} Breiten und {2} Schnittfugen</translation>
   </message>
   <message>
    <source>{0} thick</source>
-   <translation type="unfinished" />
+   <translation>{0} dick</translation>
   </message>
   <message>
    <source>{0} times</source>
-   <translation type="unfinished" />
+   <translation>{0}-mal</translation>
   </message>
   <message>
    <source>{0} to the studs</source>
-   <translation type="unfinished" />
+   <translation>{0} an die Ständer</translation>
   </message>
   <message>
    <source>{0} to the wall</source>
-   <translation type="unfinished" />
+   <translation>{0} zur Wand</translation>
   </message>
   <message>
    <source>{0} to {1} by density</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} je nach Dichte</translation>
   </message>
   <message>
    <source>{0} to {1} by density ({2})</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} je nach Dichte ({2})</translation>
   </message>
   <message>
    <source>{0} to {1} by the density of its board</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} je nach Dichte seiner Platte</translation>
   </message>
   <message>
    <source>{0} to {1} by the density of its boards</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} je nach Dichte seiner Platten</translation>
   </message>
   <message>
    <source>{0} to {1} by the density published for the board</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} nach der für die Platte veröffentlichten Dichte</translation>
   </message>
   <message>
    <source>{0} to {1} by the density published for the boards</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} nach der für die Platten veröffentlichten Dichte</translation>
   </message>
   <message>
    <source>{0} to {1} in the lightest and the heaviest softwood studs</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} in den leichtesten und den schwersten Nadelholzständern</translation>
   </message>
   <message>
    <source>{0} to {1} long</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} lang</translation>
   </message>
   <message>
    <source>{0} to {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} mm</translation>
   </message>
   <message>
    <source>{0} to {1} mm across, up to {2} mm high</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1} mm quer, bis {2} mm hoch</translation>
   </message>
   <message>
    <source>{0} to {1}, by the density of its boards</source>
-   <translation type="unfinished" />
+   <translation>{0} bis {1}, je nach Dichte seiner Platten</translation>
   </message>
   <message>
    <source>{0} top filler</source>
-   <translation type="unfinished" />
+   <translation>{0} obere Passleiste</translation>
   </message>
   <message>
    <source>{0} top moulding</source>
-   <translation type="unfinished" />
+   <translation>{0} obere Leiste</translation>
   </message>
   <message>
    <source>{0} trim {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} Besäumung {1}</translation>
   </message>
   <message>
    <source>{0} twist</source>
-   <translation type="unfinished" />
+   <translation>{0} Verwindung</translation>
   </message>
   <message>
    <source>{0} under {1}</source>
+   <translation>{0} unter {1}</translation>
+  </message>
+  <message>
+   <source>{0} was not pasted: {1}
+</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} without its edge bands</source>
-   <translation type="unfinished" />
+   <translation>{0} ohne seine Kanten</translation>
   </message>
   <message>
    <source>{0} would hold {1} of that</source>
-   <translation type="unfinished" />
+   <translation>{0} würde {1} davon halten</translation>
   </message>
   <message>
    <source>{0} x {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} x {1} mm</translation>
   </message>
   <message>
    <source>{0} x {1} through the top cleat, one into each stud, and as many through each other cleat, heads on washers{2}</source>
-   <translation type="unfinished" />
+   <translation>{0} x {1} durch die obere Tragleiste, eine in jeden Ständer, und ebenso viele durch jede andere Tragleiste, Köpfe auf Unterlegscheiben{2}</translation>
   </message>
   <message>
    <source>{0} {1} at its top, each into a stud and, with a screw of its own, into the board{2}</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} an seiner Oberseite, jeder in einen Ständer und mit einer eigenen Schraube in die Platte{2}</translation>
   </message>
   <message>
    <source>{0} {1} cleat</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} Tragleiste</translation>
   </message>
   <message>
    <source>{0} {1} end cleat</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} Endtragleiste</translation>
   </message>
   <message>
    <source>{0} {1} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {2}</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} hoch genug für den Körper eines kleinen Kindes und zu niedrig für seinen Kopf, die niedrigste wie angegeben: was ein Kleinkind erreicht, niedriger oder höher machen oder schließen; {2}</translation>
   </message>
   <message>
    <source>{0} {1} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} mehr, als eine Person flach mit gestreckten Armen heben sollte: aufrecht und nah am Körper tragen, oder zu zweit</translation>
   </message>
   <message>
    <source>{0} {1} under {2}</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} unter {2}</translation>
   </message>
   <message>
    <source>{0} {1} under {2}{3}{4}{5}; after years about {6} ({7})</source>
-   <translation type="unfinished" />
+   <translation>{0} {1} unter {2}{3}{4}{5}; nach Jahren etwa {6} ({7})</translation>
   </message>
   <message>
    <source>{0}, bay {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Feld {1}</translation>
   </message>
   <message>
    <source>{0}, divider {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Mittelseite {1}</translation>
   </message>
   <message>
    <source>{0}, gap at the {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Spalt {1}</translation>
   </message>
   <message>
    <source>{0}, groove for {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Nut für {1}</translation>
   </message>
   <message>
    <source>{0}, grooves for {1} and {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Nuten für {1} und {2}</translation>
   </message>
   <message>
    <source>{0}, hole for {1} in the {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Loch für {1} in {2}</translation>
   </message>
   <message>
    <source>{0}, holes for {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Löcher für {1}</translation>
   </message>
   <message>
    <source>{0}, holes for {1} and {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Löcher für {1} und {2}</translation>
   </message>
   <message>
    <source>{0}, measured thickness</source>
-   <translation type="unfinished" />
+   <translation>{0}, gemessene Dicke</translation>
   </message>
   <message>
    <source>{0}, part {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Teil {1}</translation>
   </message>
   <message>
    <source>{0}, pocket for {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Tasche für {1}</translation>
   </message>
   <message>
    <source>{0}, pulled at the edge</source>
-   <translation type="unfinished" />
+   <translation>{0}, an der Kante gezogen</translation>
   </message>
   <message>
    <source>{0}, screw point {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Schraubpunkt {1}</translation>
   </message>
   <message>
    <source>{0}, shelf {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}, Boden {1}</translation>
   </message>
   <message>
    <source>{0}, spreadsheet</source>
-   <translation type="unfinished" />
+   <translation>{0}, Tabelle</translation>
+  </message>
+  <message>
+   <source>{0}, where it bends</source>
+   <translation>{0}, wo es sich biegt</translation>
   </message>
   <message>
    <source>{0}, which reach only {1} into what holds them: no load is published for that</source>
-   <translation type="unfinished" />
+   <translation>{0}, die nur {1} in das reichen, was sie hält: dafür ist keine Last veröffentlicht</translation>
   </message>
   <message>
    <source>{0}, {1} deep</source>
-   <translation type="unfinished" />
+   <translation>{0}, {1} tief</translation>
   </message>
   <message>
    <source>{0}, {1} x {2} in {3}{4}</source>
-   <translation type="unfinished" />
+   <translation>{0}, {1} x {2} in {3}{4}</translation>
   </message>
   <message>
    <source>{0}, {1}: empty or outside the trimmed sheet</source>
-   <translation type="unfinished" />
+   <translation>{0}, {1}: leer oder außerhalb der besäumten Platte</translation>
   </message>
   <message>
    <source>{0}0 and {1}1</source>
-   <translation type="unfinished" />
+   <translation>{0}0 and {1}1</translation>
   </message>
   <message>
    <source>{0}: bay {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}: Feld {1}</translation>
   </message>
   <message>
    <source>{0}: bill</source>
-   <translation type="unfinished" />
+   <translation>{0}: Stückliste</translation>
   </message>
   <message>
    <source>{0}: cut layout</source>
-   <translation type="unfinished" />
+   <translation>{0}: Zuschnittplan</translation>
   </message>
   <message>
    <source>{0}: made by another version of the workbench ({1} is unknown); it stays as it is
 </source>
-   <translation type="unfinished" />
+   <translation>{0}: von einer anderen Version der Workbench gemacht ({1} ist unbekannt); es bleibt, wie es ist
+</translation>
   </message>
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
-   <translation type="unfinished" />
+   <translation>{0}: nicht die Platte {1} des Lagers</translation>
   </message>
   <message>
    <source>{0}: not to be sawn from edge to edge within the stages allowed</source>
-   <translation type="unfinished" />
+   <translation>{0}: innerhalb der erlaubten Stufen nicht von Kante zu Kante zu sägen</translation>
   </message>
   <message>
    <source>{0}: not turned, its grain must run across the sheet</source>
-   <translation type="unfinished" />
+   <translation>{0}: nicht gedreht, die Faser muss quer zur Platte laufen</translation>
   </message>
   <message>
    <source>{0}: of {1}, on a sheet of {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}: aus {1}, auf einer Platte aus {2}</translation>
   </message>
   <message>
    <source>{0}: outside the trimmed sheet</source>
-   <translation type="unfinished" />
+   <translation>{0}: außerhalb der besäumten Platte</translation>
   </message>
   <message>
    <source>{0}: planned for a kerf of {1}, not {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}: für eine Schnittfuge von {1} geplant, nicht {2}</translation>
   </message>
   <message>
    <source>{0}: the bound {1} is above the sheets used</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Schranke {1} liegt über den verwendeten Platten</translation>
   </message>
   <message>
    <source>{0}: the cuts do not give part {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Schnitte ergeben Teil {1} nicht</translation>
   </message>
   <message>
    <source>{0}: the cuts do not give {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Schnitte ergeben {1} nicht</translation>
+  </message>
+  <message>
+   <source>{0}: top</source>
+   <translation>{0}: Oberboden</translation>
   </message>
   <message>
    <source>{0}: turned, its grain must run along the sheet</source>
-   <translation type="unfinished" />
+   <translation>{0}: gedreht, die Faser muss längs der Platte laufen</translation>
+  </message>
+  <message>
+   <source>{0}: {1} ({2}), {3} used</source>
+   <translation>{0}: {1} ({2}), {3} genutzt</translation>
   </message>
   <message>
    <source>{0}: {1} ({2}), {3} used, {4} cuts</source>
-   <translation type="unfinished" />
+   <translation>{0}: {1} ({2}), {3} genutzt, {4} Schnitte</translation>
   </message>
   <message>
    <source>{0}: {1} and {2} are closer than the kerf</source>
-   <translation type="unfinished" />
+   <translation>{0}: {1} und {2} liegen enger als die Schnittfuge</translation>
   </message>
   <message>
    <source>{0}: {1} objects of the closet workbench had lost their program, as in a file saved without it; they can be edited again: {2}
 </source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>{0}: {1} stile</source>
-   <translation type="unfinished" />
+   <translation>{0}: {1} Objekte der Schrank-Workbench hatten ihr Programm verloren, wie in einer ohne es gespeicherten Datei; sie können wieder bearbeitet werden: {2}
+</translation>
   </message>
   <message>
    <source>{0}: {1} x {2} is not its size</source>
-   <translation type="unfinished" />
+   <translation>{0}: {1} x {2} ist nicht seine Größe</translation>
   </message>
   <message>
    <source>{0}; 0: not taken</source>
-   <translation type="unfinished" />
+   <translation>{0}; 0: nicht gemessen</translation>
   </message>
   <message>
    <source>{0}; EN 14749 (from memory)</source>
-   <translation type="unfinished" />
+   <translation>{0}; EN 14749 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>{0}; a nail may be pulled with {1}, so glue it on where doors hang on it</source>
-   <translation type="unfinished" />
+   <translation>{0}; ein Nagel darf mit {1} gezogen werden, also anleimen, wo Türen daran hängen</translation>
   </message>
   <message>
    <source>{0}; changed in {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}; geändert in {1}</translation>
   </message>
   <message>
    <source>{0}; fasten it to the wall all the same</source>
-   <translation type="unfinished" />
+   <translation>{0}; trotzdem an der Wand befestigen</translation>
   </message>
   <message>
    <source>{0}; limit: common practice, no published source</source>
-   <translation type="unfinished" />
+   <translation>{0}; Grenze: übliche Praxis, keine veröffentlichte Quelle</translation>
   </message>
   <message>
    <source>{0}; load and limit: common practice, no published source</source>
-   <translation type="unfinished" />
+   <translation>{0}; Last und Grenze: übliche Praxis, keine veröffentlichte Quelle</translation>
   </message>
   <message>
    <source>{0}; may come again</source>
-   <translation type="unfinished" />
+   <translation>{0}; mehrfach möglich</translation>
   </message>
   <message>
    <source>{0}; or build it in place</source>
-   <translation type="unfinished" />
+   <translation>{0}; oder an Ort und Stelle bauen</translation>
   </message>
   <message>
    <source>{0}; or one support more</source>
-   <translation type="unfinished" />
+   <translation>{0}; oder eine Stütze mehr</translation>
   </message>
   <message>
    <source>{0}; sag: Composite Panel Association shelving bulletin (as quoted)</source>
-   <translation type="unfinished" />
+   <translation>{0}; Durchbiegung: Composite Panel Association shelving bulletin (wie zitiert)</translation>
   </message>
   <message>
    <source>{0}; studs of specific gravity {1}</source>
-   <translation type="unfinished" />
+   <translation>{0}; Ständer mit Rohdichtezahl {1}</translation>
   </message>
   <message>
    <source>{0}; {1}: not given</source>
-   <translation type="unfinished" />
+   <translation>{0}; {1}: nicht angegeben</translation>
   </message>
   <message>
    <source>{0}; {1}; load: {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}; {1}; Last: {2}</translation>
   </message>
   <message>
    <source>{0}; {1}; statics</source>
-   <translation type="unfinished" />
+   <translation>{0}; {1}; Statik</translation>
   </message>
   <message>
    <source>{0}; {1}; {2}; load: {3}</source>
-   <translation type="unfinished" />
+   <translation>{0}; {1}; {2}; Last: {3}</translation>
   </message>
   <message>
    <source>{0}it would take {1} anchors of {2} each, but only {3} studs are sure to lie behind it{4}</source>
-   <translation type="unfinished" />
+   <translation>{0}es wären {1} Anker mit je {2} nötig, aber nur {3} Ständer liegen sicher dahinter{4}</translation>
   </message>
   <message>
    <source>{0}{1}, and how it is fastened is not settled: {2}. Screw it into studs or masonry before anything is put into it</source>
-   <translation type="unfinished" />
+   <translation>{0}{1}, und wie es befestigt wird, ist nicht geklärt: {2}. In Ständer oder Mauerwerk schrauben, bevor etwas hineinkommt</translation>
   </message>
   <message>
    <source>{0}{1}: fasten it before anything is put into it, with {2}, which makes it withstand {3} of that</source>
-   <translation type="unfinished" />
+   <translation>{0}{1}: befestigen, bevor etwas hineinkommt, mit {2}, womit es {3} davon widersteht</translation>
   </message>
   <message>
    <source>{0}{1}; load: {2}</source>
-   <translation type="unfinished" />
+   <translation>{0}{1}; Last: {2}</translation>
   </message>
   <message>
    <source>{0}° open</source>
-   <translation type="unfinished" />
+   <translation>{0}° offen</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_ShoeShelves</name>
   <message>
    <source>Shoe shelves…</source>
-   <translation type="unfinished" />
+   <translation>Schuhböden…</translation>
   </message>
   <message>
    <source>Sloped shelves for shoes in one opening</source>
-   <translation type="unfinished" />
+   <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Start</name>
   <message>
    <source>Start a closet from readings in the room or from its sizes</source>
-   <translation type="unfinished" />
+   <translation>Einen Einbauschrank nach Messwerten im Raum oder nach seinen Maßen anlegen</translation>
   </message>
   <message>
    <source>Start a closet…</source>
-   <translation type="unfinished" />
+   <translation>Einbauschrank anlegen…</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Step</name>
   <message>
    <source>Export STEP…</source>
-   <translation type="unfinished" />
+   <translation>STEP exportieren…</translation>
   </message>
   <message>
    <source>Write the parts of the closet, or those selected, as named solids for other programs</source>
-   <translation type="unfinished" />
+   <translation>Die Teile des Schranks, oder die gewählten, als benannte Volumenkörper für andere Programme schreiben</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_Survey</name>
   <message>
    <source>Enter the readings taken in the closet and see which plumb, level box fits</source>
-   <translation type="unfinished" />
+   <translation>Die im Schrank genommenen Messwerte eingeben und sehen, welcher lot- und waagerechte Quader passt</translation>
   </message>
   <message>
    <source>Select the closet to survey.</source>
-   <translation type="unfinished" />
+   <translation>Den aufzumessenden Einbauschrank wählen.</translation>
   </message>
   <message>
    <source>Survey…</source>
-   <translation type="unfinished" />
+   <translation>Aufmaß…</translation>
   </message>
   <message>
    <source>There is no closet in this document: start one first.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Dokument ist kein Einbauschrank: zuerst einen anlegen.</translation>
   </message>
  </context>
  <context>
   <name>Closetbench_SurveySheet</name>
   <message>
    <source>Survey sheet…</source>
-   <translation type="unfinished" />
+   <translation>Aufmaßblatt…</translation>
   </message>
   <message>
    <source>Write a sheet with drawings of the closet, numbered readings to take and blanks for them</source>
-   <translation type="unfinished" />
+   <translation>Ein Blatt mit Zeichnungen des Schranks, nummerierten Messwerten und Leerstellen dafür schreiben</translation>
   </message>
  </context>
  <context>
   <name>Workbench</name>
   <message>
    <source>Closet</source>
-   <translation type="unfinished" />
+   <translation>Einbauschrank</translation>
   </message>
   <message>
    <source>Closet shop papers</source>
-   <translation type="unfinished" />
+   <translation>Werkstattpapiere zum Einbauschrank</translation>
   </message>
   <message>
    <source>Closet views</source>
-   <translation type="unfinished" />
+   <translation>Ansichten des Einbauschranks</translation>
   </message>
  </context>
 </TS>

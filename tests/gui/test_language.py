@@ -1,0 +1,12 @@
+"""The workbench in the languages that it speaks."""
+
+import pytest
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.mark.parametrize(
+    ("language", "name"), [("de", "German"), ("fr", "French"), ("es", "Spanish")])
+def test_language(gui, language, name):
+    run = gui("language.py", timeout=300, language=language, name=name)
+    assert run.records["seen"] > 300
