@@ -75,8 +75,12 @@ def _from_gui(tree: ast.Module, found: Texts) -> None:
     # texts in tables are handed on by name
     for statement in tree.body:
         if isinstance(statement, ast.Assign | ast.AnnAssign) and statement.value is not None:
+            keys = {
+                id(key) for node in ast.walk(statement.value) if isinstance(node, ast.Dict)
+                for key in node.keys if _is_text(key) and key.value.isidentifier()
+            }
             for node in ast.walk(statement.value):
-                if _is_text(node) and _reads(node.value):
+                if _is_text(node) and id(node) not in keys and _reads(node.value):
                     found[COMMON].add(node.value)
 
 

@@ -1592,7 +1592,7 @@
   </message>
   <message>
    <source>All pages</source>
-   <translation type="unfinished" />
+   <translation>Alle Seiten</translation>
   </message>
   <message>
    <source>All sheets in one drawing</source>
@@ -1693,10 +1693,6 @@
   <message>
    <source>Bands at</source>
    <translation>Kanten an</translation>
-  </message>
-  <message>
-   <source>Bar</source>
-   <translation>Stab</translation>
   </message>
   <message>
    <source>Base</source>
@@ -1939,16 +1935,12 @@
    <translation>ClosetPanel</translation>
   </message>
   <message>
-   <source>ClosetPart</source>
-   <translation>ClosetPart</translation>
-  </message>
-  <message>
    <source>Closetbench</source>
    <translation>Closetbench</translation>
   </message>
   <message>
    <source>Closetbench help</source>
-   <translation type="unfinished" />
+   <translation>Closetbench-Hilfe</translation>
   </message>
   <message>
    <source>ClosetbenchGuide</source>
@@ -1956,7 +1948,7 @@
   </message>
   <message>
    <source>ClosetbenchHelpWindow</source>
-   <translation type="unfinished" />
+   <translation>ClosetbenchHelpWindow</translation>
   </message>
   <message>
    <source>ClosetbenchRoom</source>
@@ -2229,10 +2221,6 @@
   <message>
    <source>Existing piece…</source>
    <translation>Vorhandenes Möbel…</translation>
-  </message>
-  <message>
-   <source>ExistingPiece</source>
-   <translation>ExistingPiece</translation>
   </message>
   <message>
    <source>Expected</source>
@@ -3871,36 +3859,8 @@
    <translation>Zeigen, was die Wand um die Öffnung verdeckt</translation>
   </message>
   <message>
-   <source>ShowCeiling</source>
-   <translation>ShowCeiling</translation>
-  </message>
-  <message>
-   <source>ShowDeadSpace</source>
-   <translation>ShowDeadSpace</translation>
-  </message>
-  <message>
-   <source>ShowFloor</source>
-   <translation>ShowFloor</translation>
-  </message>
-  <message>
-   <source>ShowFront</source>
-   <translation>ShowFront</translation>
-  </message>
-  <message>
-   <source>ShowObstacles</source>
-   <translation>ShowObstacles</translation>
-  </message>
-  <message>
    <source>ShowReadings</source>
    <translation>ShowReadings</translation>
-  </message>
-  <message>
-   <source>ShowTrim</source>
-   <translation>ShowTrim</translation>
-  </message>
-  <message>
-   <source>ShowWalls</source>
-   <translation>ShowWalls</translation>
   </message>
   <message>
    <source>Side</source>
@@ -4688,7 +4648,7 @@
   </message>
   <message>
    <source>band</source>
-   <translation type="unfinished" />
+   <translation>Kante</translation>
   </message>
   <message>
    <source>bar</source>
@@ -4696,7 +4656,7 @@
   </message>
   <message>
    <source>base</source>
-   <translation type="unfinished" />
+   <translation>Sockel</translation>
   </message>
   <message>
    <source>base frame</source>
@@ -4705,10 +4665,6 @@
   <message>
    <source>base frame scribed to the floor</source>
    <translation>Sockelrahmen, an den Fußboden angepasst</translation>
-  </message>
-  <message>
-   <source>baseboard</source>
-   <translation>Sockelleiste</translation>
   </message>
   <message>
    <source>bay</source>
@@ -4847,10 +4803,6 @@
    <translation>Korpus</translation>
   </message>
   <message>
-   <source>casing</source>
-   <translation>Bekleidung</translation>
-  </message>
-  <message>
    <source>casing and baseboard</source>
    <translation>Bekleidung und Sockelleiste</translation>
   </message>
@@ -4901,10 +4853,6 @@
   <message>
    <source>cleats</source>
    <translation>Tragleisten</translation>
-  </message>
-  <message>
-   <source>climate</source>
-   <translation>Klima</translation>
   </message>
   <message>
    <source>clock</source>
@@ -4995,10 +4943,6 @@
    <translation>Tiefe</translation>
   </message>
   <message>
-   <source>diagonal</source>
-   <translation>Diagonale</translation>
-  </message>
-  <message>
    <source>diagonal in elevation</source>
    <translation>Diagonale im Aufriss</translation>
   </message>
@@ -5064,7 +5008,7 @@
   </message>
   <message>
    <source>drill</source>
-   <translation type="unfinished" />
+   <translation>Bohrer</translation>
   </message>
   <message>
    <source>drilling</source>
@@ -5072,7 +5016,7 @@
   </message>
   <message>
    <source>drop</source>
-   <translation type="unfinished" />
+   <translation>Absenkung</translation>
   </message>
   <message>
    <source>edge-glued pine panel 18 mm</source>
@@ -5128,7 +5072,7 @@
   </message>
   <message>
    <source>feet</source>
-   <translation type="unfinished" />
+   <translation>Füße</translation>
   </message>
   <message>
    <source>file</source>
@@ -5177,10 +5121,6 @@
   <message>
    <source>follows from readings in the room</source>
    <translation>folgt aus Messwerten im Raum</translation>
-  </message>
-  <message>
-   <source>fraction</source>
-   <translation>Bruchteil</translation>
   </message>
   <message>
    <source>free</source>
@@ -5296,11 +5236,7 @@
   </message>
   <message>
    <source>help</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>high</source>
-   <translation>hoch</translation>
+   <translation>Hilfe</translation>
   </message>
   <message>
    <source>hollow block</source>
@@ -5336,15 +5272,11 @@
   </message>
   <message>
    <source>index</source>
-   <translation type="unfinished" />
+   <translation>index</translation>
   </message>
   <message>
    <source>inset</source>
    <translation>einliegend</translation>
-  </message>
-  <message>
-   <source>jamb</source>
-   <translation>Laibung</translation>
   </message>
   <message>
    <source>joint</source>
@@ -5371,10 +5303,6 @@
    <translation>Neigung</translation>
   </message>
   <message>
-   <source>leaves</source>
-   <translation>Flügel</translation>
-  </message>
-  <message>
    <source>left</source>
    <translation>links</translation>
   </message>
@@ -5389,14 +5317,6 @@
   <message>
    <source>let in under the back</source>
    <translation>unter der Rückwand eingelassen</translation>
-  </message>
-  <message>
-   <source>letter</source>
-   <translation>letter</translation>
-  </message>
-  <message>
-   <source>levels</source>
-   <translation>Ebenen</translation>
   </message>
   <message>
    <source>lid</source>
@@ -5419,24 +5339,12 @@
    <translation>Wäsche</translation>
   </message>
   <message>
-   <source>lintel</source>
-   <translation>Sturz</translation>
-  </message>
-  <message>
-   <source>load</source>
-   <translation>Last</translation>
-  </message>
-  <message>
    <source>long</source>
    <translation>lang</translation>
   </message>
   <message>
    <source>look</source>
    <translation>ansehen</translation>
-  </message>
-  <message>
-   <source>low</source>
-   <translation>tief</translation>
   </message>
   <message>
    <source>lower</source>
@@ -5459,14 +5367,6 @@
    <translation>Meter, auf 1 mm</translation>
   </message>
   <message>
-   <source>mid</source>
-   <translation>mittel</translation>
-  </message>
-  <message>
-   <source>middle</source>
-   <translation>Mitte</translation>
-  </message>
-  <message>
    <source>millimetres, to 0.1 mm</source>
    <translation>Millimeter, auf 0.1 mm</translation>
   </message>
@@ -5480,7 +5380,7 @@
   </message>
   <message>
    <source>most</source>
-   <translation type="unfinished" />
+   <translation>höchstens</translation>
   </message>
   <message>
    <source>moulding</source>
@@ -5667,20 +5567,12 @@
    <translation>offene oder teilweise geschlossene Lampe, oder Pendelleuchte</translation>
   </message>
   <message>
-   <source>opening</source>
-   <translation>Öffnung</translation>
-  </message>
-  <message>
    <source>others</source>
    <translation>andere</translation>
   </message>
   <message>
    <source>out of date</source>
    <translation>veraltet</translation>
-  </message>
-  <message>
-   <source>outlets</source>
-   <translation>Steckdosen</translation>
   </message>
   <message>
    <source>over the lintel: {}, {} l</source>
@@ -5696,11 +5588,11 @@
   </message>
   <message>
    <source>overhang</source>
-   <translation type="unfinished" />
+   <translation>Überstand</translation>
   </message>
   <message>
    <source>overlap</source>
-   <translation type="unfinished" />
+   <translation>Überdeckung</translation>
   </message>
   <message>
    <source>panel</source>
@@ -5839,10 +5731,6 @@
    <translation>Ressourcen</translation>
   </message>
   <message>
-   <source>return</source>
-   <translation>Wandstück</translation>
-  </message>
-  <message>
    <source>return beside the opening</source>
    <translation>Wandstück neben der Öffnung</translation>
   </message>
@@ -5876,7 +5764,7 @@
   </message>
   <message>
    <source>rules</source>
-   <translation type="unfinished" />
+   <translation>Regeln</translation>
   </message>
   <message>
    <source>screw</source>
@@ -5888,7 +5776,7 @@
   </message>
   <message>
    <source>scribe</source>
-   <translation type="unfinished" />
+   <translation>Anpasszugabe</translation>
   </message>
   <message>
    <source>scribe moulding 20 x 6 mm, pine</source>
@@ -5912,7 +5800,7 @@
   </message>
   <message>
    <source>setback</source>
-   <translation type="unfinished" />
+   <translation>Rücksprung</translation>
   </message>
   <message>
    <source>shared</source>
@@ -6008,7 +5896,7 @@
   </message>
   <message>
    <source>stop</source>
-   <translation type="unfinished" />
+   <translation>Anschlag</translation>
   </message>
   <message>
    <source>store</source>
@@ -6016,7 +5904,7 @@
   </message>
   <message>
    <source>strip</source>
-   <translation type="unfinished" />
+   <translation>Leiste</translation>
   </message>
   <message>
    <source>studs-unknown</source>
@@ -6035,10 +5923,6 @@
    <translation>Aufmaß</translation>
   </message>
   <message>
-   <source>tabloid</source>
-   <translation>tabloid</translation>
-  </message>
-  <message>
    <source>the material's own</source>
    <translation>die des Materials</translation>
   </message>
@@ -6053,10 +5937,6 @@
   <message>
    <source>there</source>
    <translation>dort</translation>
-  </message>
-  <message>
-   <source>thickness</source>
-   <translation>Dicke</translation>
   </message>
   <message>
    <source>tick one at least</source>
@@ -6183,14 +6063,6 @@
    <translation>Warnungen</translation>
   </message>
   <message>
-   <source>web</source>
-   <translation>Steg</translation>
-  </message>
-  <message>
-   <source>weight</source>
-   <translation>Gewicht</translation>
-  </message>
-  <message>
    <source>what does not go in</source>
    <translation>was nicht hineingeht</translation>
   </message>
@@ -6241,10 +6113,6 @@
   <message>
    <source>width that is left</source>
    <translation>übrige Breite</translation>
-  </message>
-  <message>
-   <source>wires</source>
-   <translation>Leitungen</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6549,15 +6417,15 @@
   <name>Closetbench_Duplicate</name>
   <message>
    <source>Copy the selected component into the next free place; a carcass comes with what is in it</source>
-   <translation type="unfinished" />
+   <translation>Das gewählte Bauteil an den nächsten freien Platz kopieren; ein Korpus kommt mit dem, was darin ist</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Duplizieren</translation>
   </message>
   <message>
    <source>Select the carcass, component or panel to copy, or a part of it.</source>
-   <translation type="unfinished" />
+   <translation>Den Korpus, das Bauteil oder die Platte zum Kopieren wählen, oder ein Teil davon.</translation>
   </message>
  </context>
  <context>
@@ -6641,11 +6509,11 @@
   <name>Closetbench_Help</name>
   <message>
    <source>Closet help</source>
-   <translation type="unfinished" />
+   <translation>Hilfe zum Einbauschrank</translation>
   </message>
   <message>
    <source>Read what each command is for, what to enter and what comes out</source>
-   <translation type="unfinished" />
+   <translation>Nachlesen, wozu jeder Befehl dient, was einzugeben ist und was herauskommt</translation>
   </message>
  </context>
  <context>
@@ -8765,7 +8633,7 @@
   </message>
   <message>
    <source>drawer fronts and the boxes behind them</source>
-   <translation type="unfinished" />
+   <translation>Schubladenfronten und die Kästen dahinter</translation>
   </message>
   <message>
    <source>drawer {0}</source>
@@ -9909,7 +9777,7 @@
   </message>
   <message>
    <source>make room for a copy first</source>
-   <translation type="unfinished" />
+   <translation>zuerst Platz für eine Kopie schaffen</translation>
   </message>
   <message>
    <source>make them {0} wide or less</source>
@@ -12557,7 +12425,7 @@
   </message>
   <message>
    <source>{0} mm of {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} mm von {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>
@@ -12601,11 +12469,11 @@
   </message>
   <message>
    <source>{0} or {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} oder {1}</translation>
   </message>
   <message>
    <source>{0} parts weigh</source>
-   <translation type="unfinished" />
+   <translation>{0} Teile wiegen</translation>
   </message>
   <message>
    <source>{0} psi</source>
@@ -12746,7 +12614,8 @@
   <message>
    <source>{0} was not pasted: {1}
 </source>
-   <translation type="unfinished" />
+   <translation>{0} wurde nicht eingefügt: {1}
+</translation>
   </message>
   <message>
    <source>{0} without its edge bands</source>

@@ -1592,7 +1592,7 @@
   </message>
   <message>
    <source>All pages</source>
-   <translation type="unfinished" />
+   <translation>Todas las páginas</translation>
   </message>
   <message>
    <source>All sheets in one drawing</source>
@@ -1693,10 +1693,6 @@
   <message>
    <source>Bands at</source>
    <translation>Cantos en</translation>
-  </message>
-  <message>
-   <source>Bar</source>
-   <translation>Perfil</translation>
   </message>
   <message>
    <source>Base</source>
@@ -1939,16 +1935,12 @@
    <translation>ClosetPanel</translation>
   </message>
   <message>
-   <source>ClosetPart</source>
-   <translation>ClosetPart</translation>
-  </message>
-  <message>
    <source>Closetbench</source>
    <translation>Closetbench</translation>
   </message>
   <message>
    <source>Closetbench help</source>
-   <translation type="unfinished" />
+   <translation>Ayuda de Closetbench</translation>
   </message>
   <message>
    <source>ClosetbenchGuide</source>
@@ -1956,7 +1948,7 @@
   </message>
   <message>
    <source>ClosetbenchHelpWindow</source>
-   <translation type="unfinished" />
+   <translation>ClosetbenchHelpWindow</translation>
   </message>
   <message>
    <source>ClosetbenchRoom</source>
@@ -2229,10 +2221,6 @@
   <message>
    <source>Existing piece…</source>
    <translation>Mueble existente…</translation>
-  </message>
-  <message>
-   <source>ExistingPiece</source>
-   <translation>ExistingPiece</translation>
   </message>
   <message>
    <source>Expected</source>
@@ -3871,36 +3859,8 @@
    <translation>Mostrar lo que oculta la pared en torno al hueco de entrada</translation>
   </message>
   <message>
-   <source>ShowCeiling</source>
-   <translation>ShowCeiling</translation>
-  </message>
-  <message>
-   <source>ShowDeadSpace</source>
-   <translation>ShowDeadSpace</translation>
-  </message>
-  <message>
-   <source>ShowFloor</source>
-   <translation>ShowFloor</translation>
-  </message>
-  <message>
-   <source>ShowFront</source>
-   <translation>ShowFront</translation>
-  </message>
-  <message>
-   <source>ShowObstacles</source>
-   <translation>ShowObstacles</translation>
-  </message>
-  <message>
    <source>ShowReadings</source>
    <translation>ShowReadings</translation>
-  </message>
-  <message>
-   <source>ShowTrim</source>
-   <translation>ShowTrim</translation>
-  </message>
-  <message>
-   <source>ShowWalls</source>
-   <translation>ShowWalls</translation>
   </message>
   <message>
    <source>Side</source>
@@ -4688,7 +4648,7 @@
   </message>
   <message>
    <source>band</source>
-   <translation type="unfinished" />
+   <translation>canto</translation>
   </message>
   <message>
    <source>bar</source>
@@ -4696,7 +4656,7 @@
   </message>
   <message>
    <source>base</source>
-   <translation type="unfinished" />
+   <translation>zócalo</translation>
   </message>
   <message>
    <source>base frame</source>
@@ -4705,10 +4665,6 @@
   <message>
    <source>base frame scribed to the floor</source>
    <translation>bastidor del zócalo ajustado al suelo</translation>
-  </message>
-  <message>
-   <source>baseboard</source>
-   <translation>rodapié</translation>
   </message>
   <message>
    <source>bay</source>
@@ -4847,10 +4803,6 @@
    <translation>cuerpo</translation>
   </message>
   <message>
-   <source>casing</source>
-   <translation>tapeta</translation>
-  </message>
-  <message>
    <source>casing and baseboard</source>
    <translation>tapeta y rodapié</translation>
   </message>
@@ -4901,10 +4853,6 @@
   <message>
    <source>cleats</source>
    <translation>listones de apoyo</translation>
-  </message>
-  <message>
-   <source>climate</source>
-   <translation>clima</translation>
   </message>
   <message>
    <source>clock</source>
@@ -4995,10 +4943,6 @@
    <translation>profundidad</translation>
   </message>
   <message>
-   <source>diagonal</source>
-   <translation>diagonal</translation>
-  </message>
-  <message>
    <source>diagonal in elevation</source>
    <translation>diagonal en alzado</translation>
   </message>
@@ -5064,7 +5008,7 @@
   </message>
   <message>
    <source>drill</source>
-   <translation type="unfinished" />
+   <translation>broca</translation>
   </message>
   <message>
    <source>drilling</source>
@@ -5072,7 +5016,7 @@
   </message>
   <message>
    <source>drop</source>
-   <translation type="unfinished" />
+   <translation>descenso</translation>
   </message>
   <message>
    <source>edge-glued pine panel 18 mm</source>
@@ -5128,7 +5072,7 @@
   </message>
   <message>
    <source>feet</source>
-   <translation type="unfinished" />
+   <translation>patas</translation>
   </message>
   <message>
    <source>file</source>
@@ -5177,10 +5121,6 @@
   <message>
    <source>follows from readings in the room</source>
    <translation>se deduce de lecturas en la sala</translation>
-  </message>
-  <message>
-   <source>fraction</source>
-   <translation>fracción</translation>
   </message>
   <message>
    <source>free</source>
@@ -5296,11 +5236,7 @@
   </message>
   <message>
    <source>help</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>high</source>
-   <translation>alto</translation>
+   <translation>ayuda</translation>
   </message>
   <message>
    <source>hollow block</source>
@@ -5336,15 +5272,11 @@
   </message>
   <message>
    <source>index</source>
-   <translation type="unfinished" />
+   <translation>index</translation>
   </message>
   <message>
    <source>inset</source>
    <translation>embutido</translation>
-  </message>
-  <message>
-   <source>jamb</source>
-   <translation>jamba</translation>
   </message>
   <message>
    <source>joint</source>
@@ -5371,10 +5303,6 @@
    <translation>desplome</translation>
   </message>
   <message>
-   <source>leaves</source>
-   <translation>hojas</translation>
-  </message>
-  <message>
    <source>left</source>
    <translation>izquierda</translation>
   </message>
@@ -5389,14 +5317,6 @@
   <message>
    <source>let in under the back</source>
    <translation>embutido bajo la trasera</translation>
-  </message>
-  <message>
-   <source>letter</source>
-   <translation>carta</translation>
-  </message>
-  <message>
-   <source>levels</source>
-   <translation>niveles</translation>
   </message>
   <message>
    <source>lid</source>
@@ -5419,24 +5339,12 @@
    <translation>ropa blanca</translation>
   </message>
   <message>
-   <source>lintel</source>
-   <translation>dintel</translation>
-  </message>
-  <message>
-   <source>load</source>
-   <translation>carga</translation>
-  </message>
-  <message>
    <source>long</source>
    <translation>largo</translation>
   </message>
   <message>
    <source>look</source>
    <translation>aspecto</translation>
-  </message>
-  <message>
-   <source>low</source>
-   <translation>bajo</translation>
   </message>
   <message>
    <source>lower</source>
@@ -5459,14 +5367,6 @@
    <translation>metros, a 1 mm</translation>
   </message>
   <message>
-   <source>mid</source>
-   <translation>medio</translation>
-  </message>
-  <message>
-   <source>middle</source>
-   <translation>centro</translation>
-  </message>
-  <message>
    <source>millimetres, to 0.1 mm</source>
    <translation>milímetros, a 0.1 mm</translation>
   </message>
@@ -5480,7 +5380,7 @@
   </message>
   <message>
    <source>most</source>
-   <translation type="unfinished" />
+   <translation>como máximo</translation>
   </message>
   <message>
    <source>moulding</source>
@@ -5667,20 +5567,12 @@
    <translation>lámpara abierta o semicerrada, o colgante</translation>
   </message>
   <message>
-   <source>opening</source>
-   <translation>hueco de entrada</translation>
-  </message>
-  <message>
    <source>others</source>
    <translation>otros</translation>
   </message>
   <message>
    <source>out of date</source>
    <translation>anticuado</translation>
-  </message>
-  <message>
-   <source>outlets</source>
-   <translation>enchufes</translation>
   </message>
   <message>
    <source>over the lintel: {}, {} l</source>
@@ -5696,11 +5588,11 @@
   </message>
   <message>
    <source>overhang</source>
-   <translation type="unfinished" />
+   <translation>vuelo</translation>
   </message>
   <message>
    <source>overlap</source>
-   <translation type="unfinished" />
+   <translation>solape</translation>
   </message>
   <message>
    <source>panel</source>
@@ -5839,10 +5731,6 @@
    <translation>recursos</translation>
   </message>
   <message>
-   <source>return</source>
-   <translation>retorno</translation>
-  </message>
-  <message>
    <source>return beside the opening</source>
    <translation>retorno junto al hueco de entrada</translation>
   </message>
@@ -5876,7 +5764,7 @@
   </message>
   <message>
    <source>rules</source>
-   <translation type="unfinished" />
+   <translation>reglas</translation>
   </message>
   <message>
    <source>screw</source>
@@ -5888,7 +5776,7 @@
   </message>
   <message>
    <source>scribe</source>
-   <translation type="unfinished" />
+   <translation>margen de ajuste</translation>
   </message>
   <message>
    <source>scribe moulding 20 x 6 mm, pine</source>
@@ -5912,7 +5800,7 @@
   </message>
   <message>
    <source>setback</source>
-   <translation type="unfinished" />
+   <translation>retranqueo</translation>
   </message>
   <message>
    <source>shared</source>
@@ -6008,7 +5896,7 @@
   </message>
   <message>
    <source>stop</source>
-   <translation type="unfinished" />
+   <translation>tope</translation>
   </message>
   <message>
    <source>store</source>
@@ -6016,7 +5904,7 @@
   </message>
   <message>
    <source>strip</source>
-   <translation type="unfinished" />
+   <translation>listón</translation>
   </message>
   <message>
    <source>studs-unknown</source>
@@ -6035,10 +5923,6 @@
    <translation>medición</translation>
   </message>
   <message>
-   <source>tabloid</source>
-   <translation>tabloide</translation>
-  </message>
-  <message>
    <source>the material's own</source>
    <translation>el propio del material</translation>
   </message>
@@ -6053,10 +5937,6 @@
   <message>
    <source>there</source>
    <translation>ahí</translation>
-  </message>
-  <message>
-   <source>thickness</source>
-   <translation>grueso</translation>
   </message>
   <message>
    <source>tick one at least</source>
@@ -6183,14 +6063,6 @@
    <translation>advertencias</translation>
   </message>
   <message>
-   <source>web</source>
-   <translation>alma</translation>
-  </message>
-  <message>
-   <source>weight</source>
-   <translation>peso</translation>
-  </message>
-  <message>
    <source>what does not go in</source>
    <translation>lo que no entra</translation>
   </message>
@@ -6241,10 +6113,6 @@
   <message>
    <source>width that is left</source>
    <translation>ancho restante</translation>
-  </message>
-  <message>
-   <source>wires</source>
-   <translation>cables</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6549,15 +6417,15 @@
   <name>Closetbench_Duplicate</name>
   <message>
    <source>Copy the selected component into the next free place; a carcass comes with what is in it</source>
-   <translation type="unfinished" />
+   <translation>Copiar el componente seleccionado en el siguiente sitio libre; un cuerpo va con lo que contiene</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Duplicar</translation>
   </message>
   <message>
    <source>Select the carcass, component or panel to copy, or a part of it.</source>
-   <translation type="unfinished" />
+   <translation>Seleccionar el cuerpo, el componente o el panel que se quiere copiar, o una de sus piezas.</translation>
   </message>
  </context>
  <context>
@@ -6641,11 +6509,11 @@
   <name>Closetbench_Help</name>
   <message>
    <source>Closet help</source>
-   <translation type="unfinished" />
+   <translation>Ayuda sobre el armario</translation>
   </message>
   <message>
    <source>Read what each command is for, what to enter and what comes out</source>
-   <translation type="unfinished" />
+   <translation>Leer para qué sirve cada orden, qué hay que introducir y qué sale</translation>
   </message>
  </context>
  <context>
@@ -8765,7 +8633,7 @@
   </message>
   <message>
    <source>drawer fronts and the boxes behind them</source>
-   <translation type="unfinished" />
+   <translation>los frentes de cajón y las cajas que llevan detrás</translation>
   </message>
   <message>
    <source>drawer {0}</source>
@@ -9909,7 +9777,7 @@
   </message>
   <message>
    <source>make room for a copy first</source>
-   <translation type="unfinished" />
+   <translation>hacer sitio primero para una copia</translation>
   </message>
   <message>
    <source>make them {0} wide or less</source>
@@ -12557,7 +12425,7 @@
   </message>
   <message>
    <source>{0} mm of {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} mm de {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>
@@ -12601,11 +12469,11 @@
   </message>
   <message>
    <source>{0} or {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} o {1}</translation>
   </message>
   <message>
    <source>{0} parts weigh</source>
-   <translation type="unfinished" />
+   <translation>{0} piezas pesan</translation>
   </message>
   <message>
    <source>{0} psi</source>
@@ -12746,7 +12614,8 @@
   <message>
    <source>{0} was not pasted: {1}
 </source>
-   <translation type="unfinished" />
+   <translation>{0} no se pegó: {1}
+</translation>
   </message>
   <message>
    <source>{0} without its edge bands</source>

@@ -1592,7 +1592,7 @@
   </message>
   <message>
    <source>All pages</source>
-   <translation type="unfinished" />
+   <translation>Toutes les pages</translation>
   </message>
   <message>
    <source>All sheets in one drawing</source>
@@ -1693,10 +1693,6 @@
   <message>
    <source>Bands at</source>
    <translation>Chants sur</translation>
-  </message>
-  <message>
-   <source>Bar</source>
-   <translation>Barre</translation>
   </message>
   <message>
    <source>Base</source>
@@ -1939,16 +1935,12 @@
    <translation>ClosetPanel</translation>
   </message>
   <message>
-   <source>ClosetPart</source>
-   <translation>ClosetPart</translation>
-  </message>
-  <message>
    <source>Closetbench</source>
    <translation>Closetbench</translation>
   </message>
   <message>
    <source>Closetbench help</source>
-   <translation type="unfinished" />
+   <translation>Aide de Closetbench</translation>
   </message>
   <message>
    <source>ClosetbenchGuide</source>
@@ -1956,7 +1948,7 @@
   </message>
   <message>
    <source>ClosetbenchHelpWindow</source>
-   <translation type="unfinished" />
+   <translation>ClosetbenchHelpWindow</translation>
   </message>
   <message>
    <source>ClosetbenchRoom</source>
@@ -2229,10 +2221,6 @@
   <message>
    <source>Existing piece…</source>
    <translation>Meuble existant…</translation>
-  </message>
-  <message>
-   <source>ExistingPiece</source>
-   <translation>ExistingPiece</translation>
   </message>
   <message>
    <source>Expected</source>
@@ -3871,36 +3859,8 @@
    <translation>Afficher ce que cache le mur autour de l'ouverture</translation>
   </message>
   <message>
-   <source>ShowCeiling</source>
-   <translation>ShowCeiling</translation>
-  </message>
-  <message>
-   <source>ShowDeadSpace</source>
-   <translation>ShowDeadSpace</translation>
-  </message>
-  <message>
-   <source>ShowFloor</source>
-   <translation>ShowFloor</translation>
-  </message>
-  <message>
-   <source>ShowFront</source>
-   <translation>ShowFront</translation>
-  </message>
-  <message>
-   <source>ShowObstacles</source>
-   <translation>ShowObstacles</translation>
-  </message>
-  <message>
    <source>ShowReadings</source>
    <translation>ShowReadings</translation>
-  </message>
-  <message>
-   <source>ShowTrim</source>
-   <translation>ShowTrim</translation>
-  </message>
-  <message>
-   <source>ShowWalls</source>
-   <translation>ShowWalls</translation>
   </message>
   <message>
    <source>Side</source>
@@ -4688,7 +4648,7 @@
   </message>
   <message>
    <source>band</source>
-   <translation type="unfinished" />
+   <translation>chant</translation>
   </message>
   <message>
    <source>bar</source>
@@ -4696,7 +4656,7 @@
   </message>
   <message>
    <source>base</source>
-   <translation type="unfinished" />
+   <translation>socle</translation>
   </message>
   <message>
    <source>base frame</source>
@@ -4705,10 +4665,6 @@
   <message>
    <source>base frame scribed to the floor</source>
    <translation>cadre de socle ajusté au sol</translation>
-  </message>
-  <message>
-   <source>baseboard</source>
-   <translation>plinthe du mur</translation>
   </message>
   <message>
    <source>bay</source>
@@ -4847,10 +4803,6 @@
    <translation>caisson</translation>
   </message>
   <message>
-   <source>casing</source>
-   <translation>chambranle</translation>
-  </message>
-  <message>
    <source>casing and baseboard</source>
    <translation>chambranle et plinthe du mur</translation>
   </message>
@@ -4901,10 +4853,6 @@
   <message>
    <source>cleats</source>
    <translation>tasseaux</translation>
-  </message>
-  <message>
-   <source>climate</source>
-   <translation>climat</translation>
   </message>
   <message>
    <source>clock</source>
@@ -4995,10 +4943,6 @@
    <translation>profondeur</translation>
   </message>
   <message>
-   <source>diagonal</source>
-   <translation>diagonale</translation>
-  </message>
-  <message>
    <source>diagonal in elevation</source>
    <translation>diagonale en élévation</translation>
   </message>
@@ -5064,7 +5008,7 @@
   </message>
   <message>
    <source>drill</source>
-   <translation type="unfinished" />
+   <translation>foret</translation>
   </message>
   <message>
    <source>drilling</source>
@@ -5072,7 +5016,7 @@
   </message>
   <message>
    <source>drop</source>
-   <translation type="unfinished" />
+   <translation>abaissement</translation>
   </message>
   <message>
    <source>edge-glued pine panel 18 mm</source>
@@ -5128,7 +5072,7 @@
   </message>
   <message>
    <source>feet</source>
-   <translation type="unfinished" />
+   <translation>pieds</translation>
   </message>
   <message>
    <source>file</source>
@@ -5177,10 +5121,6 @@
   <message>
    <source>follows from readings in the room</source>
    <translation>découle de mesures dans la pièce</translation>
-  </message>
-  <message>
-   <source>fraction</source>
-   <translation>fraction</translation>
   </message>
   <message>
    <source>free</source>
@@ -5296,11 +5236,7 @@
   </message>
   <message>
    <source>help</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>high</source>
-   <translation>haut</translation>
+   <translation>aide</translation>
   </message>
   <message>
    <source>hollow block</source>
@@ -5336,15 +5272,11 @@
   </message>
   <message>
    <source>index</source>
-   <translation type="unfinished" />
+   <translation>index</translation>
   </message>
   <message>
    <source>inset</source>
    <translation>retrait</translation>
-  </message>
-  <message>
-   <source>jamb</source>
-   <translation>tableau</translation>
   </message>
   <message>
    <source>joint</source>
@@ -5371,10 +5303,6 @@
    <translation>dévers</translation>
   </message>
   <message>
-   <source>leaves</source>
-   <translation>vantaux</translation>
-  </message>
-  <message>
    <source>left</source>
    <translation>gauche</translation>
   </message>
@@ -5389,14 +5317,6 @@
   <message>
    <source>let in under the back</source>
    <translation>encastré sous le dos</translation>
-  </message>
-  <message>
-   <source>letter</source>
-   <translation>lettre</translation>
-  </message>
-  <message>
-   <source>levels</source>
-   <translation>niveaux</translation>
   </message>
   <message>
    <source>lid</source>
@@ -5419,24 +5339,12 @@
    <translation>linge</translation>
   </message>
   <message>
-   <source>lintel</source>
-   <translation>linteau</translation>
-  </message>
-  <message>
-   <source>load</source>
-   <translation>charge</translation>
-  </message>
-  <message>
    <source>long</source>
    <translation>long</translation>
   </message>
   <message>
    <source>look</source>
    <translation>regarder</translation>
-  </message>
-  <message>
-   <source>low</source>
-   <translation>bas</translation>
   </message>
   <message>
    <source>lower</source>
@@ -5459,14 +5367,6 @@
    <translation>mètres, à 1 mm</translation>
   </message>
   <message>
-   <source>mid</source>
-   <translation>médian</translation>
-  </message>
-  <message>
-   <source>middle</source>
-   <translation>milieu</translation>
-  </message>
-  <message>
    <source>millimetres, to 0.1 mm</source>
    <translation>millimètres, à 0.1 mm</translation>
   </message>
@@ -5480,7 +5380,7 @@
   </message>
   <message>
    <source>most</source>
-   <translation type="unfinished" />
+   <translation>au plus</translation>
   </message>
   <message>
    <source>moulding</source>
@@ -5667,20 +5567,12 @@
    <translation>lampe nue ou partiellement fermée, ou suspension</translation>
   </message>
   <message>
-   <source>opening</source>
-   <translation>ouverture</translation>
-  </message>
-  <message>
    <source>others</source>
    <translation>autres</translation>
   </message>
   <message>
    <source>out of date</source>
    <translation>périmé</translation>
-  </message>
-  <message>
-   <source>outlets</source>
-   <translation>prises</translation>
   </message>
   <message>
    <source>over the lintel: {}, {} l</source>
@@ -5696,11 +5588,11 @@
   </message>
   <message>
    <source>overhang</source>
-   <translation type="unfinished" />
+   <translation>débord</translation>
   </message>
   <message>
    <source>overlap</source>
-   <translation type="unfinished" />
+   <translation>recouvrement</translation>
   </message>
   <message>
    <source>panel</source>
@@ -5839,10 +5731,6 @@
    <translation>ressources</translation>
   </message>
   <message>
-   <source>return</source>
-   <translation>retour de mur</translation>
-  </message>
-  <message>
    <source>return beside the opening</source>
    <translation>retour de mur à côté de l'ouverture</translation>
   </message>
@@ -5876,7 +5764,7 @@
   </message>
   <message>
    <source>rules</source>
-   <translation type="unfinished" />
+   <translation>règles</translation>
   </message>
   <message>
    <source>screw</source>
@@ -5888,7 +5776,7 @@
   </message>
   <message>
    <source>scribe</source>
-   <translation type="unfinished" />
+   <translation>marge d'ajustage</translation>
   </message>
   <message>
    <source>scribe moulding 20 x 6 mm, pine</source>
@@ -5912,7 +5800,7 @@
   </message>
   <message>
    <source>setback</source>
-   <translation type="unfinished" />
+   <translation>retrait</translation>
   </message>
   <message>
    <source>shared</source>
@@ -6008,7 +5896,7 @@
   </message>
   <message>
    <source>stop</source>
-   <translation type="unfinished" />
+   <translation>butée</translation>
   </message>
   <message>
    <source>store</source>
@@ -6016,7 +5904,7 @@
   </message>
   <message>
    <source>strip</source>
-   <translation type="unfinished" />
+   <translation>bande</translation>
   </message>
   <message>
    <source>studs-unknown</source>
@@ -6035,10 +5923,6 @@
    <translation>relevé</translation>
   </message>
   <message>
-   <source>tabloid</source>
-   <translation>tabloïd</translation>
-  </message>
-  <message>
    <source>the material's own</source>
    <translation>celui du matériau</translation>
   </message>
@@ -6053,10 +5937,6 @@
   <message>
    <source>there</source>
    <translation>là</translation>
-  </message>
-  <message>
-   <source>thickness</source>
-   <translation>épaisseur</translation>
   </message>
   <message>
    <source>tick one at least</source>
@@ -6183,14 +6063,6 @@
    <translation>avertissements</translation>
   </message>
   <message>
-   <source>web</source>
-   <translation>âme</translation>
-  </message>
-  <message>
-   <source>weight</source>
-   <translation>poids</translation>
-  </message>
-  <message>
    <source>what does not go in</source>
    <translation>ce qui n'entre pas</translation>
   </message>
@@ -6241,10 +6113,6 @@
   <message>
    <source>width that is left</source>
    <translation>largeur restante</translation>
-  </message>
-  <message>
-   <source>wires</source>
-   <translation>câbles</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6549,15 +6417,15 @@
   <name>Closetbench_Duplicate</name>
   <message>
    <source>Copy the selected component into the next free place; a carcass comes with what is in it</source>
-   <translation type="unfinished" />
+   <translation>Copier l'élément sélectionné à la prochaine place libre ; un caisson vient avec ce qu'il contient</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Dupliquer</translation>
   </message>
   <message>
    <source>Select the carcass, component or panel to copy, or a part of it.</source>
-   <translation type="unfinished" />
+   <translation>Sélectionner le caisson, l'élément ou le panneau à copier, ou une de ses pièces.</translation>
   </message>
  </context>
  <context>
@@ -6641,11 +6509,11 @@
   <name>Closetbench_Help</name>
   <message>
    <source>Closet help</source>
-   <translation type="unfinished" />
+   <translation>Aide sur le placard</translation>
   </message>
   <message>
    <source>Read what each command is for, what to enter and what comes out</source>
-   <translation type="unfinished" />
+   <translation>Lire à quoi sert chaque commande, ce qu'il faut saisir et ce qui en sort</translation>
   </message>
  </context>
  <context>
@@ -8765,7 +8633,7 @@
   </message>
   <message>
    <source>drawer fronts and the boxes behind them</source>
-   <translation type="unfinished" />
+   <translation>les façades de tiroirs et les caisses derrière elles</translation>
   </message>
   <message>
    <source>drawer {0}</source>
@@ -9909,7 +9777,7 @@
   </message>
   <message>
    <source>make room for a copy first</source>
-   <translation type="unfinished" />
+   <translation>faire d'abord de la place pour une copie</translation>
   </message>
   <message>
    <source>make them {0} wide or less</source>
@@ -12557,7 +12425,7 @@
   </message>
   <message>
    <source>{0} mm of {1} mm</source>
-   <translation type="unfinished" />
+   <translation>{0} mm sur {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>
@@ -12601,11 +12469,11 @@
   </message>
   <message>
    <source>{0} or {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} ou {1}</translation>
   </message>
   <message>
    <source>{0} parts weigh</source>
-   <translation type="unfinished" />
+   <translation>{0} pièces pèsent</translation>
   </message>
   <message>
    <source>{0} psi</source>
@@ -12746,7 +12614,8 @@
   <message>
    <source>{0} was not pasted: {1}
 </source>
-   <translation type="unfinished" />
+   <translation>{0} n'a pas été collé : {1}
+</translation>
   </message>
   <message>
    <source>{0} without its edge bands</source>
