@@ -96,7 +96,8 @@ class Walk:
             found = differences(start, snapshot(self.doc))
             wrong += [f"{what}: {line}" for line in found]
             self.doc.recompute()
-        while self.doc.RedoCount:
+        # what the last step undid stays undone
+        for _ in range(steps):
             self.doc.redo()
         for what in ("redo", "recompute after redo"):
             found = differences(end, snapshot(self.doc))
