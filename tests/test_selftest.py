@@ -33,7 +33,7 @@ def test_freecad_runs_our_tests(root, tmp_path):
         capture_output=True, text=True, check=False, timeout=240, cwd=tmp_path)
     said = done.stdout + done.stderr
     assert done.returncode == 0, said
-    assert "Ran 5 tests" in said, said
+    assert "Ran 4 tests" in said, said
     assert "OK" in said, said
 
 
@@ -48,4 +48,4 @@ def test_they_are_in_the_list_of_freecads_tests(root):
         [sys.executable, "-c", code, str(root)], capture_output=True, text=True, check=False,
         timeout=120)
     assert done.returncode == 0, done.stderr
-    assert done.stdout.strip().splitlines()[-1] == "5"
+    assert done.stdout.strip().splitlines()[-1] == "4"

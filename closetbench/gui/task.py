@@ -368,7 +368,8 @@ class TaskPanel(QtCore.QObject):
         for field in self.fields:
             self.watch(field).widget.setWhatsThis(page_url(self.help_page()))
         for before, after in pairwise(self.fields):
-            QtWidgets.QWidget.setTabOrder(before.widget, after.widget)
+            if before.widget.window() is after.widget.window():  # Qt complains else
+                QtWidgets.QWidget.setTabOrder(before.widget, after.widget)
 
 
 def tell(title: str, text: str) -> None:
