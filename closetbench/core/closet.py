@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from closetbench.core.access import Access
 from closetbench.core.anchoring import FreeUnit
@@ -117,10 +118,8 @@ def build_envelope(
 ) -> tuple[Room | None, Envelope]:
     """The room and the envelope of a design, or the envelope of the given size."""
     if design.survey is not None:
-        room = build_room(design.survey, figures)
-        return room, fit_envelope(
-            room, design.clearances, design.depth_limit, design.objective
-        )
+        return _surveyed(
+            design.survey, design.clearances, design.depth_limit, design.objective, figures)
     if design.size is None:
         raise ClosetError(
             design.name, "survey", "missing", "enter the readings, or a width, depth and height"
@@ -130,6 +129,16 @@ def build_envelope(
             raise ClosetError(design.name, name, f"{value:g} mm", "must be above 0 and below 20 m")
     width, depth, height = design.size
     return None, Envelope(width, depth, height)
+
+
+@lru_cache(maxsize=16)
+def _surveyed(
+    survey: Survey, clearances: Clearances, depth_limit: float | None, objective: Objective,
+    figures: Figures | None,
+) -> tuple[Room, Envelope]:
+    """Remembered, since the room stays as it is while the closet in it is changed."""
+    room = build_room(survey, figures)
+    return room, fit_envelope(room, clearances, depth_limit, objective)
 
 
 def build_closet(

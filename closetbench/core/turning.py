@@ -10,6 +10,7 @@ import heapq
 import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 GOLDEN = (math.sqrt(5.0) - 1) / 2
 
@@ -156,12 +157,14 @@ def free_span(slot: Slot, piece: _Turned, y: float) -> tuple[float, float] | Non
     return (low, high) if low <= high else None
 
 
+@lru_cache(maxsize=512)
 def carry_through(
     slot: Slot, p: float, q: float, finest: float = 10.0
 ) -> tuple[Position, ...] | None:
     """A path of a rectangle, p along the wall and q through it at the end, from before the
     wall to behind it, or None where there is none with ``finest`` mm to spare.
 
+    Remembered, since most pieces of a closet stay as they are while one is changed.
     Searches in steps of four, two and one times ``finest``: in depth, or in the angle that
     moves no corner further. Between two neighbouring steps no point is further than half a
     step from where it is at one of them, so the path of a piece half a step larger all round
