@@ -26,6 +26,7 @@ ICONS = {
 _COMPONENTS = ("Carcass", *CONTENTS)
 _CLAIMANTS = ("Component", "Closet")
 _SHAPELESS = (*_COMPONENTS, "Bay", "Bill", "Offcuts")
+_TAKERS = ("Bay", "Carcass", "Bench")
 _MODE = "Tree only"
 
 
@@ -152,6 +153,48 @@ class ViewProvider:
         It can where it goes along, or where the references are put in order again.
         """
         return class_of(other) != "Survey"
+
+    # -- dragging in the tree: a component to another bay. What raises NotImplementedError is
+    # left to FreeCAD.
+
+    def canDragObjects(self) -> bool:  # noqa: N802
+        """Components can be dragged out of a closet's place in the tree, not out of it."""
+        if class_of(self.Object) != "Closet":
+            raise NotImplementedError
+        return True
+
+    def canDragObject(self, obj: Any) -> bool:  # noqa: N802
+        """Whether this one can."""
+        if class_of(self.Object) != "Closet":
+            raise NotImplementedError
+        return class_of(obj) in CONTENTS
+
+    def dragObject(self, view: Any, obj: Any) -> None:  # noqa: N802
+        """It stays in the closet's group: only its place changes."""
+        if class_of(view.Object) != "Closet":
+            raise NotImplementedError
+
+    def canDropObjects(self) -> bool:  # noqa: N802
+        """Bays and carcasses take components."""
+        if class_of(self.Object) not in _TAKERS:
+            raise NotImplementedError
+        return True
+
+    def canDropObject(self, obj: Any) -> bool:  # noqa: N802
+        """Whether a component can stand there."""
+        if class_of(self.Object) not in _TAKERS:
+            raise NotImplementedError
+        from closetbench.gui import moving
+
+        return moving.can_stand(obj, self.Object)
+
+    def dropObject(self, view: Any, obj: Any) -> None:  # noqa: N802
+        """Put a component there."""
+        if class_of(view.Object) not in _TAKERS:
+            raise NotImplementedError
+        from closetbench.gui import moving
+
+        moving.stand(obj, view.Object)
 
     def doubleClicked(self, view: Any) -> bool:  # noqa: N802
         """Open the object's panel; a part opens that of its carcass."""

@@ -113,6 +113,22 @@ def moving(gui, hands):
     hands.ok()
     gui.check(rods.LeftAt.Value > left + 300, "it stands in the other bay")
     gui.equal(rods.Bay, hands.ours("Carcass")[0].BayList[1], "and is linked to it")
+    # dragged in the tree: what FreeCAD asks and does then
+    (closet,), first = hands.ours("Closet"), hands.ours("Carcass")[0].BayList[0]
+    gui.check(closet.ViewObject.canDragObject(rods), "a component can be dragged")
+    gui.check(not closet.ViewObject.canDragObject(hands.ours("Survey")[0]), "a survey cannot")
+    gui.check(first.ViewObject.canDropObject(rods), "onto a bay")
+    gui.check(not first.ViewObject.canDropObject(hands.ours("Survey")[0]), "not so a survey")
+    hands.doc.openTransaction("Drop object")
+    closet.ViewObject.dragObject(rods)
+    first.ViewObject.dropObject(rods)
+    hands.doc.commitTransaction()
+    gui.check(rods in closet.Group, "it stays in the closet")
+    gui.equal((rods.Bay, rods.SpotBay), (first, 1), "it stands in the bay that it was dropped on")
+    gui.close(rods.LeftAt.Value, left, "where it was", 1e-3)
+    hands.doc.undo()
+    hands.doc.recompute()
+    gui.equal(rods.SpotBay, 2, "one step back")
     yield
 
 
