@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import re
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
@@ -71,14 +72,18 @@ def plain_python(script: str, *arguments: object) -> str:
     return done.stdout.strip().splitlines()[-1]
 
 
+_DIGITS = re.compile(r"-?\d+\.\d+(?:e-?\d+)?")
+
+
 def kept_values(path: Path) -> dict[tuple[str, str], str]:
     """What a file holds of every property but proxies, which the add-on gives back, and
     shapes, which lie in files of their own."""
     with zipfile.ZipFile(path) as archive:
         data = ET.fromstring(archive.read("Document.xml")).find("ObjectData")
     return {
-        (obj.get("name"), prop.get("name")): ET.canonicalize(
-            ET.tostring(prop, encoding="unicode"), strip_text=True)
+        (obj.get("name"), prop.get("name")): _DIGITS.sub(
+            lambda found: f"{float(found[0]):.9f}",
+            ET.canonicalize(ET.tostring(prop, encoding="unicode"), strip_text=True))
         for obj in data.findall("Object") for prop in obj.iter("Property")
         if prop.get("name") not in ("Proxy", "Shape")
     }

@@ -47,7 +47,7 @@ def parts(doc):
 
 def sizes(doc):
     return {
-        n: [getattr(o, s).Value for s in SIZES] for n, o in parts(doc).items()
+        n: [round(getattr(o, s).Value, 6) for s in SIZES] for n, o in parts(doc).items()
         if n not in BY_NEW_RULES
     }
 
@@ -85,7 +85,8 @@ def test_it_opens_with_all_that_objects_have_today(older):
         assert getattr(obj, TAG) == f"{type(proxy).__module__}.{type(proxy).__name__}"
         assert getattr(obj, SCHEMA) == type(proxy).schema
         assert {p.name for p in proxy.properties} <= set(obj.PropertiesList)
-        assert not {"Invalid", "Touched"} & set(obj.State), obj.Label
+        # some FreeCADs take an object with new properties for changed, and work it out anew
+        assert "Invalid" not in obj.State, obj.Label
 
 
 def test_it_is_the_same_closet_once_all_is_worked_out_anew(older):
