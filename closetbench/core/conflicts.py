@@ -11,6 +11,7 @@ from closetbench.core.component import Component
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.panel import Box
 from closetbench.core.parts import Part, Place, Role
+from closetbench.core.skew import MOST
 
 LEAST_CONFLICT = 1.0
 """Common volume below this is rounding, mm³."""
@@ -117,11 +118,17 @@ def _high(box: Box) -> tuple[float, float, float]:
 
 def _tapered_in(first: Body, second: Body) -> bool:
     """Whether one is a front that is tapered to the other as measured: drawn square, the two
-    would overlap."""
+    would overlap along the front's edge, by no more than an opening may be out of square."""
     return any(
         isinstance(p, Part) and p.panel.tapers and p.role in _FRONTS and q.role in _BOUNDS
+        and _at_edge(p.box(), q.box())
         for p, q in ((first, second), (second, first))
     )
+
+
+def _at_edge(front: Box, bound: Box) -> bool:
+    f, b = front, bound
+    return min(b.x1 - f.x0, f.x1 - b.x0, b.z1 - f.z0, f.z1 - b.z0) <= MOST
 
 
 def conflict_findings(components: Sequence[Component]) -> list[Finding]:

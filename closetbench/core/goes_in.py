@@ -24,7 +24,7 @@ def access_findings(
 ) -> tuple[list[Finding], tuple[Access, ...]]:
     """Everything that does not go in whole, and every part of it that does not either."""
     way = entrance(room, envelope) if room else None
-    if way is None:
+    if room is None or way is None:
         return [], ()
     form = figures or Figures()
     known: dict[tuple[Size, bool], Access] = {}
@@ -46,6 +46,13 @@ def access_findings(
         loose = [x for x in loads if not x.bodies & assembled]
         for load in (*whole, *loose):
             found += _outcome(load, loads, ask, way, form)
+    if ways and room.obstacles:
+        names = ", ".join(o.name for o in room.obstacles)
+        found.append(Finding(
+            Severity.NOT_CHECKED, "access", "ways-past-obstacles",
+            f"ways in are looked for as if these were not there: {names}; see that the largest "
+            "pieces pass them on their way", _SOURCE,
+        ))
     return found, tuple(ways)
 
 

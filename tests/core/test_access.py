@@ -12,12 +12,14 @@ import pytest
 from closetbench.core.access import Entrance, Piece, Pose, entrance, way_in
 from closetbench.core.component import Component
 from closetbench.core.envelope import Clearances, fit_envelope
+from closetbench.core.findings import Severity
 from closetbench.core.goes_in import access_findings
 from closetbench.core.moves import Pull
 from closetbench.core.panel import Box, Panel
 from closetbench.core.parts import FACING, STANDING_ACROSS, Part, Place, Role
 from closetbench.core.room import Opening, Room
 from closetbench.core.surfaces import Surface
+from closetbench.core.survey import Obstacle
 from closetbench.core.turning import Slot, carry_through, largest_that, turns_within
 
 WAY = Entrance(Box(0.0, 0.0, 0.0, 1930.0, 640.0, 2410.0), 205.0, 1725.0, 2030.0, 135.0, 2410.0)
@@ -189,6 +191,9 @@ def test_findings_name_what_must_be_assembled_inside_and_what_never_goes_in() ->
     assert {f.rule for f in found} == {"does-not-go-in"}
     assert {f.subject for f in found} == {"tall: left", "tall: right"}
     assert access_findings((tall, low), replace(ROOM, opening=None), box) == ([], ())
+    pipe = replace(ROOM, obstacles=(Obstacle("pipe", 0.0, 0.0, 0.0, 40.0, 40.0, 2400.0),))
+    assert [(f.rule, f.severity) for f in access_findings((low,), pipe, box)[0]] == [
+        ("ways-past-obstacles", Severity.NOT_CHECKED)]
     ahead = component("single", ("panel", 3000.0, 900.0, Place((0.0, -900.0, 0.0), *FACING)))
     trim = component("trim", ("left", 2420.0, 20.0, Place((0.0, 0.0, 0.0), *STANDING_ACROSS)))
     trim = replace(trim, parts=tuple(replace(p, role=Role.MOULDING) for p in trim.parts))

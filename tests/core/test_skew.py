@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from closetbench.core.bench import BenchSpec
 from closetbench.core.doors import DoorsSpec, Hinged
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.errors import ClosetError
@@ -146,6 +147,17 @@ def test_a_front_by_hand():
     thick = panel.bands[0].thickness
     ring = panel.cut_outline()
     assert ring[1][0] == pytest.approx(panel.outline()[1][0] - thick, abs=0.02)
+
+
+@pytest.mark.parametrize("sense", [1.0, -1.0])
+def test_a_tapered_front_overlaps_its_opening_alone(sense):
+    """As far as it may be out of square; a bench behind a door is still a conflict."""
+    front = FrontSpec(lean_left=-30.0 * sense, lean_right=30.0, rise_below=-30.0, rise_above=30.0)
+    assert "parts-overlap" not in rules(
+        closet(DrawersSpec("D", SPOT, 2, front=front)).findings)
+    built = closet(BenchSpec("B", SPOT, height=300.0), DoorsSpec("D", SPOT, front=front))
+    named = {(f.subject, f.parts) for f in built.findings if f.rule == "parts-overlap"}
+    assert ("D: door", ("B: top",)) in named or ("B: top", ("D: door",)) in named
 
 
 def test_square_fronts_have_no_tapers():
