@@ -48,6 +48,8 @@ class TaskPanel(QtCore.QObject):
 
     current: ClassVar[TaskPanel | None] = None
     """The panel that is open, if it is ours."""
+    _closed: ClassVar[TaskPanel | None] = None
+    """The one before it: what it holds must outlive FreeCAD's putting away of its widgets."""
     page = INDEX
     """The page of help, by its name."""
     only_shows = False
@@ -67,7 +69,7 @@ class TaskPanel(QtCore.QObject):
         self._new_document = new_document
         self.title = title
         self.obj = obj
-        self.form: list[Form] = []
+        self._forms: list[Form] = []
         self._make = make
         self.is_open = False
         self._first = False
@@ -81,6 +83,18 @@ class TaskPanel(QtCore.QObject):
         self._whole.setSingleShot(True)
         self._whole.setInterval(WHOLE_DELAY)
         self._whole.timeout.connect(self._make_whole)
+
+    @property
+    def form(self) -> list[Form]:
+        """The boxes, as FreeCAD asks for them."""
+        return self._forms
+
+    @form.setter
+    def form(self, forms: list[Form] | None) -> None:
+        # FreeCAD sets None while it still has the widgets: Python's taking them away first,
+        # with others in them, has crashed 1.1; FreeCAD deletes them itself a moment later
+        if forms is not None:
+            self._forms = forms
 
     # -- opening and closing
 
@@ -212,7 +226,7 @@ class TaskPanel(QtCore.QObject):
         self._preview.stop()
         self._whole.stop()
         FreeCAD.removeDocumentObserver(self._observer)
-        TaskPanel.current = None
+        TaskPanel.current, TaskPanel._closed = None, self
         if end is not None:
             end()
         # a wrapper that outlives FreeCAD's buttons would be taken for the next object there
