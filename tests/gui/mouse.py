@@ -122,17 +122,22 @@ class Mouse:
     # -- what is on screen
 
     def find(self, kind: str, name: str) -> Any:
-        """The visible widget of a class and object name."""
+        """The visible widget of a class and object name, None where there is none."""
         found = self.gui.window.findChildren(getattr(self.gui.QtWidgets, kind), name)
         return next((w for w in found if w.isVisible()), None)
 
-    def _field(self, name: str) -> Any:
-        for kind in ("QLineEdit", "QSpinBox", "QComboBox", "QCheckBox"):
-            widget = self.find(kind, name)
-            if widget is not None:
-                return widget
-        self.gui.fail(f"no field {name} on screen")
+    def wait_for(self, name: str, *kinds: str) -> Any:
+        """The widget once it is on screen, as a person waits for it."""
+        for _ in range(30):
+            found = [w for w in (self.find(kind, name) for kind in kinds) if w is not None]
+            if found:
+                return found[0]
+            self.gui.settle(100)
+        self.gui.fail(f"no {name} on screen")
         return None
+
+    def _field(self, name: str) -> Any:
+        return self.wait_for(name, "QLineEdit", "QSpinBox", "QComboBox", "QCheckBox")
 
     def pick(self, name: str, text: str) -> None:
         """Choose in the combo box of that name."""
@@ -142,7 +147,7 @@ class Mouse:
 
     def push(self, name: str) -> None:
         """Click a button of the task panel by its object name."""
-        self.press(self.find("QAbstractButton", name), what=name)
+        self.press(self.wait_for(name, "QAbstractButton"), what=name)
 
     def ok(self) -> None:
         """Click OK."""
