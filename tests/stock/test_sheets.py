@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from random import Random
+from time import sleep
 
 import pytest
 
@@ -154,6 +155,17 @@ def test_progress_can_end_the_search_and_gets_the_best_plan():
 def test_the_same_seed_gives_the_same_plan():
     parts = parts_of((1500, 415, 5), (910, 333, 9), (700, 250, 9), (455, 444, 6))
     assert planned(parts, [SHEET]) == planned(parts, [SHEET])
+
+
+def test_a_slower_machine_finds_the_same_plan():
+    parts = parts_of((1500, 415, 5), (910, 333, 9), (700, 250, 9), (455, 444, 6))
+    settings = replace(QUICK, seconds=0.2, tidy=0.1)
+
+    def dawdle(progress: PlanProgress) -> bool:
+        sleep(0.03)
+        return True
+
+    assert planned(parts, [SHEET], settings, dawdle) == planned(parts, [SHEET], settings)
 
 
 def test_a_sheet_that_is_no_whole_number_of_parts():
