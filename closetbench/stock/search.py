@@ -8,21 +8,15 @@ acceptance hill-climbing heuristic", European Journal of Operational Research, 2
 
 from __future__ import annotations
 
-import time
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from heapq import nsmallest
 from random import Random
 
+from closetbench.stock.clock import Clock, Stop
 from closetbench.stock.grid import Item, Kind
 from closetbench.stock.plan import SearchEnd
 from closetbench.stock.trees import Forest, Node, Tree, keep
-
-WORK_PER_SECOND = 10_000_000
-"""Steps of work in a second; set once on a small server of 2023, never measured anew."""
-CLOCK_FACTOR = 10.0
-"""How much slower than reckoned a machine may be before the clock ends the search."""
-_CLOCK_FLOOR = 10.0  # seconds: a machine busy with other work must not spoil a small search
 
 _START_WORK = 3_000_000  # on quick builds: all of them for some hundred parts
 _LATENESS = 50
@@ -36,6 +30,7 @@ _CLIMB = 0.4  # how often the ruin takes the panel around what it was to take
 _ONE_WAY = 0.25  # how often parts are held to one way of lying at random
 _PATIENCE = 1000  # steps without a new least value before the search starts afresh
 _FROM_ANYWHERE = 0.5  # how many of these runs take parts to be ruined from anywhere only
+_NO_END = 1_000_000_000
 _FRESH = 0.5  # how often it does so from empty sheets
 _EASE = 1e-9
 _ENDLESS = float("inf")
@@ -47,47 +42,6 @@ class Limits:
 
     first: bool | None
     stages: int | None
-
-
-class Stop(Exception):
-    """The search has to end; ``end`` says why."""
-
-    def __init__(self, end: SearchEnd) -> None:
-        self.end = end
-        super().__init__(end.value)
-
-
-class Clock:
-    """Counts the work done against what is allowed; the real clock is only a guard.
-
-    ``watch`` is told now and then how much of the allowance is spent, from 0 to 1, and
-    ends the search by returning False.
-    """
-
-    def __init__(self, seconds: float, watch: Callable[[float], bool]) -> None:
-        self.allowed = seconds * WORK_PER_SECOND
-        self.spent = 0
-        self._watch = watch
-        self._deadline = time.monotonic() + _CLOCK_FLOOR + seconds * CLOCK_FACTOR
-        self._next = 0.0
-
-    def tick(self, work: int) -> None:
-        """Add work; raise Stop when the search has to end."""
-        self.spent += work
-        if self.spent < self._next:
-            return
-        if self.spent >= self.allowed:
-            raise Stop(SearchEnd.BUDGET)
-        self._next = min(self.spent + 0.02 * WORK_PER_SECOND, self.allowed)
-        if not self._watch(self.spent / self.allowed):
-            raise Stop(SearchEnd.CANCELLED)
-        if time.monotonic() > self._deadline:
-            raise Stop(SearchEnd.CLOCK)
-
-    def look(self) -> None:
-        """Let the watcher end the search, whatever was done."""
-        if not self._watch(self.spent / self.allowed if self.allowed else 0.0):
-            raise Stop(SearchEnd.CANCELLED)
 
 
 class Search:
@@ -108,6 +62,8 @@ class Search:
         self.best: tuple[Tree, ...] | None = None
         self.cost = _ENDLESS
         self.anywhere = True
+        # where any cut may follow any other, a long run from the best does better than new starts
+        self.steady = len(kinds) == 1 and limits.first is None and limits.stages is None
         self._started = False
         self.areas = [item.area / self.forest.norm for item in items]
         self.slack_weight = _SLACK_WEIGHT / self.forest.norm**2
@@ -236,8 +192,10 @@ class Search:
         forest = self.forest
         random = self.random
         left = self._below_best()
-        self.anywhere = random() < _FROM_ANYWHERE
+        self.anywhere = self.steady or random() < _FROM_ANYWHERE
         patience = _PATIENCE if self.anywhere else 2 * _PATIENCE
+        if self.steady:
+            patience = _NO_END
         value = sum([self.areas[i] for i in left]) - self.slack_weight * forest.squares
         history = [value] * _LATENESS
         least = value
@@ -288,7 +246,7 @@ class Search:
         random = self.random
         left: list[int] = []
         column = row = 2.0
-        if self.best is None or random() < _FRESH:
+        if self.best is None or (not self.steady and random() < _FRESH):
             forest.plant(())
             left = list(self.orders[int(random() * len(self.orders))])
             column, row = 4.0 * random(), 4.0 * random()

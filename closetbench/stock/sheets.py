@@ -8,6 +8,7 @@ from functools import partial
 from closetbench.core.errors import LayoutError
 from closetbench.stock.bounds import least_cost, least_sheets
 from closetbench.stock.checks import check_parts, check_settings, check_stock
+from closetbench.stock.clock import Clock
 from closetbench.stock.grid import Grid, Item, Kind, make_grid
 from closetbench.stock.order import cutting_order
 from closetbench.stock.place import Panel, lay_out, placements_of, rests_of
@@ -22,7 +23,7 @@ from closetbench.stock.plan import (
     StockSheet,
 )
 from closetbench.stock.scales import sharpen
-from closetbench.stock.search import Clock, Limits, Search
+from closetbench.stock.search import Limits, Search
 from closetbench.stock.tidy import tidy
 from closetbench.stock.turning import sharpen_turning
 from closetbench.stock.verify import require_valid

@@ -6,9 +6,10 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from random import Random
 
+from closetbench.stock.clock import Clock, Stop
 from closetbench.stock.grid import Grid
 from closetbench.stock.plan import CutWeights, SearchEnd
-from closetbench.stock.search import Clock, Search, Stop
+from closetbench.stock.search import Search
 from closetbench.stock.trees import Node, Tree, keep
 
 _LATENESS = 200
