@@ -18,7 +18,7 @@ sys.path.insert(0, str(ROOT))
 from tests.gui import harness  # noqa: E402
 
 SCRIPT = ROOT / "tests" / "gui" / "scripts" / "undoing.py"
-STEPS, AT_ONCE, PATIENCE = 50, 10, 300.0
+STEPS, AT_ONCE, PATIENCE = 50, 5, 300.0
 """Steps of a walk, walks in one FreeCAD, and seconds that a walk may take."""
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+import FreeCAD
+
 from closetbench.core.bodies import Body
 from closetbench.model.base import Scripted
 from closetbench.model.properties import INTEGER, LINK, STRING, Prop, put, result
@@ -52,3 +54,28 @@ class BodyProxy(Scripted):
     def show(self, obj: Any, body: Body, built: Any) -> None:
         """Set sizes, texts, shape and place from a body, so far as they changed."""
         raise NotImplementedError
+
+
+_noted: tuple[int, set[tuple[str, str]]] = (0, set())
+"""The transaction that is open, and the objects whose shapes it has noted."""
+
+
+def move(obj: Any, at: FreeCAD.Placement) -> None:
+    """Put an object in another place, in a way that undo brings back.
+
+    A shape carries its place. FreeCAD notes a property before its first change in a
+    transaction, but moving changes the shape unnoted: if that is changed as well later on,
+    it is noted where it was moved to, and undo leaves the object there. So it is noted first.
+    """
+    global _noted
+    if obj.Placement == at:
+        return
+    active = FreeCAD.getActiveTransaction()
+    if active is not None and not obj.Shape.isNull():
+        number, key = int(active[1]), (obj.Document.Name, obj.Name)
+        if number != _noted[0]:
+            _noted = number, set()
+        if key not in _noted[1]:
+            _noted[1].add(key)
+            obj.Shape = obj.Shape
+    obj.Placement = at

@@ -8,7 +8,7 @@ import FreeCAD
 import Part
 
 from closetbench.core.bodies import LengthPart, Piece
-from closetbench.model.body import BODY, BodyProxy
+from closetbench.model.body import BODY, BodyProxy, move
 from closetbench.model.properties import FLOAT, LENGTH, STRING, put, result
 
 Vector = FreeCAD.Vector
@@ -79,8 +79,7 @@ def piece_shape(piece: Piece) -> Part.Shape:
 
 
 def _show(obj: Any, mark: str, make: Any, at: FreeCAD.Placement) -> None:
-    if obj.Placement != at:
-        obj.Placement = at
+    move(obj, at)
     if obj.Fingerprint == mark and not obj.Shape.isNull():
         return
     shape = make()

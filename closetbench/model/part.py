@@ -11,7 +11,7 @@ from closetbench.core.closet import part_weight
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Part
-from closetbench.model.body import BODY, BodyProxy
+from closetbench.model.body import BODY, BodyProxy, move
 from closetbench.model.draft import drafted
 from closetbench.model.properties import BOOL, FLOAT, LENGTH, STRING, put, put_results, result
 from closetbench.model.shapes import panel_shape, placement
@@ -53,8 +53,7 @@ def show_panel(
     obj: Any, part: Part, catalogue: Catalogue, form: LengthFormat, at: FreeCAD.Placement
 ) -> None:
     """Set sizes, texts, shape and place of an object from a part, so far as they changed."""
-    if obj.Placement != at:
-        obj.Placement = at
+    move(obj, at)
     mark = _fingerprint(part, catalogue, form)
     there = not obj.Shape.isNull()
     if obj.Fingerprint == mark and there:

@@ -9,6 +9,7 @@ from closetbench.core.specs import BaySpec, CarcassSpec
 from closetbench.model.base import class_of
 from closetbench.model.bridge import carcasses_in, closet_of, design_of, survey_for
 from closetbench.model.children import claimed, delete_with, parts_of
+from closetbench.model.draft import drafting, finish
 from closetbench.model.make import closet_from_design, make_bill, make_carcass, make_layout
 from closetbench.model.properties import put
 
@@ -307,3 +308,31 @@ def test_a_bay_without_an_object_is_a_plain_one(closet, doc):
     assert design_of(closet).components[0].bays == (BaySpec(fixed=3), BaySpec())
     doc.recompute()
     check(closet)
+
+
+def test_undo_brings_back_places_with_shapes(doc, closet):
+    """Without a recompute: a thicker board moves parts and gives them other shapes."""
+    def seen():
+        return {
+            o.Name: (str(o.Placement), str(o.Shape.Placement), round(o.Shape.Volume, 3))
+            for o in doc.Objects if class_of(o) == "ClosetPart"
+        }
+
+    first = carcasses_in(closet)[0]
+    before = seen()
+    doc.openTransaction("board")
+    first.Label = "Other"
+    first.Height = first.OuterHeight.Value - 20  # moves some of them only
+    doc.recompute()
+    first.Material = "birch18" if first.Material == "melamine16" else "melamine16"
+    with drafting():
+        doc.recompute()
+    finish(doc)
+    doc.recompute()
+    doc.commitTransaction()
+    after = seen()
+    assert before != after
+    doc.undo()
+    assert seen() == before
+    doc.redo()
+    assert seen() == after
