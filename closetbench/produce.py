@@ -15,10 +15,12 @@ from pathlib import Path
 from closetbench.core.closet import Closet, build_closet
 from closetbench.core.errors import ClosetError, DocumentError
 from closetbench.core.figures import Figures
+from closetbench.core.findings import Finding
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
 from closetbench.shop.cutting_order import write_cutting_order
 from closetbench.shop.report import report_lines, write_report
+from closetbench.stock.advice import strip_gains
 from closetbench.stock.cutting import Cutting, Needs, needs_of, offcuts_after, plan_cutting
 from closetbench.stock.offcuts import Offcut, read_offcuts, reserve, taken, write_offcuts
 from closetbench.stock.plan import PlanProgress
@@ -28,12 +30,14 @@ Say = Callable[[str], None]
 
 @dataclass(frozen=True)
 class Result:
-    """What a run came to: ``files`` by kind, ``missing`` documents with the reason."""
+    """What a run came to: ``advice`` on strip widths, ``files`` by kind, ``missing`` documents
+    with the reason."""
 
     job: Job
     catalogue: Catalogue
     closet: Closet
     cutting: Cutting
+    advice: tuple[Finding, ...] = ()
     files: dict[str, tuple[Path, ...]] = field(default_factory=dict)
     missing: dict[str, str] = field(default_factory=dict)
 
@@ -83,10 +87,13 @@ def produce(
     closet = build_closet(job.design, catalogue, Figures(job.lengths))
     say(f"{len(closet.parts)} parts: planning the sheets")
     cutting = plan_job(job, catalogue, closet, say)
-    result = Result(job, catalogue, closet, cutting)
     plan, lengths = cutting.sheets, cutting.lengths
     needs = needs_for(job, catalogue, closet)
     form = job.lengths
+    result = Result(
+        job, catalogue, closet, cutting,
+        strip_gains(needs.parts, needs.sheets, job.cutting.kerf, form.text),
+    )
     paper = replace(
         bill.closet_bill(closet, plan, catalogue, form, job.bit, lengths),
         spare=job.spare, ways=cutting.ways,
@@ -103,11 +110,11 @@ def produce(
     makers: dict[str, Callable[[], tuple[Path, ...]]] = {
         "cut layout": lambda: (dxf.layout_dxf(plan, on_sheets, folder / "layout.dxf", form),),
         "report": lambda: (write_report(
-            folder / "report.txt", closet, plan, catalogue, form, lengths
+            folder / "report.txt", closet, plan, catalogue, form, lengths, result.advice
         ),),
         "cutting": lambda: (write_cutting_order(
             folder / "cutting.txt", plan, needs.parts, needs.sheets, job.cutting, catalogue,
-            form, job.shop, lengths, parts,
+            form, job.shop, lengths, parts, closet.findings,
         ),),
         "cutting pages": lambda: cutting_pages.write_cutting_pages(
             folder / "cutting", plan, on_sheets, catalogue, form, job.shop
@@ -158,6 +165,7 @@ def summary(result: Result) -> str:
     lines += [f"  {kind + ':':<12} NOT WRITTEN: {why}" for kind, why in result.missing.items()]
     cutting = result.cutting
     report = report_lines(
-        result.closet, cutting.sheets, result.catalogue, result.job.lengths, cutting.lengths
+        result.closet, cutting.sheets, result.catalogue, result.job.lengths, cutting.lengths,
+        result.advice,
     )
     return "\n".join([*lines, "", *report])

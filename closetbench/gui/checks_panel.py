@@ -12,6 +12,7 @@ from closetbench.core.errors import ClosetError
 from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.walls import DEFER
 from closetbench.gui import palette, panels, units
+from closetbench.gui.depth_advice import strip_notes
 from closetbench.gui.fields import ChoiceField, Field
 from closetbench.gui.finding_objects import editor_of, objects_of
 from closetbench.gui.findings_table import (
@@ -127,7 +128,8 @@ class ChecksPanel(TaskPanel):
 
     def refresh(self) -> None:
         try:
-            self._findings = by_severity(bridge.closet_of(self.closet).findings)
+            found = bridge.closet_of(self.closet).findings
+            self._findings = by_severity([*found, *strip_notes(self.closet)])
             self._trouble = ""
         except ClosetError as error:
             self._findings = ()

@@ -8,6 +8,7 @@ from math import floor
 from typing import Any
 
 from closetbench.core.errors import ClosetError
+from closetbench.core.findings import Finding
 from closetbench.core.specs import CarcassSpec
 from closetbench.gui import units
 from closetbench.gui.form import ErrorLabel, Form
@@ -15,9 +16,10 @@ from closetbench.gui.qt import QtWidgets, translate
 from closetbench.gui.said import said
 from closetbench.gui.trial import verify_spec
 from closetbench.model import bridge
+from closetbench.model.base import class_of
 from closetbench.model.layout import needs_for
 from closetbench.model.make import write_spec
-from closetbench.stock.advice import StripAdvice, strip_advice, strip_findings
+from closetbench.stock.advice import StripAdvice, strip_advice, strip_findings, strip_gains
 
 CONTEXT = "Closetbench_Layout"
 
@@ -55,6 +57,18 @@ def proposals(layout: Any) -> list[Proposal]:
         found.append(Proposal(advice, tuple(
             (label, carcasses[label].OuterDepth.Value - saving) for label in labels)))
     return found
+
+
+def strip_notes(closet: Any) -> list[Finding]:
+    """What a little less depth would save, as findings of a closet whose sheets are planned."""
+    layout = next((o for o in closet.InList if class_of(o) == "CutLayout"), None)
+    if layout is None:
+        return []
+    try:
+        needs = needs_for(layout)
+    except ClosetError:
+        return []
+    return list(strip_gains(needs.parts, needs.sheets, layout.Kerf.Value, units.shown))
 
 
 class DepthAdvice(Form):

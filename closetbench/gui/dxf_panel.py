@@ -130,7 +130,7 @@ class DxfPanel(TaskPanel):
         text = write_cutting_order(
             folder / "cutting.txt", self.plan, needs.parts, needs.sheets,
             settings_of(self.layout), catalogue, form, shop, lengths_of(self.layout),
-            self.all_parts,
+            self.all_parts, bridge.closet_of(self.closet).findings,
         )
         pages = write_cutting_pages(
             folder / "cutting", self.plan, self.parts, catalogue, form, shop)

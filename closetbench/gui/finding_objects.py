@@ -52,6 +52,8 @@ def editor_of(closet: Any, finding: Finding) -> tuple[Any, str]:
     where that is known."""
     if finding.rule in ASKED:
         return closet, ASKED[finding.rule]
+    if finding.rule == "strip-width":
+        return next((o for o in closet.InList if class_of(o) == "CutLayout"), None), ""
     if finding.subject in _READ:
         return bridge.survey_for(closet), ""
     board = _board_key(closet, {finding.subject})

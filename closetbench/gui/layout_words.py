@@ -9,7 +9,7 @@ from closetbench.gui import units
 from closetbench.gui.qt import translate
 from closetbench.shop.buying import title_of
 from closetbench.shop.cutting_order import board_split
-from closetbench.stock.lengths import LengthPlan
+from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan, SearchEnd, SheetPlan
 from closetbench.stock.tools import Shop
 
@@ -41,7 +41,12 @@ def lengths_line(plan: LengthPlan, key: str, catalogue: Catalogue) -> str:
     counts = Counter(bar.stock.length for bar in plan.bars_of(key))
     pieces = ", ".join(
         _tr("{} of {}").format(n, units.shown(length)) for length, n in counts.items())
-    proved = _tr("no choice costs less") if plan.proved[key] else _tr("a cheaper one may exist")
+    if not plan.proved[key]:
+        proved = _tr("a cheaper one may exist")
+    elif key in plan.unpriced:
+        proved = _tr("no choice takes less length; prices are lacking")
+    else:
+        proved = _tr("no choice costs less")
     return _tr("{}, by length: {} ({})").format(title_of(key, catalogue), pieces, proved)
 
 

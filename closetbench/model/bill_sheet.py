@@ -36,6 +36,9 @@ SPACE = "\u00a0"
 _LIKE_A_NUMBER = re.compile(r"[^\w]*\d|[=']")
 _HEAD = (0.88, 0.84, 0.76)
 _INK = (0.1, 0.1, 0.1)
+_DANGER = (0.70, 0.15, 0.12)
+_ON_DANGER = (1.0, 1.0, 1.0)
+_DANGER_CELLS = 5
 
 
 class BillSheet(Scripted):
@@ -136,6 +139,12 @@ def _clear(obj: Any) -> None:
 
 def _dress(obj: Any, found: Sequence[Table]) -> None:
     obj.setStyle("A1", "bold")
+    for at in range(1, found[0].first - 1):
+        # the dangers, over all tables
+        cells = f"A{at + 1}:{address(at, _DANGER_CELLS - 1)}"
+        obj.setStyle(cells, "bold")
+        obj.setBackground(cells, _DANGER)
+        obj.setForeground(cells, _ON_DANGER)
     for table in found:
         obj.setStyle(address(table.first, 0), "bold")
         heads = f"A{table.head_at + 1}:{address(table.head_at, max(0, len(table.heads) - 1))}"

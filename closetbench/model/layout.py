@@ -37,7 +37,7 @@ from closetbench.model.properties import (
 )
 from closetbench.stock.by_hand import move_part
 from closetbench.stock.cutting import Cutting, Needs, needs_of, plan_cutting
-from closetbench.stock.lengths import LengthPlan
+from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import CutSettings, FirstCut, Plan, PlanProgress
 from closetbench.stock.purchase import WayToBuy
 from closetbench.stock.tools import Shop, StoreWork, Tool

@@ -28,7 +28,8 @@ from closetbench.shop.csv_text import Cell, csv_text
 from closetbench.shop.lines import part_lines, set_ups
 from closetbench.shop.report import danger_headline
 from closetbench.shop.words import fit_text, machining_words
-from closetbench.stock.lengths import LengthPlan
+from closetbench.stock.length_checks import require_cuttable
+from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan
 from closetbench.stock.purchase import SpareRule, WayToBuy
 from closetbench.stock.verify import require_sawable
@@ -129,6 +130,7 @@ def save_bill(path: str | Path, bill: Bill) -> Path:
     plan that cannot be sawn."""
     if bill.plan is not None:
         require_sawable(bill.plan.sheets)
+    require_cuttable(bill.length_plan or LengthPlan())
     return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
 
 

@@ -14,7 +14,7 @@ from closetbench.core.parts import HardwareNeed, Part
 from closetbench.shop.csv_text import Cell
 from closetbench.shop.lay import lay
 from closetbench.stock.from_lengths import band_rolls
-from closetbench.stock.lengths import LengthPlan
+from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan
 from closetbench.stock.purchase import SpareRule, WayToBuy, to_buy
 

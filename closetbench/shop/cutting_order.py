@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
+from closetbench.core.findings import Finding
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Panel
 from closetbench.core.parts import Part
 from closetbench.shop.atomic import write_text_atomically
 from closetbench.shop.buying import title_of
-from closetbench.shop.report import finding_lines
+from closetbench.shop.report import danger_lines, finding_lines
 from closetbench.shop.words import fit_text
-from closetbench.stock.advice import strip_advice, strip_findings
-from closetbench.stock.lengths import BarPlan, LengthPlan
+from closetbench.stock.advice import strip_gains
+from closetbench.stock.length_checks import require_cuttable
+from closetbench.stock.length_plan import BarPlan, LengthPlan
 from closetbench.stock.plan import Cut, CutPart, CutSettings, Plan, SheetPlan, StockSheet
 from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
 from closetbench.stock.verify import require_valid
@@ -42,16 +44,20 @@ def cutting_order_lines(
     plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet], settings: CutSettings,
     catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
     lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
+    findings: Iterable[Finding] = (),
 ) -> list[str]:
     """The whole order as lines of text, lengths as the user reads them.
 
     A fence dimension is the size that stays between fence and blade. ``shop``: who cuts
-    what; ``lengths``: the boards and bars, ``sawn`` the parts among which are theirs. Advice on
-    strip widths stands where a little less depth saves a sheet.
+    what; ``lengths``: the boards and bars, ``sawn`` the parts among which are theirs. The dangers
+    among the ``findings`` stand on top. Advice on strip widths stands where a little less depth
+    saves a sheet.
     """
     require_valid(plan, parts, settings, stock)
+    require_cuttable(lengths or LengthPlan())
     shop = shop or Shop()
-    lines = [CARE]
+    dangers = danger_lines(findings)
+    lines = [*dangers, *([""] if dangers else []), CARE]
     if plan.sheets:
         lines += ["", FENCE]
     for sheet in plan.sheets:
@@ -60,9 +66,8 @@ def cutting_order_lines(
         lines += ["", "by length", f"  {LENGTHS}"]
         panels = {p.full_name: p.panel for p in sawn}
         lines += [text for bar in lengths.bars for text in _bar_lines(bar, panels, catalogue, form)]
-    gains = [a for a in strip_advice(parts, stock, settings.kerf) if a.sheets_slimmer < a.sheets]
-    if gains:
-        advice = strip_findings(gains, settings.kerf, form.text)
+    advice = strip_gains(parts, stock, settings.kerf, form.text)
+    if advice:
         lines += ["", "strip widths"]
         lines += [f"  {text}" for finding in advice for text in finding_lines(finding)]
     return lines
@@ -183,9 +188,10 @@ def write_cutting_order(
     path: Path, plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet],
     settings: CutSettings, catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
     lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
+    findings: Iterable[Finding] = (),
 ) -> Path:
     """Write the order as text; ``DocumentError`` where that cannot be done."""
     lines = cutting_order_lines(
-        plan, parts, stock, settings, catalogue, form, shop, lengths, sawn
+        plan, parts, stock, settings, catalogue, form, shop, lengths, sawn, findings
     )
     return write_text_atomically(path, "\n".join([*lines, ""]), "cutting order")

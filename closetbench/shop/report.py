@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from closetbench.core.closet import Closet
@@ -14,26 +15,25 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.walls import DEFER
 from closetbench.shop.atomic import write_text_atomically
-from closetbench.stock.lengths import LengthPlan
+from closetbench.stock.length_checks import require_cuttable
+from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan
 from closetbench.stock.verify import require_sawable
 
 
 def report_lines(
     closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat,
-    lengths: LengthPlan | None = None,
+    lengths: LengthPlan | None = None, advice: Sequence[Finding] = (),
 ) -> list[str]:
     """The report as lines of text, lengths and masses in the user's units. ``lengths``: the
-    plan of boards and bars."""
+    plan of boards and bars; ``advice``: findings of the cutting, after the closet's."""
     figures = Figures(form)
-    dangers = [f for f in closet.findings if f.severity is Severity.DANGER]
-    lines = [danger_headline(len(dangers))] if dangers else []
-    lines += [text for f in dangers for text in finding_lines(f)]
+    lines = danger_lines(closet.findings)
     envelope = closet.envelope
     sizes = " x ".join(form.text(v) for v in (envelope.width, envelope.depth, envelope.height))
     weights = {p.full_name: part_weight(p, catalogue) for p in closet.parts}
     lines += [
-        *([""] if dangers else []),
+        *([""] if lines else []),
         f"envelope      {sizes} (width x depth x height)",
         f"parts         {len(closet.parts)}, {figures.mass(sum(weights.values()))}",
     ]
@@ -53,10 +53,18 @@ def report_lines(
             lines.append(
                 f"gap {wall.value + ',':<9} {form.text(min(gaps))} to {form.text(max(gaps))}"
             )
-    lines += ["", "findings" if closet.findings else "no findings"]
-    for finding in by_severity(closet.findings):
+    found = by_severity((*closet.findings, *advice))
+    lines += ["", "findings" if found else "no findings"]
+    for finding in found:
         lines += [f"  {text}" for text in finding_lines(finding)]
     return lines
+
+
+def danger_lines(findings: Iterable[Finding]) -> list[str]:
+    """The dangers as they stand on top of a paper; nothing where there is none."""
+    dangers = [f for f in findings if f.severity is Severity.DANGER]
+    lines = [danger_headline(len(dangers))] if dangers else []
+    return lines + [text for f in dangers for text in finding_lines(f)]
 
 
 def danger_headline(count: int) -> str:
@@ -81,7 +89,10 @@ def _lengths(
     counts = Counter(bar.stock.length for bar in bars)
     pieces = " and ".join(f"{n} of {form.text(length)}" for length, n in counts.items())
     used = sum(b.used * b.stock.length for b in bars) / sum(b.stock.length for b in bars)
-    proved = "no choice costs less" if plan and plan.proved[key] else "a cheaper choice may exist"
+    proved = "a cheaper choice may exist"
+    if plan and plan.proved[key]:
+        short = key in plan.unpriced
+        proved = f"no choice {'takes less length; prices are lacking' if short else 'costs less'}"
     table = catalogue.bars if key in catalogue.bars else catalogue.materials
     return f"{table[key].title}: {pieces}, yield {used:.0%}, {proved}"
 
@@ -114,10 +125,12 @@ def finding_lines(finding: Finding) -> list[str]:
 
 def write_report(
     path: Path, closet: Closet, plan: Plan, catalogue: Catalogue, form: LengthFormat,
-    lengths: LengthPlan | None = None,
+    lengths: LengthPlan | None = None, advice: Sequence[Finding] = (),
 ) -> Path:
     """Write the report as text; ``DocumentError`` where that cannot be done, ``LayoutError``
     for a plan that cannot be sawn."""
     require_sawable(plan.sheets)
-    lines = [closet.design.name, "", *report_lines(closet, plan, catalogue, form, lengths), ""]
+    require_cuttable(lengths or LengthPlan())
+    report = report_lines(closet, plan, catalogue, form, lengths, advice)
+    lines = [closet.design.name, "", *report, ""]
     return write_text_atomically(path, "\n".join(lines), "report")

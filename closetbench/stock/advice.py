@@ -24,7 +24,7 @@ class StripAdvice:
     ``strips``: how many a sheet gives; ``rest``: the width left after the last cut;
     ``slimmer``: the largest depth at which it gives one strip more. ``needed``: strips
     for all the parts of this depth; ``sheets`` and ``sheets_slimmer``: sheets for so many
-    strips, nothing else being cut from them.
+    strips, nothing else being cut from them; ``parts``: the keys of these parts.
     """
 
     sheet: StockSheet
@@ -35,6 +35,7 @@ class StripAdvice:
     needed: int
     sheets: int
     sheets_slimmer: int
+    parts: tuple[str, ...]
 
     @property
     def saving(self) -> float:
@@ -65,22 +66,23 @@ def strip_advice(
     for sheet in stock:
         if sheet.offcut:
             continue
-        lengths: dict[float, list[float]] = {}
+        by_depth: dict[float, list[CutPart]] = {}
         for part in parts:
             if part.material == sheet.material and part.grain is not GrainOnSheet.ACROSS:
-                lengths.setdefault(part.width, []).append(part.length)
+                by_depth.setdefault(part.width, []).append(part)
         usable = sheet.length - 2 * sheet.trim
-        for depth, mine in lengths.items():
-            if max(mine) > usable + _EASE:
+        for depth, mine in by_depth.items():
+            if max(part.length for part in mine) > usable + _EASE:
                 continue
             strips, rest, slimmer = strips_of(sheet, depth, kerf)
             if strips < 1 or not 0 < depth - slimmer <= within:
                 continue
-            needed = _strips_for(mine, usable, kerf)
+            needed = _strips_for([part.length for part in mine], usable, kerf)
             found.append(
                 StripAdvice(
                     sheet, depth, strips, rest, slimmer, needed,
                     ceil(needed / strips), ceil(needed / (strips + 1)),
+                    tuple(part.key for part in mine),
                 )
             )  # fmt: skip
     return tuple(sorted(found, key=lambda advice: (advice.saving, advice.sheet.key)))
@@ -113,9 +115,19 @@ def strip_findings(
                 length(each.depth),
                 length(slimmer),
                 f"make them {length(slimmer)} wide or less",
+                parts=each.parts,
             )
         )
     return tuple(findings)
+
+
+def strip_gains(
+    parts: Sequence[CutPart], stock: Sequence[StockSheet], kerf: float,
+    length: Callable[[float], str] = millimetres,
+) -> tuple[Finding, ...]:
+    """The advice in words where it saves a sheet."""
+    gains = [a for a in strip_advice(parts, stock, kerf) if a.sheets_slimmer < a.sheets]
+    return strip_findings(gains, kerf, length)
 
 
 def _strips_for(lengths: Sequence[float], usable: float, kerf: float) -> int:

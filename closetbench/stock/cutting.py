@@ -16,7 +16,7 @@ from closetbench.stock.from_lengths import (
     stock_lengths,
 )
 from closetbench.stock.from_parts import cut_parts, stock_sheets
-from closetbench.stock.lengths import LengthNeed, LengthPlan, StockLength
+from closetbench.stock.length_plan import LengthNeed, LengthPlan, StockLength
 from closetbench.stock.offcuts import Offcut, after_cutting, offcuts_as_lengths, offcuts_as_stock
 from closetbench.stock.plan import CutPart, CutSettings, Plan, PlanProgress, StockSheet
 from closetbench.stock.purchase import WayToBuy, plan_purchase

@@ -17,7 +17,8 @@ from closetbench.core.materials import Catalogue, Material
 from closetbench.core.panel import Grain
 from closetbench.core.parts import Part
 from closetbench.core.trim import trim_cuts
-from closetbench.stock.lengths import LengthNeed, LengthPlan, StockLength, plan_lengths
+from closetbench.stock.length_plan import LengthNeed, LengthPlan, StockLength
+from closetbench.stock.lengths import plan_lengths
 
 BAND_OVERHANG = 20.0
 """mm that a strip of edge band is cut longer than its rim, trimmed off once it is glued on:
@@ -116,6 +117,7 @@ def _joined(*plans: LengthPlan) -> LengthPlan:
     return LengthPlan(
         tuple(replace(bar, name=f"L{n}") for n, bar in enumerate(bars, 1)),
         {key: sure for plan in plans for key, sure in plan.proved.items()},
+        tuple(key for plan in plans for key in plan.unpriced),
     )
 
 

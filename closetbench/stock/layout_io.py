@@ -13,7 +13,8 @@ from typing import Any
 
 from closetbench.core.errors import ClosetError, LayoutError
 from closetbench.core.lengths import UNITS, read_length
-from closetbench.stock.lengths import LengthPlan, StockLength, plan_lengths
+from closetbench.stock.length_plan import LengthPlan, StockLength
+from closetbench.stock.lengths import plan_lengths
 from closetbench.stock.part_lists import PartList, read_part_list
 from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, StockSheet
 from closetbench.stock.sheets import plan_sheets
@@ -102,7 +103,7 @@ def lengths_as_json(
     plan: LengthPlan, kerf: float, ids: Mapping[str, str] | None = None
 ) -> dict[str, Any]:
     """A plan of lengths as plain data for JSON, mm from one end; ``proved``: per material, that
-    no plan costs less."""
+    no plan costs less, or takes less length where prices are lacking."""
     ids = ids or {}
     return {
         "lengths": [
@@ -134,7 +135,9 @@ def lengths_summary(plan: LengthPlan) -> str:
         counts = Counter(f"{bar.stock.length:g} mm" for bar in bars)
         what = ", ".join(f"{n} of {length}" for length, n in counts.items())
         used = sum(b.used * b.stock.length for b in bars) / sum(b.stock.length for b in bars)
-        end = "no plan costs less" if sure else "a cheaper plan may exist"
+        short = material in plan.unpriced
+        least = "takes less length; prices are lacking" if short else "costs less"
+        end = f"no plan {least}" if sure else "a cheaper plan may exist"
         lines.append(f"{material}: {what} ({end}), {used:.1%} used")
     return "\n".join(lines)
 

@@ -12,16 +12,24 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field
-from math import ceil, isfinite
+from dataclasses import dataclass
+from math import ceil
 from typing import Any
 
 import numpy as np
 
 from closetbench.core.errors import LayoutError
-from closetbench.stock.checks import check_keys, millimetres
 from closetbench.stock.grid import PER_MM, down, up
 from closetbench.stock.knapsack import fullest
+from closetbench.stock.length_checks import check_lengths, require_valid_lengths
+from closetbench.stock.length_plan import (
+    BarPlan,
+    LengthCut,
+    LengthNeed,
+    LengthPlan,
+    StockLength,
+    clear_stretches,
+)
 
 _MOST_FILLINGS = 3000
 _ROUNDS = 200
@@ -31,92 +39,15 @@ _PIECE_PENALTY = 1e-5
 """Of the dearest stock: between plans of equal cost, that with fewer pieces is better."""
 
 
-@dataclass(frozen=True)
-class LengthNeed:
-    """A piece to be cut; ``key`` is unique. Length in mm as sawn."""
-
-    key: str
-    length: float
-    material: str
-
-
-@dataclass(frozen=True)
-class StockLength:
-    """A length to be bought or at hand, in mm.
-
-    ``trim``: taken off each end. ``quantity`` None: as many as are needed. ``cost`` each,
-    None where unknown. ``defects``: (from, to) in mm from one end, such as a knot, that no
-    part may hold. ``offcut``: at hand, so that it costs nothing. ``width``: a board's, mm,
-    0 for bars.
-    """
-
-    key: str
-    material: str
-    length: float
-    trim: float = 0.0
-    quantity: int | None = None
-    cost: float | None = None
-    defects: tuple[tuple[float, float], ...] = ()
-    offcut: bool = False
-    width: float = 0.0
-
-
-@dataclass(frozen=True)
-class LengthCut:
-    """A piece on a stock length: from ``start`` to ``end``, mm from the same end as defects."""
-
-    part: str
-    start: float
-    end: float
-
-
-@dataclass(frozen=True)
-class BarPlan:
-    """One stock length and its pieces in order. ``name`` is unique in the plan ("L1")."""
-
-    name: str
-    stock: StockLength
-    cuts: tuple[LengthCut, ...]
-
-    @property
-    def rest(self) -> float:
-        """The length that is left whole after the last piece, its kerf not yet taken off."""
-        clear = self.stock.length - self.stock.trim
-        return max(0.0, clear - max((cut.end for cut in self.cuts), default=0.0))
-
-    @property
-    def used(self) -> float:
-        """Length of the parts over the stock length."""
-        return sum(cut.end - cut.start for cut in self.cuts) / self.stock.length
-
-
-@dataclass(frozen=True)
-class LengthPlan:
-    """All stock lengths to take. ``proved``: per material, that no plan costs less."""
-
-    bars: tuple[BarPlan, ...] = ()
-    proved: dict[str, bool] = field(default_factory=dict)
-
-    def bars_of(self, material: str) -> tuple[BarPlan, ...]:
-        """The stock lengths of one material, in order."""
-        return tuple(bar for bar in self.bars if bar.stock.material == material)
-
-    @property
-    def cost(self) -> float | None:
-        """What the stock to be bought costs together; None where a price is unknown."""
-        costs = [bar.stock.cost for bar in self.bars if not bar.stock.offcut]
-        return None if None in costs else sum(cost for cost in costs if cost is not None)
-
-
 def plan_lengths(
     needs: Sequence[LengthNeed], stock: Sequence[StockLength], kerf: float
 ) -> LengthPlan:
     """Plan the cheapest stock lengths that give all pieces.
 
-    Where a stock of a material has no price, all of that material cost their length.
-    Raises LayoutError where input contradicts itself or the stock does not suffice.
+    Where a stock of a material has no price, all of that material cost their length. The plan is
+    verified. Raises LayoutError where input contradicts itself or the stock does not suffice.
     """
-    _check(needs, stock, kerf)
+    check_lengths(needs, stock, kerf)
     bars: list[BarPlan] = []
     proved: dict[str, bool] = {}
     for material in dict.fromkeys(need.material for need in needs):
@@ -129,26 +60,13 @@ def plan_lengths(
             BarPlan(f"L{n}", each, tuple(cuts))
             for n, (each, cuts) in enumerate(filled, len(bars) + 1)
         ]
-    return LengthPlan(tuple(bars), proved)
-
-
-def clear_stretches(stock: StockLength, kerf: float) -> tuple[tuple[float, float], ...]:
-    """What trim and defects leave of a stock length, as (start, end) in mm.
-
-    A cut beside a defect lies in the defect, so that one narrower than the kerf counts as
-    wide as the kerf.
-    """
-    end = stock.length - stock.trim
-    at = stock.trim
-    found = []
-    for low, high in sorted(stock.defects):
-        widen = max(0.0, (kerf - (high - low)) / 2)
-        if low - widen > at:
-            found.append((at, min(low - widen, end)))
-        at = max(at, high + widen)
-    if at < end:
-        found.append((at, end))
-    return tuple((a, b) for a, b in found if b - a > 1e-6)
+    short = tuple(dict.fromkeys(
+        s.material for s in stock
+        if s.material in proved and s.cost is None and not s.offcut and s.quantity != 0
+    ))
+    plan = LengthPlan(tuple(bars), proved, short)
+    require_valid_lengths(plan, needs, stock, kerf)
+    return plan
 
 
 @dataclass(frozen=True)
@@ -367,46 +285,6 @@ class _Material:
             f"material {self.needs[0].material}", "stock lengths", have,
             f"they do not give {len(self.needs)} pieces of {total:.2f} m in all; add some",
         )  # fmt: skip
-
-
-def _check(needs: Sequence[LengthNeed], stock: Sequence[StockLength], kerf: float) -> None:
-    if not isfinite(kerf) or kerf < 0:
-        raise LayoutError("cut settings", "kerf", kerf, "it must be 0 or more")
-    check_keys("piece", (need.key for need in needs))
-    check_keys("stock length", (each.key for each in stock))
-    for each in stock:
-        name = f"stock length {each.key}"
-        if not isfinite(each.length) or each.length <= 0:
-            raise LayoutError(name, "length", f"{each.length} mm", "it must be more than 0")
-        if not isfinite(each.trim) or not 0 <= 2 * each.trim < each.length:
-            raise LayoutError(
-                name, "trim", f"{each.trim} mm at each end",
-                f"it must be 0 or more and leave something of {millimetres(each.length)}",
-            )  # fmt: skip
-        if each.quantity is not None and each.quantity < 0:
-            raise LayoutError(name, "quantity", each.quantity, "it must be 0 or more, or none")
-        if each.cost is not None and not (isfinite(each.cost) and each.cost >= 0):
-            raise LayoutError(name, "cost", each.cost, "a price must be 0 or more")
-        for low, high in each.defects:
-            if not 0 <= low < high <= each.length:
-                raise LayoutError(
-                    name, "defect", f"from {low} to {high} mm",
-                    f"it must lie within 0 to {millimetres(each.length)}, its start first",
-                )  # fmt: skip
-    for need in needs:
-        name = f"piece {need.key}"
-        if not isfinite(need.length) or need.length <= 0:
-            raise LayoutError(name, "length", f"{need.length} mm", "it must be more than 0")
-        mine = [s for s in stock if s.material == need.material and s.quantity != 0]
-        if not mine:
-            raise LayoutError(name, "material", need.material, "no length of it is in stock")
-        longest = max((b - a for s in mine for a, b in clear_stretches(s, kerf)), default=0.0)
-        if need.length > longest + 1e-6:
-            raise LayoutError(
-                name, "length", millimetres(need.length),
-                f"longer than every clear stretch in stock; the longest is "
-                f"{millimetres(longest)}: join it from two, or add a longer one",
-            )  # fmt: skip
 
 
 def least_count(needs: Sequence[LengthNeed], length: float, kerf: float) -> int:

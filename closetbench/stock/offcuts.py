@@ -23,7 +23,7 @@ from typing import Any
 
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.stock.checks import check_keys, millimetres
-from closetbench.stock.lengths import LengthPlan, StockLength
+from closetbench.stock.length_plan import LengthPlan, StockLength
 from closetbench.stock.plan import Plan, StockSheet
 from closetbench.stock.whole_file import write_whole
 

@@ -32,7 +32,7 @@ from typing import Any
 
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import read_length
-from closetbench.stock.lengths import LengthNeed, StockLength
+from closetbench.stock.length_plan import LengthNeed, StockLength
 from closetbench.stock.plan import CutPart, GrainOnSheet, StockSheet
 
 _GRAINS = {

@@ -8,7 +8,7 @@ from closetbench.core.closet import ClosetDesign
 from closetbench.core.specs import BaySpec, CarcassSpec
 from closetbench.model.base import is_invalid
 from closetbench.model.bill import bill_of
-from closetbench.model.bill_sheet import SPACE, _typed, address
+from closetbench.model.bill_sheet import _DANGER, SPACE, _typed, address
 from closetbench.model.bridge import carcasses_in
 from closetbench.model.make import closet_from_design, make_bill, make_bill_sheet
 from closetbench.shop.bill import bill_rows
@@ -57,6 +57,18 @@ def agrees(sheet):
                 assert cell.removeprefix(SPACE) == value.replace("\n", " ")
             else:
                 assert getattr(cell, "Value", cell) == pytest.approx(value, abs=1e-9)
+
+
+def test_dangers_are_white_on_red(doc, closet, sheet):
+    rows = bill_rows(bill_of(sheet.Bill))
+    dangers = [at for at, row in enumerate(rows) if row and "DANGER" in str(row[0])]
+    assert dangers[0] == 1
+    assert len(dangers) > 1
+    for at in dangers:
+        for cell in (address(at, 0), address(at, 4)):
+            assert sheet.getBackground(cell)[:3] == pytest.approx(_DANGER, abs=0.01)
+            assert sheet.getForeground(cell)[:3] == pytest.approx((1.0, 1.0, 1.0))
+    assert sheet.getBackground(address(dangers[-1] + 2, 0)) is None
 
 
 def test_names_of_cells():

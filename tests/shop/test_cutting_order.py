@@ -5,9 +5,14 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+import pytest
+
+from closetbench.core.errors import LayoutError
+from closetbench.core.findings import Finding, Severity
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.resources import load_catalogue
 from closetbench.shop.cutting_order import cutting_order_lines, write_cutting_order
+from closetbench.stock.length_plan import BarPlan, LengthCut, LengthPlan, StockLength
 from closetbench.stock.plan import CutPart, CutSettings, StockSheet
 from closetbench.stock.sheets import plan_sheets
 
@@ -71,3 +76,25 @@ def test_what_no_saw_can_hold_is_cut_by_hand_in_its_turn():
     assert by_hand
     assert all(re.search(r"[0-9] mm", t) for t in by_hand)
     assert any("the piece clamped" in t for t in home)
+
+
+def test_dangers_stand_on_top():
+    parts = [CutPart("A: side", 2300.0, 400.0, "ply18")]
+    plan = plan_sheets(parts, STOCK, SETTINGS)
+    found = (Finding(Severity.NOTE, "work", "dust", "wear a respirator"),
+             Finding(Severity.DANGER, "A", "tipping", "it tips", fix="anchor it"))
+    lines = cutting_order_lines(
+        plan, parts, STOCK, SETTINGS, load_catalogue(), MILLIMETRES, findings=found)
+    assert lines[0].startswith("1 DANGER: read this before anything is cut")
+    assert lines[1:4] == ["DANGER: A: it tips", "    anchor it", ""]
+    assert not any("respirator" in line for line in lines)
+    assert not order(400.0, 1)[0].startswith("1 DANGER")
+
+
+def test_lengths_that_overlap_are_not_written():
+    plan = plan_sheets([], STOCK, SETTINGS)
+    cuts = (LengthCut("a", 0.0, 500.0), LengthCut("b", 400.0, 800.0))
+    bar = BarPlan("L1", StockLength("s", "pine1x4", 2438.4), cuts)
+    with pytest.raises(LayoutError, match="closer than the kerf"):
+        cutting_order_lines(
+            plan, [], STOCK, SETTINGS, load_catalogue(), MILLIMETRES, lengths=LengthPlan((bar,)))

@@ -21,7 +21,7 @@ from closetbench.stock.from_lengths import (
     sheet_parts,
     stock_lengths,
 )
-from closetbench.stock.lengths import StockLength
+from closetbench.stock.length_plan import StockLength
 from closetbench.stock.offcuts import Offcut
 from closetbench.stock.plan import CutSettings
 

@@ -8,14 +8,8 @@ from random import Random
 import pytest
 
 from closetbench.core.errors import LayoutError
-from closetbench.stock.lengths import (
-    LengthNeed,
-    LengthPlan,
-    StockLength,
-    clear_stretches,
-    least_count,
-    plan_lengths,
-)
+from closetbench.stock.length_plan import LengthNeed, LengthPlan, StockLength, clear_stretches
+from closetbench.stock.lengths import least_count, plan_lengths
 
 KERF = 3.0
 BAR = StockLength("bar", "oak", 2400.0)

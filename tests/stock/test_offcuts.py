@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from closetbench.core.errors import DocumentError, LayoutError
-from closetbench.stock.lengths import LengthNeed, plan_lengths
+from closetbench.stock.length_plan import LengthNeed
+from closetbench.stock.lengths import plan_lengths
 from closetbench.stock.offcuts import (
     Offcut,
     after_cutting,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from closetbench.gui.commands.base import Command, chosen, mark, there_are
+from closetbench.gui.qt import translate
 
 
 class Paper(Command):
@@ -121,6 +122,7 @@ class BillSheet(Paper):
     icon = "bill_sheet"
 
     def open(self, closet: Any) -> None:
+        from closetbench.gui.dangers import report_written
         from closetbench.gui.dxf_panel import layout_for
         from closetbench.gui.looking import open_view
         from closetbench.model import children
@@ -137,6 +139,8 @@ class BillSheet(Paper):
             doc.recompute()
             doc.commitTransaction()
         open_view(sheets[0])
+        report_written(
+            translate("Closetbench_BillSheet", "The bill is in {}").format(sheets[0].Label), closet)
 
 
 class Drawing(Paper):

@@ -219,7 +219,18 @@ def offcuts(gui, hands):
 
 def depths(gui, hands):
     (cut,) = hands.ours("CutLayout")
-    hands.open(cut)
+    hands.run("Closetbench_Checks")
+    table = hands.panel.table
+    (at,) = (i for i, f in enumerate(table.rows) if f.rule == "strip-width")
+    table.selectRow(at)
+    hands.wait(200)
+    gui.check("gives 2 strips" in hands.panel.detail.toPlainText(), "the checks say it too")
+    chosen = {f"{o.Component.Label}: {o.PartName}"
+              for o in FreeCADGui.Selection.getSelection(hands.doc.Name)}
+    gui.equal(chosen, set(table.rows[at].parts), "the parts of that depth")
+    table.itemDoubleClicked.emit(table.item(at, 0))
+    hands.wait(900)
+    gui.equal(hands.panel.obj, cut, "and open the cut layout, where a button does it")
     gui.check("gives 2 strips" in hands.said("advice 1"), hands.said("advice 1"))
     _shot(gui, hands, "advice")
     hands.push("less deep 1")
