@@ -60,7 +60,7 @@ class KeptPanel:
     ``name``: what it was.
     ``length``: usable length, along the grain if it has any.
     ``width``: usable width.
-    ``thickness``: by calliper.
+    ``thickness``: by caliper.
     ``grained``: whether its grain must run along a part's length.
     """
 

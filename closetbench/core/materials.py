@@ -29,7 +29,7 @@ WIDEST_BOARD = float(Fraction(45, 4) * INCH)
 """Widest dressed board, 1x12 or 2x12, 11-1/4 in (PS 20-20): wider lumber is sold as a panel."""
 READING_MARGIN = 0.5
 """How far beyond the published tolerance a measured thickness is still believed, mm
-(a calliper reading and a bad batch; common practice, no published source)."""
+(a caliper reading and a bad batch; common practice, no published source)."""
 
 
 class MaterialKind(Enum):
@@ -88,7 +88,7 @@ class SheetSize:
 class Material:
     """A board as the shop knows it. Raises CatalogueError where the values cannot be.
 
-    ``nominal``: thickness as sold (for lumber: dressed); ``measured``: by calliper, None
+    ``nominal``: thickness as sold (for lumber: dressed); ``measured``: by caliper, None
     where nobody has. ``e_along``/``e_across``: bending stiffness along and across the
     length of a sheet. ``trim``: mm off each edge of a sheet before any part is cut; off
     each end only where the material is planned by length. ``band``: key of its usual edge

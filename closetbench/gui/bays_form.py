@@ -61,7 +61,7 @@ class BaysForm(Form):
         fixed = CountField(f"bays.{index}.fixed", 0, 40)
         fixed.spin.setToolTip(_tr("Fixed shelves, let into the sides at equal clear heights."))
         loose = CountField(f"bays.{index}.adjustable", 0, 40)
-        loose.spin.setToolTip(_tr("Loose shelves on pins."))
+        loose.spin.setToolTip(_tr("Adjustable shelves, loose on pins."))
         heights = LengthsField(f"bays.{index}.heights", "height", _tr("equal"))
         heights.line.setToolTip(_tr(
             "Heights of the fixed shelves' undersides above the bay's floor, set apart by "

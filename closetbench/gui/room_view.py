@@ -37,7 +37,7 @@ _GROUP = "Room"
 _LABELLED = (Kind.DEAD_SPACE, Kind.OBSTACLES)
 
 PROPERTIES: dict[str, tuple[Kind | None, bool, str]] = {
-    READINGS: (None, False, "Show the readings also while the survey's panel is closed"),
+    READINGS: (None, False, "Show the readings also while the survey's task is closed"),
     "ShowWalls": (Kind.WALLS, True, "Show the walls of the room"),
     "ShowFloor": (Kind.FLOOR, True, "Show the floor of the room"),
     "ShowCeiling": (Kind.CEILING, False, "Show the ceiling of the room"),

@@ -10,7 +10,7 @@ from closetbench.gui.room_view import PROPERTIES
 
 CONTEXT = "Closetbench_Survey"
 _TEXTS = {
-    "ShowReadings": "Readings when this panel is closed", "ShowWalls": "Walls",
+    "ShowReadings": "Readings when this task is closed", "ShowWalls": "Walls",
     "ShowFloor": "Floor", "ShowCeiling": "Ceiling", "ShowFront": "Wall around the opening",
     "ShowTrim": "Casing and baseboard", "ShowDeadSpace": "Dead space",
     "ShowObstacles": "Obstacles",

@@ -5,6 +5,7 @@ What is said about a field is the specification's docstring, so that a rule is t
 
 from __future__ import annotations
 
+import re
 import types
 import typing
 from collections.abc import Iterator
@@ -70,7 +71,7 @@ class _Maker:
             if name in _ELSEWHERE or kind is JoineryRules:
                 continue
             label = label_of(name)
-            tip = _tr(texts[name]) if name in texts else ""
+            tip = _hint(_tr(texts[name])) if name in texts else ""
             if isinstance(kind, type) and is_dataclass(kind):
                 if not optional:
                     self.form.heads(label)
@@ -166,6 +167,13 @@ def new_record(kind: type[Any], number: int) -> Any:
         else:
             values[name] = next(iter(hint))
     return kind(**values)
+
+
+def _hint(text: str) -> str:
+    """What a specification says of a field, in a form's words: None is a field left empty,
+    and a choice says by itself what its entries are."""
+    text = re.sub(r", None.*\"\".*$", "", text)
+    return re.sub(r"\bNone\b", _tr("empty"), text)
 
 
 def _hints(spec: type[Any]) -> Iterator[tuple[str, Any]]:

@@ -37,7 +37,8 @@ BAYS = starting_as(BaySpec(), (
     Prop("ShelfHeights", FLOATS, "Bay",
          "Underside of each fixed shelf above the bay's floor in mm; none: equal spaces",
          "heights", TUPLE),
-    Prop("AdjustableShelves", INTEGER, "Bay", "Number of loose shelves on pins", "adjustable"),
+    Prop("AdjustableShelves", INTEGER, "Bay", "Number of adjustable shelves, loose on pins",
+         "adjustable"),
 ))
 JOINERY = (
     Prop("Fit", LENGTH, "Joinery", "How much wider a groove is than the panel in it",

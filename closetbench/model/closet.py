@@ -41,7 +41,7 @@ SETTINGS = (
 RESULTS = (
     result("PartCount", INTEGER, "Number of parts to be cut from boards"),
     result("Weight", FLOAT, "Weight of all parts in kg"),
-    result("Findings", TEXTS, "Doubts about the design"),
+    result("Findings", TEXTS, "Findings about the design"),
 )
 
 

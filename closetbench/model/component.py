@@ -32,7 +32,7 @@ RESULTS = (
     result("FrontAt", DISTANCE, "The front's distance from the envelope's front as built"),
     result("PartCount", INTEGER, "Number of parts to be cut from boards"),
     result("Weight", FLOAT, "Weight of all parts in kg"),
-    result("Findings", TEXTS, "Doubts about it"),
+    result("Findings", TEXTS, "Findings about it"),
 )
 
 

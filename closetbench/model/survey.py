@@ -142,7 +142,7 @@ RESULTS = (
         for w in Wall
         for how, words in (("Least", "Smallest"), ("Most", "Widest"))
     ),
-    result("Findings", TEXTS, "Doubts about the readings"),
+    result("Findings", TEXTS, "Findings about the readings"),
 )
 
 

@@ -160,18 +160,6 @@
    <translation>Richtung der ersten Schnitte an einer ganzen Platte</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Zweifel daran</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Zweifel am Entwurf</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Zweifel an den Messwerten</translation>
-  </message>
-  <message>
    <source>Edge band at the end</source>
    <translation>Kante am Ende</translation>
   </message>
@@ -210,6 +198,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Datei mit eigenen Materialien und Preisen; leer: nur die des Programms</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Zweifel daran</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Zweifel am Entwurf</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Zweifel an den Messwerten</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -760,6 +760,10 @@
    <translation>Schmalste und breiteste Passleiste: 20 mm (übliche Praxis, keine veröffentlichte Quelle) und 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, Ausgabe 1, 2009)</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Anzahl der Felder, jedes ein eigenes Objekt</translation>
   </message>
@@ -782,10 +786,6 @@
   <message>
    <source>Number of long rails, the front and the rear one included</source>
    <translation>Anzahl der langen Rahmenhölzer, vorderes und hinteres eingeschlossen</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
   </message>
   <message>
    <source>Number of openings under it, posts between them</source>
@@ -1491,7 +1491,7 @@
    <translation>; Gefahren in diesem Schrank: {}, siehe Prüfungen</translation>
   </message>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
   </message>
   <message>
@@ -1503,7 +1503,7 @@
    <translation>Eine Bank in einem Feld eines Korpus oder frei im Schrank</translation>
   </message>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
   </message>
   <message>
@@ -1527,7 +1527,7 @@
    <translation>Ein fester Boden liegt darüber und folgt seiner Höhe</translation>
   </message>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
   </message>
   <message>
@@ -1581,6 +1581,10 @@
   <message>
    <source>Adjustable</source>
    <translation>Verstellbar</translation>
+  </message>
+  <message>
+   <source>Adjustable shelves, loose on pins.</source>
+   <translation>Verstellbare Böden auf Bodenträgern.</translation>
   </message>
   <message>
    <source>Against back</source>
@@ -1787,7 +1791,7 @@
    <translation>Kästen aus Platten mit Seiten, Feldern, Böden, Rückwand und Sockel</translation>
   </message>
   <message>
-   <source>By calliper</source>
+   <source>By caliper</source>
    <translation>Mit Messschieber</translation>
   </message>
   <message>
@@ -3071,10 +3075,6 @@
    <translation>Verstellbar</translation>
   </message>
   <message>
-   <source>Loose shelves on pins.</source>
-   <translation>Verstellbare Böden auf Bodenträgern.</translation>
-  </message>
-  <message>
    <source>Low</source>
    <translation>Tief</translation>
   </message>
@@ -3153,6 +3153,10 @@
   <message>
    <source>Mouldings</source>
    <translation>Leisten</translation>
+  </message>
+  <message>
+   <source>Move {}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mullion</source>
@@ -3587,7 +3591,7 @@
    <translation>Anderswo genommene Messwerte</translation>
   </message>
   <message>
-   <source>Readings when this panel is closed</source>
+   <source>Readings when this task is closed</source>
    <translation>Messwerte, wenn dieses Formular geschlossen ist</translation>
   </message>
   <message>
@@ -3839,7 +3843,7 @@
    <translation>Den Boden des Raums zeigen</translation>
   </message>
   <message>
-   <source>Show the readings also while the survey's panel is closed</source>
+   <source>Show the readings also while the survey's task is closed</source>
    <translation>Die Messwerte auch zeigen, wenn das Aufmaßformular geschlossen ist</translation>
   </message>
   <message>
@@ -3883,7 +3887,7 @@
    <translation>Auszugslänge</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
   </message>
   <message>
@@ -6383,7 +6387,7 @@
  <context>
   <name>Closetbench_Doors</name>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
   </message>
   <message>
@@ -6394,7 +6398,7 @@
  <context>
   <name>Closetbench_Drawers</name>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
   </message>
   <message>
@@ -6497,7 +6501,7 @@
  <context>
   <name>Closetbench_Guide</name>
   <message>
-   <source>Show or close the panel that says what is done, what is next and what is wrong</source>
+   <source>Show or close the list that says what is done, what is next and what is wrong</source>
    <translation>Das Fenster zeigen oder schließen, das sagt, was getan, was als Nächstes dran und was falsch ist</translation>
   </message>
   <message>
@@ -6611,7 +6615,7 @@
  <context>
   <name>Closetbench_Rods</name>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
   </message>
   <message>
@@ -6934,18 +6938,6 @@
    <translation>Richtung der ersten Schnitte an einer ganzen Platte</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Zweifel daran</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Zweifel am Entwurf</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Zweifel an den Messwerten</translation>
-  </message>
-  <message>
    <source>E of metal hardly scatters</source>
    <translation>E von Metall streut kaum</translation>
   </message>
@@ -7012,6 +7004,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Datei mit eigenen Materialien und Preisen; leer: nur die des Programms</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Zweifel daran</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Zweifel am Entwurf</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Zweifel an den Messwerten</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -7282,6 +7286,10 @@
    <translation>Name des Teils innerhalb seines Bauteils</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Anzahl der Felder, jedes ein eigenes Objekt</translation>
   </message>
@@ -7292,10 +7300,6 @@
   <message>
    <source>Number of grooves</source>
    <translation>Anzahl der Nuten</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Anzahl der verstellbaren Böden auf Bodenträgern</translation>
   </message>
   <message>
    <source>Number of parts to be cut from boards</source>
@@ -12921,7 +12925,7 @@
    <translation>Schuhböden…</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
   </message>
  </context>

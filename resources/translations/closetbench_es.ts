@@ -160,18 +160,6 @@
    <translation>Dirección de los primeros cortes en un tablero entero</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Dudas al respecto</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Dudas sobre el diseño</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Dudas sobre las lecturas</translation>
-  </message>
-  <message>
    <source>Edge band at the end</source>
    <translation>Canto en el final</translation>
   </message>
@@ -210,6 +198,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Archivo con materiales y precios propios; vacío: solo los incluidos</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Dudas al respecto</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Dudas sobre el diseño</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Dudas sobre las lecturas</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -760,6 +760,10 @@
    <translation>Tira más estrecha y más ancha: 20 mm (práctica habitual, sin fuente publicada) y 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, edición 1, 2009)</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Número de baldas sueltas sobre soportes</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Número de huecos, cada uno un objeto propio</translation>
   </message>
@@ -782,10 +786,6 @@
   <message>
    <source>Number of long rails, the front and the rear one included</source>
    <translation>Número de travesaños largos, contando el delantero y el trasero</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Número de baldas sueltas sobre soportes</translation>
   </message>
   <message>
    <source>Number of openings under it, posts between them</source>
@@ -1491,7 +1491,7 @@
    <translation>; peligros en este armario: {}, véanse las comprobaciones</translation>
   </message>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Un bloque de cajones en un vano, con guías y frentes</translation>
   </message>
   <message>
@@ -1503,7 +1503,7 @@
    <translation>Un banco en un hueco de un cuerpo, o libre en el armario</translation>
   </message>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Una puerta, o una pareja, ante un vano</translation>
   </message>
   <message>
@@ -1527,7 +1527,7 @@
    <translation>Una balda fija queda encima y sigue su altura</translation>
   </message>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Una barra, o dos, en un vano</translation>
   </message>
   <message>
@@ -1581,6 +1581,10 @@
   <message>
    <source>Adjustable</source>
    <translation>Regulable</translation>
+  </message>
+  <message>
+   <source>Adjustable shelves, loose on pins.</source>
+   <translation>Baldas sueltas sobre soportes.</translation>
   </message>
   <message>
    <source>Against back</source>
@@ -1787,7 +1791,7 @@
    <translation>Cajas de tablas con laterales, huecos, baldas, trasera y zócalo</translation>
   </message>
   <message>
-   <source>By calliper</source>
+   <source>By caliper</source>
    <translation>Con pie de rey</translation>
   </message>
   <message>
@@ -3071,10 +3075,6 @@
    <translation>Suelta</translation>
   </message>
   <message>
-   <source>Loose shelves on pins.</source>
-   <translation>Baldas sueltas sobre soportes.</translation>
-  </message>
-  <message>
    <source>Low</source>
    <translation>Bajo</translation>
   </message>
@@ -3153,6 +3153,10 @@
   <message>
    <source>Mouldings</source>
    <translation>Molduras</translation>
+  </message>
+  <message>
+   <source>Move {}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mullion</source>
@@ -3587,7 +3591,7 @@
    <translation>Lecturas tomadas en otros puntos</translation>
   </message>
   <message>
-   <source>Readings when this panel is closed</source>
+   <source>Readings when this task is closed</source>
    <translation>Lecturas con este panel cerrado</translation>
   </message>
   <message>
@@ -3839,7 +3843,7 @@
    <translation>Mostrar el suelo de la sala</translation>
   </message>
   <message>
-   <source>Show the readings also while the survey's panel is closed</source>
+   <source>Show the readings also while the survey's task is closed</source>
    <translation>Mostrar las lecturas también con el panel de la medición cerrado</translation>
   </message>
   <message>
@@ -3883,7 +3887,7 @@
    <translation>Largo de la guía</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Baldas inclinadas para zapatos en un vano</translation>
   </message>
   <message>
@@ -6383,7 +6387,7 @@
  <context>
   <name>Closetbench_Doors</name>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Una puerta, o una pareja, ante un vano</translation>
   </message>
   <message>
@@ -6394,7 +6398,7 @@
  <context>
   <name>Closetbench_Drawers</name>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Un bloque de cajones en un vano, con guías y frentes</translation>
   </message>
   <message>
@@ -6497,7 +6501,7 @@
  <context>
   <name>Closetbench_Guide</name>
   <message>
-   <source>Show or close the panel that says what is done, what is next and what is wrong</source>
+   <source>Show or close the list that says what is done, what is next and what is wrong</source>
    <translation>Mostrar o cerrar el panel que dice qué está hecho, qué sigue y qué está mal</translation>
   </message>
   <message>
@@ -6611,7 +6615,7 @@
  <context>
   <name>Closetbench_Rods</name>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Una barra, o dos, en un vano</translation>
   </message>
   <message>
@@ -6934,18 +6938,6 @@
    <translation>Dirección de los primeros cortes en un tablero entero</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Dudas al respecto</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Dudas sobre el diseño</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Dudas sobre las lecturas</translation>
-  </message>
-  <message>
    <source>E of metal hardly scatters</source>
    <translation>E de los metales apenas varía</translation>
   </message>
@@ -7012,6 +7004,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Archivo con materiales y precios propios; vacío: solo los incluidos</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Dudas al respecto</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Dudas sobre el diseño</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Dudas sobre las lecturas</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -7282,6 +7286,10 @@
    <translation>Nombre de la pieza dentro de su componente</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Número de baldas sueltas sobre soportes</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Número de huecos, cada uno un objeto propio</translation>
   </message>
@@ -7292,10 +7300,6 @@
   <message>
    <source>Number of grooves</source>
    <translation>Número de ranuras</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Número de baldas sueltas sobre soportes</translation>
   </message>
   <message>
    <source>Number of parts to be cut from boards</source>
@@ -12921,7 +12925,7 @@
    <translation>Baldas para zapatos…</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Baldas inclinadas para zapatos en un vano</translation>
   </message>
  </context>

@@ -160,18 +160,6 @@
    <translation>Sens des premières coupes sur un panneau brut entier</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Doutes à son sujet</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Doutes sur la conception</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Doutes sur les mesures</translation>
-  </message>
-  <message>
    <source>Edge band at the end</source>
    <translation>Chant à la fin</translation>
   </message>
@@ -210,6 +198,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Fichier avec vos matériaux et prix ; vide : seulement ceux fournis</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Doutes à son sujet</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Doutes sur la conception</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Doutes sur les mesures</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -760,6 +760,10 @@
    <translation>Bande la plus étroite et la plus large : 20 mm (usage courant, sans source publiée) et 38.1 mm, 1-1/2 in (Architectural Woodwork Standards, édition 1, 2009)</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Nombre d'étagères réglables sur taquets</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Nombre de travées, chacune un objet à part</translation>
   </message>
@@ -782,10 +786,6 @@
   <message>
    <source>Number of long rails, the front and the rear one included</source>
    <translation>Nombre de longues traverses, avant et arrière comprises</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Nombre d'étagères réglables sur taquets</translation>
   </message>
   <message>
    <source>Number of openings under it, posts between them</source>
@@ -1491,7 +1491,7 @@
    <translation>; dangers dans ce placard : {}, voir les contrôles</translation>
   </message>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Un bloc de tiroirs dans une ouverture, avec coulisses et façades</translation>
   </message>
   <message>
@@ -1503,7 +1503,7 @@
    <translation>Un banc dans une travée d'un caisson, ou libre dans le placard</translation>
   </message>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Une porte, ou une paire, devant une ouverture</translation>
   </message>
   <message>
@@ -1527,7 +1527,7 @@
    <translation>Une étagère fixe se trouve au-dessus et suit sa hauteur</translation>
   </message>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Une tringle, ou deux, dans une ouverture</translation>
   </message>
   <message>
@@ -1581,6 +1581,10 @@
   <message>
    <source>Adjustable</source>
    <translation>Réglables</translation>
+  </message>
+  <message>
+   <source>Adjustable shelves, loose on pins.</source>
+   <translation>Étagères réglables sur taquets.</translation>
   </message>
   <message>
    <source>Against back</source>
@@ -1787,7 +1791,7 @@
    <translation>Caissons en panneaux avec côtés, travées, étagères, dos et socle</translation>
   </message>
   <message>
-   <source>By calliper</source>
+   <source>By caliper</source>
    <translation>Au pied à coulisse</translation>
   </message>
   <message>
@@ -3071,10 +3075,6 @@
    <translation>Réglables</translation>
   </message>
   <message>
-   <source>Loose shelves on pins.</source>
-   <translation>Étagères réglables sur taquets.</translation>
-  </message>
-  <message>
    <source>Low</source>
    <translation>Bas</translation>
   </message>
@@ -3153,6 +3153,10 @@
   <message>
    <source>Mouldings</source>
    <translation>Moulures</translation>
+  </message>
+  <message>
+   <source>Move {}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mullion</source>
@@ -3587,7 +3591,7 @@
    <translation>Mesures prises ailleurs</translation>
   </message>
   <message>
-   <source>Readings when this panel is closed</source>
+   <source>Readings when this task is closed</source>
    <translation>Mesures quand ce panneau est fermé</translation>
   </message>
   <message>
@@ -3839,7 +3843,7 @@
    <translation>Afficher le sol de la pièce</translation>
   </message>
   <message>
-   <source>Show the readings also while the survey's panel is closed</source>
+   <source>Show the readings also while the survey's task is closed</source>
    <translation>Afficher les mesures même quand le panneau du relevé est fermé</translation>
   </message>
   <message>
@@ -3883,7 +3887,7 @@
    <translation>Longueur de coulisse</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Étagères inclinées pour chaussures dans une ouverture</translation>
   </message>
   <message>
@@ -6383,7 +6387,7 @@
  <context>
   <name>Closetbench_Doors</name>
   <message>
-   <source>A door, or a pair, in front of one opening</source>
+   <source>A door, or a pair, in front of one compartment</source>
    <translation>Une porte, ou une paire, devant une ouverture</translation>
   </message>
   <message>
@@ -6394,7 +6398,7 @@
  <context>
   <name>Closetbench_Drawers</name>
   <message>
-   <source>A bank of drawers in one opening, with slides and fronts</source>
+   <source>A bank of drawers in one compartment, with slides and fronts</source>
    <translation>Un bloc de tiroirs dans une ouverture, avec coulisses et façades</translation>
   </message>
   <message>
@@ -6497,7 +6501,7 @@
  <context>
   <name>Closetbench_Guide</name>
   <message>
-   <source>Show or close the panel that says what is done, what is next and what is wrong</source>
+   <source>Show or close the list that says what is done, what is next and what is wrong</source>
    <translation>Afficher ou fermer le panneau qui dit ce qui est fait, ce qui suit et ce qui ne va pas</translation>
   </message>
   <message>
@@ -6611,7 +6615,7 @@
  <context>
   <name>Closetbench_Rods</name>
   <message>
-   <source>A hanging rod, or two, in one opening</source>
+   <source>A hanging rod, or two, in one compartment</source>
    <translation>Une tringle, ou deux, dans une ouverture</translation>
   </message>
   <message>
@@ -6934,18 +6938,6 @@
    <translation>Sens des premières coupes sur un panneau brut entier</translation>
   </message>
   <message>
-   <source>Doubts about it</source>
-   <translation>Doutes à son sujet</translation>
-  </message>
-  <message>
-   <source>Doubts about the design</source>
-   <translation>Doutes sur la conception</translation>
-  </message>
-  <message>
-   <source>Doubts about the readings</source>
-   <translation>Doutes sur les mesures</translation>
-  </message>
-  <message>
    <source>E of metal hardly scatters</source>
    <translation>E du métal ne varie guère</translation>
   </message>
@@ -7012,6 +7004,18 @@
   <message>
    <source>File with materials and prices of your own; empty: only those that come along</source>
    <translation>Fichier avec vos matériaux et prix ; vide : seulement ceux fournis</translation>
+  </message>
+  <message>
+   <source>Findings about it</source>
+   <translation>Doutes à son sujet</translation>
+  </message>
+  <message>
+   <source>Findings about the design</source>
+   <translation>Doutes sur la conception</translation>
+  </message>
+  <message>
+   <source>Findings about the readings</source>
+   <translation>Doutes sur les mesures</translation>
   </message>
   <message>
    <source>Finished length</source>
@@ -7282,6 +7286,10 @@
    <translation>Nom de la pièce dans son composant</translation>
   </message>
   <message>
+   <source>Number of adjustable shelves, loose on pins</source>
+   <translation>Nombre d'étagères réglables sur taquets</translation>
+  </message>
+  <message>
    <source>Number of bays, each an object of its own</source>
    <translation>Nombre de travées, chacune un objet à part</translation>
   </message>
@@ -7292,10 +7300,6 @@
   <message>
    <source>Number of grooves</source>
    <translation>Nombre de rainures</translation>
-  </message>
-  <message>
-   <source>Number of loose shelves on pins</source>
-   <translation>Nombre d'étagères réglables sur taquets</translation>
   </message>
   <message>
    <source>Number of parts to be cut from boards</source>
@@ -12921,7 +12925,7 @@
    <translation>Étagères à chaussures…</translation>
   </message>
   <message>
-   <source>Sloped shelves for shoes in one opening</source>
+   <source>Sloped shelves for shoes in one compartment</source>
    <translation>Étagères inclinées pour chaussures dans une ouverture</translation>
   </message>
  </context>

@@ -12,7 +12,7 @@ class Guide(Command):
     text = mark("Closetbench_Guide", "Steps of the work")
     tip = mark(
         "Closetbench_Guide",
-        "Show or close the panel that says what is done, what is next and what is wrong",
+        "Show or close the list that says what is done, what is next and what is wrong",
     )
     icon = "guide"
 
