@@ -56,8 +56,8 @@ class BodyProxy(Scripted):
         raise NotImplementedError
 
 
-_noted: tuple[int, set[tuple[str, str]]] = (0, set())
-"""The transaction that is open, and the objects whose shapes it has noted."""
+_noted: dict[int, set[tuple[str, str]]] = {}
+"""By the number of the transaction that is open: the objects whose shapes it has noted."""
 
 
 def move(obj: Any, at: FreeCAD.Placement) -> None:
@@ -67,15 +67,14 @@ def move(obj: Any, at: FreeCAD.Placement) -> None:
     transaction, but moving changes the shape unnoted: if that is changed as well later on,
     it is noted where it was moved to, and undo leaves the object there. So it is noted first.
     """
-    global _noted
     if obj.Placement == at:
         return
     active = FreeCAD.getActiveTransaction()
     if active is not None and not obj.Shape.isNull():
         number, key = int(active[1]), (obj.Document.Name, obj.Name)
-        if number != _noted[0]:
-            _noted = number, set()
-        if key not in _noted[1]:
-            _noted[1].add(key)
+        if number not in _noted:
+            _noted.clear()
+        if key not in _noted.setdefault(number, set()):
+            _noted[number].add(key)
             obj.Shape = obj.Shape
     obj.Placement = at
