@@ -68,6 +68,11 @@ class HelpWindow(QtWidgets.QDialog):
         """Show a page."""
         self.pages.setSource(QtCore.QUrl.fromLocalFile(str(page_file(name))))
 
+    def showEvent(self, event: QtGui.QShowEvent) -> None:  # noqa: N802
+        """Only a window that is shown knows its theme."""
+        super().showEvent(event)
+        self._dress()
+
     def changeEvent(self, event: QtCore.QEvent) -> None:  # noqa: N802
         """Another theme: the page is dressed afresh."""
         if event.type() == QtCore.QEvent.StyleChange:
@@ -77,7 +82,7 @@ class HelpWindow(QtWidgets.QDialog):
     def _dress(self) -> None:
         """Links in a colour that can be read on the theme: Qt takes one without asking it."""
         link = QtGui.QTextCharFormat()
-        link.setForeground(palette.accent(self))
+        link.setForeground(palette.accent(self.pages))
         link.setFontUnderline(True)
         cursor = QtGui.QTextCursor(self.pages.document())
         for start, length in self._anchors():

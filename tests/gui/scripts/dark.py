@@ -44,3 +44,13 @@ def steps(gui):
     gui.shot("panel")
     hands.cancel()
     yield
+    from closetbench.gui import help as pages
+
+    hands.run("Closetbench_Help")
+    window = gui.find(gui.QtWidgets.QDialog, pages.NAME)
+    cursor = window.pages.textCursor()
+    cursor.setPosition(window.pages.toPlainText().index("Steps of the work") + 1)
+    gui.equal(cursor.charFormat().foreground().color().name(), "#ffb454", "links on a dark theme")
+    gui.shot("help", window)
+    window.close()
+    yield
