@@ -55,7 +55,7 @@ PLAIN_NUMBERS = frozenset({
     (CutWeights, "cuts"), (CutWeights, "length"), (CutWeights, "offcut"),
     (Circumstances, "shelf_load"), (Circumstances, "sag_over"), (Circumstances, "shelf_middle"),
     (Rod, "load"), (Bench, "volume"), (Bench, "lid_turns"),
-    (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"),
+    (FreeUnit, "mass"), (Drawer, "mass"), (Survey, "level_error"), (Survey, "door_opens"),
     (Clearances, "confidence"), (ExistingSpec, "weight"),
 })
 """Fields that are floats and no lengths."""

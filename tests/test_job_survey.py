@@ -12,7 +12,7 @@ from closetbench.core.envelope import Objective
 from closetbench.core.fillers import Cover, FillersSpec, Levelling
 from closetbench.core.parts import Role
 from closetbench.core.room import build_room
-from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, TapeClass
+from closetbench.core.survey import Obstacle, OwnDoor, Reading, ReadingKind, Side, TapeClass
 from closetbench.job import JobError, parse_job, read_job
 from closetbench.job_text import job_text
 from closetbench.resources import RESOURCES
@@ -33,6 +33,9 @@ level_error = 0.8
 opening_width = 1520
 opening_height = 2030
 jamb_depth = 110
+door = "a pair, hinged at both sides"
+door_thickness = "1 1/2 in"
+door_opens = 120
 
 [[survey.extra]]
 kind = "rise"
@@ -77,6 +80,7 @@ def test_all_of_a_survey_is_read_and_written_back() -> None:
     assert (survey.tape, survey.level_error) == (TapeClass.III, 0.8)
     assert survey.resolution == pytest.approx(1.5875)
     assert (survey.opening_width, survey.opening_height, survey.jamb_depth) == (1520, 2030, 110)
+    assert (survey.door, survey.door_thickness, survey.door_opens) == (OwnDoor.PAIR, 38.1, 120)
     assert survey.extras == (
         Reading(ReadingKind.RISE, -3.175, x=1930.0, y=0.0, x2=1930.0, y2=640.0),
         Reading(ReadingKind.LEAN, -3.0, x=600.0, z=100.0, z2=1200.0, side=Side.BACK,

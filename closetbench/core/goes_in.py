@@ -14,7 +14,8 @@ from closetbench.core.pieces import Load, is_carried, loads_in
 from closetbench.core.room import Room
 
 _SOURCE = (
-    f"geometry; ways that turn are searched with {PLAY:g} mm to spare all round, the closet empty"
+    f"geometry; ways that turn are searched with {PLAY:g} mm to spare all round, the closet "
+    "empty and its own door taken off"
 )
 
 

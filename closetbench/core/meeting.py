@@ -15,15 +15,18 @@ from closetbench.core.conflicts import shares_with_box
 from closetbench.core.envelope import Envelope
 from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.moves import Pull, Swing, Zone
+from closetbench.core.moves import Pull, Swing, Turn, Zone
 from closetbench.core.panel import Box
 from closetbench.core.parts import Role
-from closetbench.core.room import Room
+from closetbench.core.room import Opening, Room
+from closetbench.core.survey import OwnDoor
 
 FAR = 10_000.0
 """How far the walls beside and above an opening are taken to reach, mm."""
 STEP = 1
 """Degrees between the positions of a door that are looked at."""
+SLIDING_LAP = 25.0
+"""How far sliding panels lap over each other, mm: common practice, no published source."""
 TOUCH = 0.01
 """Things that meet by less than this only touch, mm."""
 
@@ -68,8 +71,8 @@ def meeting_findings(
 
 
 def room_blocks(room: Room | None, envelope: Envelope) -> tuple[tuple[str, Box], ...]:
-    """The walls beside and above the opening, casing included, as boxes in the closet's
-    frame."""
+    """The walls beside and above the opening, casing included, and what always stands in it of
+    the closet's own door, as boxes in the closet's frame."""
     gap = room.opening if room else None
     if gap is None:
         return ()
@@ -80,7 +83,30 @@ def room_blocks(room: Room | None, envelope: Envelope) -> tuple[tuple[str, Box],
         ("the left return", Box(-FAR, y0, -FAR, x0, y1, FAR)),
         ("the right return", Box(x1, y0, -FAR, FAR, y1, FAR)),
         ("the wall above the opening", Box(-FAR, y0, z1, FAR, y1, FAR)),
+        *_own_door(gap, envelope),
     )
+
+
+def _own_door(gap: Opening, envelope: Envelope) -> Iterator[tuple[str, Box]]:
+    """What of the closet's own door stands in the way when it is open: hinged leaves as far
+    as they open, in boxes around them; of sliding panels where they lap in the middle, since
+    one of them is always there."""
+    x0, x1 = gap.x0 - envelope.x0, gap.x1 - envelope.x0
+    y, thick, z1 = -gap.depth - envelope.y0, gap.door_thickness, gap.z1 - envelope.z0
+    middle = (x0 + x1) / 2
+    if gap.door is OwnDoor.SLIDING:
+        lap = SLIDING_LAP / 2
+        yield "the middle of the closet's sliding panels", Box(
+            middle - lap, y, -FAR, middle + lap, y + 2 * thick, z1)
+    leaves = {
+        OwnDoor.LEFT: ((Turn.LEFT, x0, x1),), OwnDoor.RIGHT: ((Turn.RIGHT, x0, x1),),
+        OwnDoor.PAIR: ((Turn.LEFT, x0, middle), (Turn.RIGHT, middle, x1)),
+    }
+    for turn, a, b in leaves.get(gap.door, ()):
+        shut = Box(a, y, -FAR, b, y + thick, z1)
+        leaf = Swing("door", frozenset(), shut, turn, gap.door_opens)
+        xs, ys = zip(*leaf.outline(gap.door_opens), strict=True)
+        yield "the closet's own door, open", Box(min(xs), min(ys), -FAR, max(xs), max(ys), z1)
 
 
 def _in_walls(

@@ -14,7 +14,7 @@ from closetbench.core.figures import Figures
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.readings import Observation, On, candidates, observations, places
 from closetbench.core.surfaces import TERMS, Surface, basis
-from closetbench.core.survey import READING_NAMES, Obstacle, Survey
+from closetbench.core.survey import READING_NAMES, Obstacle, OwnDoor, Survey
 
 if TYPE_CHECKING:
     from closetbench.core.fit import Fit
@@ -54,7 +54,8 @@ class AdjustedReading:
 @dataclass(frozen=True)
 class Opening:
     """The opening in the front: jambs at ``x0`` and ``x1``, lintel at ``z1``, wall ``depth``
-    thick in front of the closet; casing around it on the room's side."""
+    thick in front of the closet; casing around it on the room's side; a ``door`` of its own,
+    flush with that side."""
 
     x0: float
     x1: float
@@ -62,6 +63,9 @@ class Opening:
     depth: float
     casing_width: float = 0.0
     casing_thickness: float = 0.0
+    door: OwnDoor = OwnDoor.NONE
+    door_thickness: float = 0.0
+    door_opens: float = 90.0
 
     @property
     def width(self) -> float:
@@ -180,7 +184,8 @@ def _opening(survey: Survey, surfaces: Sequence[Surface]) -> Opening | None:
     else:
         z1 = surfaces[On.LINTEL].c[0]
     return Opening(
-        x0, x1, z1, survey.jamb_depth, survey.casing_width, survey.casing_thickness
+        x0, x1, z1, survey.jamb_depth, survey.casing_width, survey.casing_thickness,
+        survey.door, survey.door_thickness, survey.door_opens,
     )
 
 

@@ -59,6 +59,7 @@ TRIM_NAMES = {
     "baseboard_thickness": "thickness of the baseboard",
     "casing_width": "width of the casing",
     "casing_thickness": "thickness of the casing",
+    "door_thickness": "thickness of the closet's own door",
 }
 """What stands around the opening and along the floor; these are taken at their word."""
 
@@ -86,6 +87,16 @@ class Side(Enum):
     LEFT = "left"
     RIGHT = "right"
     BACK = "back"
+
+
+class OwnDoor(Enum):
+    """What closes the opening, as one faces the closet."""
+
+    NONE = "none"
+    LEFT = "hinged at the left"
+    RIGHT = "hinged at the right"
+    PAIR = "a pair, hinged at both sides"
+    SLIDING = "two sliding panels"
 
 
 class ReadingKind(Enum):
@@ -212,7 +223,8 @@ class Survey:
 
     ``opening_height``: floor to the underside of the lintel; ``lintel``: from there to the
     ceiling inside. ``return_*``: from the side wall to the jamb. A baseboard counts as
-    staying in place where both its sizes are given. ``tape``, ``resolution`` (the step to
+    staying in place where both its sizes are given. ``door``: what closes the opening, flush with
+    the room's side of its wall; hinged, it opens to ``door_opens`` degrees. ``tape``, ``resolution`` (the step to
     which it was read) and ``level_error`` (mm in a metre of the level or plumb line; 0.5 is
     what spirit levels are commonly sold with, no published source) weigh the readings.
     """
@@ -251,6 +263,9 @@ class Survey:
     baseboard_thickness: float = 0.0
     casing_width: float = 0.0
     casing_thickness: float = 0.0
+    door: OwnDoor = OwnDoor.NONE
+    door_thickness: float = 35.0
+    door_opens: float = 90.0
     extras: tuple[Reading, ...] = ()
     obstacles: tuple[Obstacle, ...] = ()
     tape: TapeClass = TapeClass.II
@@ -266,6 +281,11 @@ class Survey:
             value = getattr(self, name)
             if not 0 <= value <= 1000:
                 raise SurveyError("survey", words, f"{value:g} mm", "must be 0 to 1000 mm")
+        if not 30 <= self.door_opens <= 180:
+            raise SurveyError(
+                "survey", "angle to which the closet's own door opens", f"{self.door_opens:g}°",
+                "must be 30 to 180 degrees",
+            )
         if not 0.01 <= self.resolution <= 20:
             raise SurveyError(
                 "survey", "resolution of the readings", f"{self.resolution:g} mm",

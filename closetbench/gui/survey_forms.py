@@ -7,6 +7,7 @@ from closetbench.core.survey import (
     OPENING_NAMES,
     READING_NAMES,
     TRIM_NAMES,
+    OwnDoor,
     ReadingKind,
     Side,
     TapeClass,
@@ -91,6 +92,10 @@ def _opening() -> Form:
     page.row(_tr("Returns"), reading("return_left", none), reading("return_right", none))
     page.row(_tr("Wall over it"), reading("lintel", none))
     page.row(_tr("Wall thickness"), reading("jamb_depth"))
+    page.row(_tr("Its own door"), ChoiceField("survey.door", choices.of_enum(OwnDoor)), tip=_tr(
+        "What closes the opening: drawers and doors inside have to clear it."))
+    page.row(_tr("Thickness, opens to (°)"), reading("door_thickness"),
+             NumberField("survey.door_opens", "angle of the door", 30.0, 180.0))
     page.heads(_tr("Width, height"), _tr("Thickness"))
     page.row(_tr("Casing"), reading("casing_width"), reading("casing_thickness"))
     page.row(_tr("Baseboard"), reading("baseboard_height"), reading("baseboard_thickness"))

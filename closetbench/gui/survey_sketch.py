@@ -64,6 +64,7 @@ HINTS = {
     "jamb": "Thickness of the wall at the opening.",
     "casing": "The casing around the opening, on the room's side; 0 where there is none.",
     "baseboard": "A baseboard that stays; 0 where there is none or it comes off.",
+    "door": "The closet's own door, flush with the room's side of the wall.",
     "levels": "Height above the floor at which these readings are taken.",
 }
 

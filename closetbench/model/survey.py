@@ -20,6 +20,7 @@ from closetbench.core.survey import (
     READING_NAMES,
     TRIM_NAMES,
     Obstacle,
+    OwnDoor,
     Reading,
     TapeClass,
 )
@@ -79,6 +80,9 @@ READINGS = (
              initial=getattr(Readings, name))
         for name, words in TRIM_NAMES.items()
     ),
+    choice("Door", "Opening", "What closes the opening", "door", OwnDoor, initial=Readings.door),
+    Prop("DoorOpens", FLOAT, "Opening", "Degrees to which the closet's own door opens",
+         "door_opens", initial=Readings.door_opens),
     Prop("ExtraReadings", TEXTS, "Readings",
          "Readings taken anywhere else, as written by the survey's form", "extras",
          records_codec(Reading, "extra readings")),

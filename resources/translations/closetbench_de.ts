@@ -88,6 +88,10 @@
    <translation>Größte erlaubte Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Grad, bis zu denen die eigene Tür des Schranks öffnet</translation>
+  </message>
+  <message>
    <source>Depth along the left wall</source>
    <translation>Tiefe an der linken Wand</translation>
   </message>
@@ -1140,6 +1144,10 @@
    <translation>Dicke der Bekleidung</translation>
   </message>
   <message>
+   <source>Thickness of the closet's own door</source>
+   <translation>Dicke der eigenen Tür des Schranks</translation>
+  </message>
+  <message>
    <source>Thickness of the top that is taken off</source>
    <translation>Dicke der entfernten Oberplatte</translation>
   </message>
@@ -1186,6 +1194,10 @@
   <message>
    <source>What closes or braces the carcass at the rear</source>
    <translation>Was den Korpus hinten abschließt oder aussteift</translation>
+  </message>
+  <message>
+   <source>What closes the opening</source>
+   <translation>Was die Öffnung schließt</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
@@ -2823,6 +2835,10 @@
    <translation>Abstand seines linken Endes vom linken Rand des Einbauraums, None: neben dem, was dort steht</translation>
   </message>
   <message>
+   <source>Its own door</source>
+   <translation>Eigene Tür</translation>
+  </message>
+  <message>
    <source>Its right end's, None runs to the right wall</source>
    <translation>Der seines rechten Endes, None läuft bis zur rechten Wand</translation>
   </message>
@@ -3156,7 +3172,7 @@
   </message>
   <message>
    <source>Move {}</source>
-   <translation type="unfinished" />
+   <translation>{} verschieben</translation>
   </message>
   <message>
    <source>Mullion</source>
@@ -4047,6 +4063,10 @@
    <translation>Die Stückliste als CSV, Zeichnungen als DXF, Volumenkörper als STEP</translation>
   </message>
   <message>
+   <source>The bill is in {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The carcasses alone</source>
    <translation>Nur die Korpusse</translation>
   </message>
@@ -4061,6 +4081,10 @@
   <message>
    <source>The closet has sizes only: they draw it, and every reading is left blank.</source>
    <translation>Der Einbauschrank hat nur Maße: nach ihnen wird er gezeichnet, und jeder Messwert bleibt leer.</translation>
+  </message>
+  <message>
+   <source>The closet's own door, flush with the room's side of the wall.</source>
+   <translation>Die eigene Tür des Schranks, bündig mit der Zimmerseite der Wand.</translation>
   </message>
   <message>
    <source>The component's name</source>
@@ -4177,6 +4201,10 @@
   <message>
    <source>Thickness of the wall at the opening.</source>
    <translation>Dicke der Wand an der Öffnung.</translation>
+  </message>
+  <message>
+   <source>Thickness, opens to (°)</source>
+   <translation>Dicke, öffnet bis (°)</translation>
   </message>
   <message>
    <source>To</source>
@@ -4313,6 +4341,10 @@
   <message>
    <source>What closes it at the front</source>
    <translation>Was es vorn abschließt</translation>
+  </message>
+  <message>
+   <source>What closes the opening: drawers and doors inside have to clear it.</source>
+   <translation>Was die Öffnung schließt: Schubkästen und Türen im Innern müssen daran vorbei.</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
@@ -4549,6 +4581,10 @@
   <message>
    <source>a cheaper one may exist</source>
    <translation>es kann einen billigeren geben</translation>
+  </message>
+  <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>ein Paar, beidseitig angeschlagen</translation>
   </message>
   <message>
    <source>across</source>
@@ -5243,6 +5279,14 @@
    <translation>Hilfe</translation>
   </message>
   <message>
+   <source>hinged at the left</source>
+   <translation>links angeschlagen</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>rechts angeschlagen</translation>
+  </message>
+  <message>
    <source>hollow block</source>
    <translation>Hohlblockstein</translation>
   </message>
@@ -5425,6 +5469,10 @@
   <message>
    <source>no choice costs less</source>
    <translation>keine Wahl kostet weniger</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no closet</source>
@@ -5985,6 +6033,10 @@
   <message>
    <source>two equal loads at the outer quarter points, deflection at a load</source>
    <translation>zwei gleiche Lasten in den äußeren Viertelspunkten, Durchbiegung an einer Last</translation>
+  </message>
+  <message>
+   <source>two sliding panels</source>
+   <translation>zwei Schiebeflügel</translation>
   </message>
   <message>
    <source>uniform</source>
@@ -6902,6 +6954,10 @@
    <translation>Größte erlaubte Nuttiefe als Bruchteil der Dicke</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Grad, bis zu denen die eigene Tür des Schranks öffnet</translation>
+  </message>
+  <message>
    <source>Depth of a blind hole</source>
    <translation>Tiefe eines Sacklochs</translation>
   </message>
@@ -7578,6 +7634,10 @@
    <translation>Was den Korpus hinten abschließt oder aussteift</translation>
   </message>
   <message>
+   <source>What closes the opening</source>
+   <translation>Was die Öffnung schließt</translation>
+  </message>
+  <message>
    <source>What comes before it in the closet's order</source>
    <translation>Was in der Reihenfolge des Schranks davor kommt</translation>
   </message>
@@ -7798,6 +7858,10 @@
    <translation>ein neuer Eintrag muss es angeben; {0}</translation>
   </message>
   <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>ein Paar, beidseitig angeschlagen</translation>
+  </message>
+  <message>
    <source>a price must be 0 or more</source>
    <translation>ein Preis muss 0 oder mehr sein</translation>
   </message>
@@ -7908,6 +7972,10 @@
   <message>
    <source>anchor it; heavy things low; nothing tempting on top</source>
    <translation>verankern; Schweres nach unten; nichts Verlockendes obenauf</translation>
+  </message>
+  <message>
+   <source>angle to which the closet's own door opens</source>
+   <translation>Winkel, bis zu dem die eigene Tür des Schranks öffnet</translation>
   </message>
   <message>
    <source>another line has the same id; give the quantity instead</source>
@@ -8424,6 +8492,10 @@
    <translation>Kosten</translation>
   </message>
   <message>
+   <source>costs less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>Kriechen: NDS 3.5.2 (trockenes Bauholz 1.5), APA Panel Design Specification 4.5 (Sperrholz 2), Branchenleitfaden für MDF-Böden (1.5), EN 1995-1-1 Table 3.2 (zitiert) mit vier Fünfteln der Last dauernd</translation>
   </message>
@@ -8912,8 +8984,8 @@
    <translation>Geometrie, Scharniere als um die Flügelkante drehend angenommen</translation>
   </message>
   <message>
-   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty</source>
-   <translation>Geometrie; Wege mit Drehung werden mit {0} mm Reserve ringsum gesucht, der Schrank leer</translation>
+   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty and its own door taken off</source>
+   <translation>Geometrie; Wege mit Drehung werden mit {0} mm Luft ringsum gesucht, der Schrank leer und seine eigene Tür ausgehängt</translation>
   </message>
   <message>
    <source>given</source>
@@ -9162,6 +9234,14 @@
   <message>
    <source>hinge strip</source>
    <translation>Scharnierleiste</translation>
+  </message>
+  <message>
+   <source>hinged at the left</source>
+   <translation>links angeschlagen</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>rechts angeschlagen</translation>
   </message>
   <message>
    <source>holds back {0}</source>
@@ -9988,6 +10068,10 @@
    <translation>muss unter einem Deckel 2 sein: was dazwischen liegt, ist im Weg</translation>
   </message>
   <message>
+   <source>must be 30 to 180 degrees</source>
+   <translation>muss 30 bis 180 Grad sein</translation>
+  </message>
+  <message>
    <source>must be 6 to 14 %</source>
    <translation>muss 6 bis 14 % sein</translation>
   </message>
@@ -10544,16 +10628,16 @@
    <translation>kein Licht</translation>
   </message>
   <message>
-   <source>no plan costs less</source>
-   <translation>kein Plan kostet weniger</translation>
-  </message>
-  <message>
    <source>no plan takes less</source>
    <translation>kein Plan nimmt weniger</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
    <translation>kein Plan wurde gefunden für {0} Teile von {1} m² darauf; {2}: Platten hinzufügen oder länger suchen lassen</translation>
+  </message>
+  <message>
+   <source>no plan {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -10994,6 +11078,18 @@
   <message>
    <source>piece {0}</source>
    <translation>Stück {0}</translation>
+  </message>
+  <message>
+   <source>piece {0} is cut {1} times</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is not wanted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is on no stock length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>pieces</source>
@@ -11524,6 +11620,10 @@
    <translation>Lagerlänge {0}</translation>
   </message>
   <message>
+   <source>stock length {0} is taken {1} times, there are {2}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>stock lengths</source>
    <translation>Lagerlängen</translation>
   </message>
@@ -11616,6 +11716,10 @@
    <translation>als gerade angenommen, da kein Messwert es zeigen würde: kein {0}; eine Richtlatte anhalten oder die Messwerte auf halbem Weg nehmen, nach denen das Aufmaßblatt fragt</translation>
   </message>
   <message>
+   <source>takes less length; prices are lacking</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>takes the place of the list's own</source>
    <translation>tritt an die Stelle des in der Liste stehenden</translation>
   </message>
@@ -11658,6 +11762,10 @@
   <message>
    <source>the closet is as square in plan at the left as at the right</source>
    <translation>der Schrank ist im Grundriss links so winklig wie rechts</translation>
+  </message>
+  <message>
+   <source>the closet's own door, open</source>
+   <translation>die offene eigene Tür des Schranks</translation>
   </message>
   <message>
    <source>the comma can be read in two ways; type {0} or {1}</source>
@@ -11766,6 +11874,10 @@
   <message>
    <source>the lower number of a fraction must not be 0; {0}</source>
    <translation>die untere Zahl eines Bruchs darf nicht 0 sein; {0}</translation>
+  </message>
+  <message>
+   <source>the middle of the closet's sliding panels</source>
+   <translation>die Mitte der Schiebeflügel des Schranks</translation>
   </message>
   <message>
    <source>the name must end in {0}</source>
@@ -11894,6 +12006,10 @@
   <message>
    <source>thickness of the casing</source>
    <translation>Dicke der Bekleidung</translation>
+  </message>
+  <message>
+   <source>thickness of the closet's own door</source>
+   <translation>Dicke der eigenen Tür des Schranks</translation>
   </message>
   <message>
    <source>thickness of the top</source>
@@ -12044,6 +12160,10 @@
    <translation>zwei gleiche Lasten in den äußeren Viertelspunkten, Durchbiegung an einer Last</translation>
   </message>
   <message>
+   <source>two sliding panels</source>
+   <translation>zwei Schiebeflügel</translation>
+  </message>
+  <message>
    <source>unanchored it tips over {0}</source>
    <translation>unverankert kippt es {0}</translation>
   </message>
@@ -12094,6 +12214,10 @@
   <message>
    <source>wall</source>
    <translation>Wand</translation>
+  </message>
+  <message>
+   <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
+   <translation>Wege hinein werden gesucht, als wären diese nicht da: {0}; prüfen Sie, dass die größten Teile auf ihrem Weg daran vorbeikommen</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12256,6 +12380,10 @@
    <translation>{0} und {1}</translation>
   </message>
   <message>
+   <source>{0} and {1} are closer than the kerf</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} and {1} mm</source>
    <translation>{0} und {1} mm</translation>
   </message>
@@ -12356,8 +12484,16 @@
    <translation>{0} Spalt {1}</translation>
   </message>
   <message>
+   <source>{0} holds a defect</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} in {1}, Feld {2}</translation>
+  </message>
+  <message>
+   <source>{0} is cut {1} long</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} is no number; {1}</source>
@@ -12368,8 +12504,16 @@
    <translation>{0} ist hier keine Längeneinheit; {1}</translation>
   </message>
   <message>
+   <source>{0} is not of {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} is not sold {1} mm long as yet</source>
    <translation>{0} wird bisher nicht {1} mm lang verkauft</translation>
+  </message>
+  <message>
+   <source>{0} is outside the trimmed length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} kept from {1}</source>
@@ -12770,6 +12914,10 @@
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
    <translation>{0}: nicht die Platte {1} des Lagers</translation>
+  </message>
+  <message>
+   <source>{0}: not the stock length {1}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not to be sawn from edge to edge within the stages allowed</source>

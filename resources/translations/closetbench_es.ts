@@ -88,6 +88,10 @@
    <translation>Ranura más profunda admitida, como fracción del grueso</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Grados hasta los que abre la puerta propia del armario</translation>
+  </message>
+  <message>
    <source>Depth along the left wall</source>
    <translation>Profundidad junto a la pared izquierda</translation>
   </message>
@@ -1140,6 +1144,10 @@
    <translation>Grueso de la tapeta</translation>
   </message>
   <message>
+   <source>Thickness of the closet's own door</source>
+   <translation>Grosor de la puerta propia del armario</translation>
+  </message>
+  <message>
    <source>Thickness of the top that is taken off</source>
    <translation>Grueso de la tapa que se quita</translation>
   </message>
@@ -1186,6 +1194,10 @@
   <message>
    <source>What closes or braces the carcass at the rear</source>
    <translation>Qué cierra o arriostra el cuerpo por detrás</translation>
+  </message>
+  <message>
+   <source>What closes the opening</source>
+   <translation>Lo que cierra la abertura</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
@@ -2823,6 +2835,10 @@
    <translation>Distancia de su extremo izquierdo a la izquierda del espacio útil, None junto a lo que ya hay</translation>
   </message>
   <message>
+   <source>Its own door</source>
+   <translation>Su propia puerta</translation>
+  </message>
+  <message>
    <source>Its right end's, None runs to the right wall</source>
    <translation>La de su extremo derecho, None llega a la pared derecha</translation>
   </message>
@@ -3156,7 +3172,7 @@
   </message>
   <message>
    <source>Move {}</source>
-   <translation type="unfinished" />
+   <translation>Mover {}</translation>
   </message>
   <message>
    <source>Mullion</source>
@@ -4047,6 +4063,10 @@
    <translation>La lista como CSV, dibujos como DXF, sólidos como STEP</translation>
   </message>
   <message>
+   <source>The bill is in {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The carcasses alone</source>
    <translation>Los cuerpos solos</translation>
   </message>
@@ -4061,6 +4081,10 @@
   <message>
    <source>The closet has sizes only: they draw it, and every reading is left blank.</source>
    <translation>El armario solo tiene medidas: lo dibujan, y toda lectura queda en blanco.</translation>
+  </message>
+  <message>
+   <source>The closet's own door, flush with the room's side of the wall.</source>
+   <translation>La puerta propia del armario, a ras de la pared por el lado de la habitación.</translation>
   </message>
   <message>
    <source>The component's name</source>
@@ -4177,6 +4201,10 @@
   <message>
    <source>Thickness of the wall at the opening.</source>
    <translation>Grueso de la pared en el hueco de entrada.</translation>
+  </message>
+  <message>
+   <source>Thickness, opens to (°)</source>
+   <translation>Grosor, abre hasta (°)</translation>
   </message>
   <message>
    <source>To</source>
@@ -4313,6 +4341,10 @@
   <message>
    <source>What closes it at the front</source>
    <translation>Qué lo cierra por delante</translation>
+  </message>
+  <message>
+   <source>What closes the opening: drawers and doors inside have to clear it.</source>
+   <translation>Lo que cierra la abertura: los cajones y las puertas interiores deben pasar sin tocarlo.</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
@@ -4549,6 +4581,10 @@
   <message>
    <source>a cheaper one may exist</source>
    <translation>puede haber uno más barato</translation>
+  </message>
+  <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>un par, con bisagras a ambos lados</translation>
   </message>
   <message>
    <source>across</source>
@@ -5243,6 +5279,14 @@
    <translation>ayuda</translation>
   </message>
   <message>
+   <source>hinged at the left</source>
+   <translation>con bisagras a la izquierda</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>con bisagras a la derecha</translation>
+  </message>
+  <message>
    <source>hollow block</source>
    <translation>bloque hueco</translation>
   </message>
@@ -5425,6 +5469,10 @@
   <message>
    <source>no choice costs less</source>
    <translation>ninguna opción cuesta menos</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no closet</source>
@@ -5985,6 +6033,10 @@
   <message>
    <source>two equal loads at the outer quarter points, deflection at a load</source>
    <translation>dos cargas iguales en los cuartos exteriores, flecha en una carga</translation>
+  </message>
+  <message>
+   <source>two sliding panels</source>
+   <translation>dos hojas correderas</translation>
   </message>
   <message>
    <source>uniform</source>
@@ -6902,6 +6954,10 @@
    <translation>Ranura más profunda admitida, como fracción del grueso</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Grados hasta los que abre la puerta propia del armario</translation>
+  </message>
+  <message>
    <source>Depth of a blind hole</source>
    <translation>Profundidad de un taladro ciego</translation>
   </message>
@@ -7578,6 +7634,10 @@
    <translation>Qué cierra o arriostra el cuerpo por detrás</translation>
   </message>
   <message>
+   <source>What closes the opening</source>
+   <translation>Lo que cierra la abertura</translation>
+  </message>
+  <message>
    <source>What comes before it in the closet's order</source>
    <translation>Lo que lo precede en el orden del armario</translation>
   </message>
@@ -7798,6 +7858,10 @@
    <translation>una entrada nueva debe indicarlo; {0}</translation>
   </message>
   <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>un par, con bisagras a ambos lados</translation>
+  </message>
+  <message>
    <source>a price must be 0 or more</source>
    <translation>un precio debe ser 0 o más</translation>
   </message>
@@ -7908,6 +7972,10 @@
   <message>
    <source>anchor it; heavy things low; nothing tempting on top</source>
    <translation>anclarlo; lo pesado abajo; nada tentador encima</translation>
+  </message>
+  <message>
+   <source>angle to which the closet's own door opens</source>
+   <translation>ángulo hasta el que abre la puerta propia del armario</translation>
   </message>
   <message>
    <source>another line has the same id; give the quantity instead</source>
@@ -8424,6 +8492,10 @@
    <translation>coste</translation>
   </message>
   <message>
+   <source>costs less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>fluencia: NDS 3.5.2 (madera seca 1.5), APA Panel Design Specification 4.5 (contrachapado 2), guía del sector para baldas de MDF (1.5), EN 1995-1-1 Table 3.2 (citado) con cuatro quintos de la carga permanentes</translation>
   </message>
@@ -8912,8 +8984,8 @@
    <translation>geometría, suponiendo que las bisagras giran sobre el borde de la hoja</translation>
   </message>
   <message>
-   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty</source>
-   <translation>geometría; los caminos con giro se buscan con {0} mm de margen alrededor, con el armario vacío</translation>
+   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty and its own door taken off</source>
+   <translation>geometría; los caminos con giro se buscan con {0} mm de holgura alrededor, el armario vacío y su puerta desmontada</translation>
   </message>
   <message>
    <source>given</source>
@@ -9162,6 +9234,14 @@
   <message>
    <source>hinge strip</source>
    <translation>tira de bisagras</translation>
+  </message>
+  <message>
+   <source>hinged at the left</source>
+   <translation>con bisagras a la izquierda</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>con bisagras a la derecha</translation>
   </message>
   <message>
    <source>holds back {0}</source>
@@ -9988,6 +10068,10 @@
    <translation>debe ser 2 bajo una tapa: lo que queda en medio estorba</translation>
   </message>
   <message>
+   <source>must be 30 to 180 degrees</source>
+   <translation>debe ser de 30 a 180 grados</translation>
+  </message>
+  <message>
    <source>must be 6 to 14 %</source>
    <translation>debe ser del 6 al 14 %</translation>
   </message>
@@ -10544,16 +10628,16 @@
    <translation>sin luz</translation>
   </message>
   <message>
-   <source>no plan costs less</source>
-   <translation>ningún plan cuesta menos</translation>
-  </message>
-  <message>
    <source>no plan takes less</source>
    <translation>ningún plan toma menos</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
    <translation>no se encontró plan para {0} piezas de {1} m² en ellos; {2}: añadir tableros, o dejar que la búsqueda dure más</translation>
+  </message>
+  <message>
+   <source>no plan {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -10994,6 +11078,18 @@
   <message>
    <source>piece {0}</source>
    <translation>pieza {0}</translation>
+  </message>
+  <message>
+   <source>piece {0} is cut {1} times</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is not wanted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is on no stock length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>pieces</source>
@@ -11524,6 +11620,10 @@
    <translation>largo en existencias {0}</translation>
   </message>
   <message>
+   <source>stock length {0} is taken {1} times, there are {2}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>stock lengths</source>
    <translation>largos en existencias</translation>
   </message>
@@ -11616,6 +11716,10 @@
    <translation>se suponen rectos, pues ninguna lectura lo mostraría: sin {0}; apoyarles una regla, o tomar las lecturas a media distancia que pide la hoja de medición</translation>
   </message>
   <message>
+   <source>takes less length; prices are lacking</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>takes the place of the list's own</source>
    <translation>sustituye a lo que dice la lista</translation>
   </message>
@@ -11658,6 +11762,10 @@
   <message>
    <source>the closet is as square in plan at the left as at the right</source>
    <translation>el armario está tan a escuadra en planta a la izquierda como a la derecha</translation>
+  </message>
+  <message>
+   <source>the closet's own door, open</source>
+   <translation>la puerta propia del armario, abierta</translation>
   </message>
   <message>
    <source>the comma can be read in two ways; type {0} or {1}</source>
@@ -11766,6 +11874,10 @@
   <message>
    <source>the lower number of a fraction must not be 0; {0}</source>
    <translation>el número inferior de una fracción no debe ser 0; {0}</translation>
+  </message>
+  <message>
+   <source>the middle of the closet's sliding panels</source>
+   <translation>el centro de las hojas correderas del armario</translation>
   </message>
   <message>
    <source>the name must end in {0}</source>
@@ -11894,6 +12006,10 @@
   <message>
    <source>thickness of the casing</source>
    <translation>grueso de la tapeta</translation>
+  </message>
+  <message>
+   <source>thickness of the closet's own door</source>
+   <translation>grosor de la puerta propia del armario</translation>
   </message>
   <message>
    <source>thickness of the top</source>
@@ -12044,6 +12160,10 @@
    <translation>dos cargas iguales en los cuartos exteriores, flecha en una carga</translation>
   </message>
   <message>
+   <source>two sliding panels</source>
+   <translation>dos hojas correderas</translation>
+  </message>
+  <message>
    <source>unanchored it tips over {0}</source>
    <translation>sin anclar vuelca sobre {0}</translation>
   </message>
@@ -12094,6 +12214,10 @@
   <message>
    <source>wall</source>
    <translation>pared</translation>
+  </message>
+  <message>
+   <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
+   <translation>los caminos de entrada se buscan como si esto no estuviera: {0}; compruebe que las piezas mayores lo salven al pasar</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12256,6 +12380,10 @@
    <translation>{0} y {1}</translation>
   </message>
   <message>
+   <source>{0} and {1} are closer than the kerf</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} and {1} mm</source>
    <translation>{0} y {1} mm</translation>
   </message>
@@ -12356,8 +12484,16 @@
    <translation>{0} de holgura en {1}</translation>
   </message>
   <message>
+   <source>{0} holds a defect</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} en {1}, hueco {2}</translation>
+  </message>
+  <message>
+   <source>{0} is cut {1} long</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} is no number; {1}</source>
@@ -12368,8 +12504,16 @@
    <translation>{0} no es aquí una unidad de longitud; {1}</translation>
   </message>
   <message>
+   <source>{0} is not of {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} is not sold {1} mm long as yet</source>
    <translation>{0} no se vende todavía de {1} mm de largo</translation>
+  </message>
+  <message>
+   <source>{0} is outside the trimmed length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} kept from {1}</source>
@@ -12770,6 +12914,10 @@
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
    <translation>{0}: no es el tablero {1} de las existencias</translation>
+  </message>
+  <message>
+   <source>{0}: not the stock length {1}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not to be sawn from edge to edge within the stages allowed</source>

@@ -88,6 +88,10 @@
    <translation>Rainure la plus profonde permise, en fraction de l'épaisseur</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Degrés jusqu'où s'ouvre la porte du placard lui-même</translation>
+  </message>
+  <message>
    <source>Depth along the left wall</source>
    <translation>Profondeur le long du mur de gauche</translation>
   </message>
@@ -1140,6 +1144,10 @@
    <translation>Épaisseur du chambranle</translation>
   </message>
   <message>
+   <source>Thickness of the closet's own door</source>
+   <translation>Épaisseur de la porte du placard lui-même</translation>
+  </message>
+  <message>
    <source>Thickness of the top that is taken off</source>
    <translation>Épaisseur du dessus qui est déposé</translation>
   </message>
@@ -1186,6 +1194,10 @@
   <message>
    <source>What closes or braces the carcass at the rear</source>
    <translation>Ce qui ferme ou contrevente le caisson à l'arrière</translation>
+  </message>
+  <message>
+   <source>What closes the opening</source>
+   <translation>Ce qui ferme l'ouverture</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
@@ -2823,6 +2835,10 @@
    <translation>Distance de son bout gauche à la gauche du volume utile, None à côté de ce qui s'y trouve</translation>
   </message>
   <message>
+   <source>Its own door</source>
+   <translation>Sa propre porte</translation>
+  </message>
+  <message>
    <source>Its right end's, None runs to the right wall</source>
    <translation>Celle de son bout droit, None va jusqu'au mur de droite</translation>
   </message>
@@ -3156,7 +3172,7 @@
   </message>
   <message>
    <source>Move {}</source>
-   <translation type="unfinished" />
+   <translation>Déplacer {}</translation>
   </message>
   <message>
    <source>Mullion</source>
@@ -4047,6 +4063,10 @@
    <translation>La nomenclature en CSV, les dessins en DXF, les solides en STEP</translation>
   </message>
   <message>
+   <source>The bill is in {}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The carcasses alone</source>
    <translation>Les caissons seuls</translation>
   </message>
@@ -4061,6 +4081,10 @@
   <message>
    <source>The closet has sizes only: they draw it, and every reading is left blank.</source>
    <translation>Le placard n'a que des dimensions : elles le dessinent, et toutes les mesures restent vides.</translation>
+  </message>
+  <message>
+   <source>The closet's own door, flush with the room's side of the wall.</source>
+   <translation>La porte du placard lui-même, affleurée au mur côté pièce.</translation>
   </message>
   <message>
    <source>The component's name</source>
@@ -4177,6 +4201,10 @@
   <message>
    <source>Thickness of the wall at the opening.</source>
    <translation>Épaisseur du mur à l'ouverture.</translation>
+  </message>
+  <message>
+   <source>Thickness, opens to (°)</source>
+   <translation>Épaisseur, s'ouvre à (°)</translation>
   </message>
   <message>
    <source>To</source>
@@ -4313,6 +4341,10 @@
   <message>
    <source>What closes it at the front</source>
    <translation>Ce qui le ferme à l'avant</translation>
+  </message>
+  <message>
+   <source>What closes the opening: drawers and doors inside have to clear it.</source>
+   <translation>Ce qui ferme l'ouverture : les tiroirs et les portes à l'intérieur doivent passer devant.</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
@@ -4549,6 +4581,10 @@
   <message>
    <source>a cheaper one may exist</source>
    <translation>il peut en exister un moins cher</translation>
+  </message>
+  <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>une paire, articulée des deux côtés</translation>
   </message>
   <message>
    <source>across</source>
@@ -5243,6 +5279,14 @@
    <translation>aide</translation>
   </message>
   <message>
+   <source>hinged at the left</source>
+   <translation>articulée à gauche</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>articulée à droite</translation>
+  </message>
+  <message>
    <source>hollow block</source>
    <translation>bloc creux</translation>
   </message>
@@ -5425,6 +5469,10 @@
   <message>
    <source>no choice costs less</source>
    <translation>aucun choix ne coûte moins</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no closet</source>
@@ -5985,6 +6033,10 @@
   <message>
    <source>two equal loads at the outer quarter points, deflection at a load</source>
    <translation>deux charges égales aux quarts extérieurs, flèche sous une charge</translation>
+  </message>
+  <message>
+   <source>two sliding panels</source>
+   <translation>deux panneaux coulissants</translation>
   </message>
   <message>
    <source>uniform</source>
@@ -6902,6 +6954,10 @@
    <translation>Rainure la plus profonde permise, en fraction de l'épaisseur</translation>
   </message>
   <message>
+   <source>Degrees to which the closet's own door opens</source>
+   <translation>Degrés jusqu'où s'ouvre la porte du placard lui-même</translation>
+  </message>
+  <message>
    <source>Depth of a blind hole</source>
    <translation>Profondeur d'un trou borgne</translation>
   </message>
@@ -7578,6 +7634,10 @@
    <translation>Ce qui ferme ou contrevente le caisson à l'arrière</translation>
   </message>
   <message>
+   <source>What closes the opening</source>
+   <translation>Ce qui ferme l'ouverture</translation>
+  </message>
+  <message>
    <source>What comes before it in the closet's order</source>
    <translation>Ce qui le précède dans l'ordre du placard</translation>
   </message>
@@ -7798,6 +7858,10 @@
    <translation>une nouvelle entrée doit l'indiquer ; {0}</translation>
   </message>
   <message>
+   <source>a pair, hinged at both sides</source>
+   <translation>une paire, articulée des deux côtés</translation>
+  </message>
+  <message>
    <source>a price must be 0 or more</source>
    <translation>un prix doit valoir 0 ou plus</translation>
   </message>
@@ -7908,6 +7972,10 @@
   <message>
    <source>anchor it; heavy things low; nothing tempting on top</source>
    <translation>l'ancrer ; le lourd en bas ; rien de tentant dessus</translation>
+  </message>
+  <message>
+   <source>angle to which the closet's own door opens</source>
+   <translation>angle jusqu'où s'ouvre la porte du placard lui-même</translation>
   </message>
   <message>
    <source>another line has the same id; give the quantity instead</source>
@@ -8424,6 +8492,10 @@
    <translation>coût</translation>
   </message>
   <message>
+   <source>costs less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>fluage : NDS 3.5.2 (bois sec 1.5), APA Panel Design Specification 4.5 (contreplaqué 2), guide professionnel pour étagères en MDF (1.5), EN 1995-1-1 Table 3.2 (cité) avec quatre cinquièmes de la charge de longue durée</translation>
   </message>
@@ -8912,8 +8984,8 @@
    <translation>géométrie, charnières supposées tourner autour du bord du vantail</translation>
   </message>
   <message>
-   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty</source>
-   <translation>géométrie ; chemins avec rotation cherchés avec {0} mm de réserve tout autour, placard vide</translation>
+   <source>geometry; ways that turn are searched with {0} mm to spare all round, the closet empty and its own door taken off</source>
+   <translation>géométrie ; les passages en tournant sont cherchés avec {0} mm de jeu tout autour, le placard vide et sa porte déposée</translation>
   </message>
   <message>
    <source>given</source>
@@ -9162,6 +9234,14 @@
   <message>
    <source>hinge strip</source>
    <translation>bande de charnière</translation>
+  </message>
+  <message>
+   <source>hinged at the left</source>
+   <translation>articulée à gauche</translation>
+  </message>
+  <message>
+   <source>hinged at the right</source>
+   <translation>articulée à droite</translation>
   </message>
   <message>
    <source>holds back {0}</source>
@@ -9988,6 +10068,10 @@
    <translation>doit valoir 2 sous un abattant : ce qui est entre gêne</translation>
   </message>
   <message>
+   <source>must be 30 to 180 degrees</source>
+   <translation>doit être de 30 à 180 degrés</translation>
+  </message>
+  <message>
    <source>must be 6 to 14 %</source>
    <translation>doit valoir 6 à 14 %</translation>
   </message>
@@ -10544,16 +10628,16 @@
    <translation>pas d'éclairage</translation>
   </message>
   <message>
-   <source>no plan costs less</source>
-   <translation>aucun plan ne coûte moins</translation>
-  </message>
-  <message>
    <source>no plan takes less</source>
    <translation>aucun plan n'en prend moins</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
    <translation>aucun plan trouvé pour y placer {0} pièces de {1} m² ; {2} : ajouter des panneaux bruts, ou laisser durer la recherche</translation>
+  </message>
+  <message>
+   <source>no plan {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -10994,6 +11078,18 @@
   <message>
    <source>piece {0}</source>
    <translation>morceau {0}</translation>
+  </message>
+  <message>
+   <source>piece {0} is cut {1} times</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is not wanted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>piece {0} is on no stock length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>pieces</source>
@@ -11524,6 +11620,10 @@
    <translation>longueur de stock {0}</translation>
   </message>
   <message>
+   <source>stock length {0} is taken {1} times, there are {2}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>stock lengths</source>
    <translation>longueurs de stock</translation>
   </message>
@@ -11616,6 +11716,10 @@
    <translation>supposé droit, aucune mesure ne le montrant : pas de {0} ; y présenter une règle, ou prendre les mesures à mi-chemin que demande la feuille de relevé</translation>
   </message>
   <message>
+   <source>takes less length; prices are lacking</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>takes the place of the list's own</source>
    <translation>remplace ceux de la liste</translation>
   </message>
@@ -11658,6 +11762,10 @@
   <message>
    <source>the closet is as square in plan at the left as at the right</source>
    <translation>le placard est aussi d'équerre en plan à gauche qu'à droite</translation>
+  </message>
+  <message>
+   <source>the closet's own door, open</source>
+   <translation>la porte ouverte du placard lui-même</translation>
   </message>
   <message>
    <source>the comma can be read in two ways; type {0} or {1}</source>
@@ -11766,6 +11874,10 @@
   <message>
    <source>the lower number of a fraction must not be 0; {0}</source>
    <translation>le nombre inférieur d'une fraction ne doit pas être 0 ; {0}</translation>
+  </message>
+  <message>
+   <source>the middle of the closet's sliding panels</source>
+   <translation>le milieu des panneaux coulissants du placard</translation>
   </message>
   <message>
    <source>the name must end in {0}</source>
@@ -11894,6 +12006,10 @@
   <message>
    <source>thickness of the casing</source>
    <translation>épaisseur du chambranle</translation>
+  </message>
+  <message>
+   <source>thickness of the closet's own door</source>
+   <translation>épaisseur de la porte du placard lui-même</translation>
   </message>
   <message>
    <source>thickness of the top</source>
@@ -12044,6 +12160,10 @@
    <translation>deux charges égales aux quarts extérieurs, flèche sous une charge</translation>
   </message>
   <message>
+   <source>two sliding panels</source>
+   <translation>deux panneaux coulissants</translation>
+  </message>
+  <message>
    <source>unanchored it tips over {0}</source>
    <translation>non ancré, il bascule {0}</translation>
   </message>
@@ -12094,6 +12214,10 @@
   <message>
    <source>wall</source>
    <translation>mur</translation>
+  </message>
+  <message>
+   <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
+   <translation>les passages sont cherchés comme si ceci n'était pas là : {0} ; vérifiez que les plus grandes pièces le franchissent en chemin</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12256,6 +12380,10 @@
    <translation>{0} et {1}</translation>
   </message>
   <message>
+   <source>{0} and {1} are closer than the kerf</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} and {1} mm</source>
    <translation>{0} et {1} mm</translation>
   </message>
@@ -12356,8 +12484,16 @@
    <translation>jeu de {0} côté {1}</translation>
   </message>
   <message>
+   <source>{0} holds a defect</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} dans {1}, travée {2}</translation>
+  </message>
+  <message>
+   <source>{0} is cut {1} long</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} is no number; {1}</source>
@@ -12368,8 +12504,16 @@
    <translation>{0} n'est pas une unité de longueur ici ; {1}</translation>
   </message>
   <message>
+   <source>{0} is not of {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{0} is not sold {1} mm long as yet</source>
    <translation>{0} n'est pas encore vendu en longueur de {1} mm</translation>
+  </message>
+  <message>
+   <source>{0} is outside the trimmed length</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0} kept from {1}</source>
@@ -12770,6 +12914,10 @@
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
    <translation>{0} : pas le panneau brut {1} du stock</translation>
+  </message>
+  <message>
+   <source>{0}: not the stock length {1}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not to be sawn from edge to edge within the stages allowed</source>

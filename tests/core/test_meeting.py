@@ -19,6 +19,7 @@ from closetbench.core.meeting import room_blocks
 from closetbench.core.panel import Box
 from closetbench.core.parts import Place
 from closetbench.core.specs import BaySpec, CarcassSpec, PanelSpec
+from closetbench.core.survey import OwnDoor
 from tests.core.inside_case import CATALOGUE, rules
 from tests.core.rooms import TrueRoom
 
@@ -68,6 +69,42 @@ def test_doors_that_hit_the_returns_or_the_lintel_are_named():
     assert set(blocked) == {"right: door", "high: door"}
     assert blocked["high: door"].parts == ("the wall above the opening",)
     assert blocked["right: door"].parts == ("the right return",)
+
+
+def test_the_closets_own_door_stands_in_the_way_as_far_as_it_opens():
+    """At 90 degrees a leaf 40 mm thick stands 245 to 285 mm from the envelope's left, clear of
+    drawers that begin at 486 mm; at 60 degrees it covers half of the opening, so that they hit
+    it. Sliding panels always stand in the middle."""
+    def said(door: OwnDoor, opens: float, *specs) -> set[tuple[str, str, tuple[str, ...]]]:
+        survey = replace(SURVEY, door=door, door_thickness=40.0, door_opens=opens)
+        found = build_closet(ClosetDesign("c", survey, components=(CARCASS, *specs)), CATALOGUE)
+        return {(f.subject, f.rule, f.parts) for f in found.findings if f.rule in (
+            "pull-blocked", "swing-blocked")}
+
+    low = DrawersSpec("low", Spot("A", 2, height=400.0))
+    open_ = ("the closet's own door, open",)
+    assert said(OwnDoor.NONE, 90.0, low) == set()
+    assert said(OwnDoor.LEFT, 90.0, low) == said(OwnDoor.PAIR, 120.0, low) == set()
+    assert said(OwnDoor.LEFT, 60.0, low) == {("low: drawer", "pull-blocked", open_)}
+    assert said(OwnDoor.SLIDING, 90.0, low) == {
+        ("low: drawer", "pull-blocked", ("the middle of the closet's sliding panels",))}
+    # where the envelope begins 5 mm from the wall, a drawer just inside the jamb hits the leaf
+    near = CarcassSpec("A", "mdf18", bays=(BaySpec(230.0), BaySpec(450.0), BaySpec()))
+    survey = replace(SURVEY, door=OwnDoor.LEFT, door_thickness=40.0)
+    for door, stopped in ((OwnDoor.LEFT, True), (OwnDoor.RIGHT, False)):
+        found = build_closet(ClosetDesign(
+            "c", replace(survey, door=door), components=(near, low)), CATALOGUE)
+        hit = [f for f in found.findings if f.rule == "pull-blocked"]
+        assert [f.parts for f in hit] == [open_] * stopped
+
+
+def test_a_leaf_of_the_closets_own_door_by_hand():
+    survey = replace(SURVEY, door=OwnDoor.RIGHT, door_thickness=40.0)
+    found = build_closet(ClosetDesign("c", survey, components=(CARCASS,)), CATALOGUE)
+    leaf = dict(room_blocks(found.room, found.envelope))["the closet's own door, open"]
+    right = 1750.0 - found.envelope.x0
+    assert (leaf.x0, leaf.x1) == pytest.approx((right - 40.0, right), abs=1.0)
+    assert (leaf.y0, leaf.y1) == pytest.approx((-115.0 - 1500.0, -115.0), abs=1.0)
 
 
 def test_a_frame_in_front_of_the_envelope_stands_in_the_returns():

@@ -29,7 +29,8 @@ def refused(**changes: object) -> SurveyError:
 
 
 def test_every_reading_has_a_name() -> None:
-    others = {"levels", "extras", "obstacles", "tape", "resolution", "level_error"}
+    others = {"levels", "extras", "obstacles", "tape", "resolution", "level_error", "door",
+              "door_opens"}
     names = READING_NAMES | OPENING_NAMES | TRIM_NAMES
     assert {f.name for f in fields(Survey)} - others == set(names)
     assert len(set(names.values())) == len(names)
@@ -102,7 +103,8 @@ def test_an_opening_is_no_wider_than_the_closet() -> None:
     [("baseboard_height", -1.0, "height of the baseboard"),
      ("jamb_depth", 2000.0, "thickness of the wall at the opening"),
      ("resolution", 0.0, "resolution of the readings"),
-     ("level_error", 11.0, "error of the level")],
+     ("level_error", 11.0, "error of the level"),
+     ("door_opens", 10.0, "angle to which the closet's own door opens")],
 )
 def test_what_else_is_given_must_make_sense(name: str, value: float, words: str) -> None:
     assert refused(**{name: value}).prop == words

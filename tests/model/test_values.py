@@ -18,7 +18,7 @@ from closetbench.core.loads import ShelfUse
 from closetbench.core.panel import Face, Grain, Rim
 from closetbench.core.people import ChildAge
 from closetbench.core.specs import BaySpec, CarcassSpec, DrillRules, PanelSpec
-from closetbench.core.survey import Obstacle, Reading, ReadingKind, Side, Survey, TapeClass
+from closetbench.core.survey import Obstacle, OwnDoor, Reading, ReadingKind, Side, Survey, TapeClass
 from closetbench.core.walls import Wall
 from closetbench.model import carcass as carcass_module
 from closetbench.model import panel as panel_module
@@ -239,7 +239,8 @@ def test_odd_values_come_back_exactly(doc, readings):
     survey = replace(
         readings, lean_right_front=0.0, lean_right_back=-2.5, diagonal_to_left=2031.0,
         diagonal_to_right=2036.7375, levels=(90.0, 1111.1, 2100.0), opening_width=1520.4,
-        jamb_depth=0.0, tape=TapeClass.I, resolution=0.5, level_error=0.0,
+        jamb_depth=0.0, tape=TapeClass.I, resolution=0.5, level_error=0.0, door=OwnDoor.RIGHT,
+        door_thickness=33.3, door_opens=101.5,
         extras=(
             Reading(ReadingKind.WIDTH, 1929.5, z=700.0),
             Reading(ReadingKind.LEAN, -3.0, y=300.0, z=100.0, z2=2000.0, side=Side.LEFT, label="Ü"),
