@@ -106,7 +106,7 @@ def selected(gui, hands):
     part = next(o for o in hands.ours("ClosetPart") if o.PartName == "divider 1")
     for objects, wanted in (
         ([part], {"Coats and boots: divider 1"}),
-        (hands.ours("Drawers"), {"Boots pull-out", "Boots pull-out: drawer"}),
+        (hands.ours("Drawers"), {"Boots pull-out: drawer"}),
         (hands.ours("ExistingPiece"), {"Plan chest"}),
         (hands.ours("Bench"), {"Boots bench"}),
     ):
