@@ -67,11 +67,23 @@ class Drawer:
 
 
 @dataclass(frozen=True)
+class Leaf:
+    """A door on a unit's front: its ``width``, ``level`` of its middle above the floor, mass."""
+
+    width: float
+    level: float
+    mass: float
+
+    def __post_init__(self) -> None:
+        above_zero("door", width=self.width, level=self.level, mass=self.mass)
+
+
+@dataclass(frozen=True)
 class FreeUnit:
-    """Something that stands on the floor. ``mass`` empty, drawers included; ``foot``: how
-    far the front of its support lies behind its front; ``centre`` and ``centre_height``
-    of its mass with the drawers shut, None for the middle; ``altered``: sawn, without its
-    feet or on another base, so that its maker's label and kit hold no more."""
+    """Something that stands on the floor. ``mass`` empty, drawers included, ``leaves`` not;
+    ``foot``: how far the front of its support lies behind its front; ``centre`` and
+    ``centre_height`` of its mass with the drawers shut, None for the middle; ``altered``: sawn,
+    without its feet or on another base, so that its maker's label and kit hold no more."""
 
     name: str
     width: float
@@ -83,6 +95,7 @@ class FreeUnit:
     centre_height: float | None = None
     drawers: tuple[Drawer, ...] = ()
     altered: bool = False
+    leaves: tuple[Leaf, ...] = ()
 
     def __post_init__(self) -> None:
         above_zero(
@@ -138,14 +151,17 @@ class _Mass:
 def tips(unit: FreeUnit) -> tuple[Tip, ...]:
     """The ways in which the published rules try to tip a unit, without an anchor.
 
-    Every drawer is open at once, as where no interlock keeps them shut.
+    Every drawer is open at once, as where no interlock keeps them shut, and every door stands
+    square to the front.
     """
     filled = _masses(unit, filled=True)
     empty = _masses(unit, filled=False)
     hand = min(unit.height, PULL_HEIGHT)
     out = max((d.extension for d in unit.drawers), default=0.0)
     level = next((d.level for d in unit.drawers if d.extension == out), unit.height / 2)
-    drawers = "with all drawers open and full" if unit.drawers else "empty"
+    doors = "with its doors open" if unit.leaves else ""
+    drawers = "with all drawers open and full" if unit.drawers else ""
+    drawers = " and ".join(filter(None, (doors, drawers))) or "empty"
     perch = "the front of an open drawer" if unit.drawers else "the front edge of a shelf"
     return (
         _tip(drawers, unit, filled),
@@ -167,7 +183,7 @@ def _masses(unit: FreeUnit, filled: bool) -> list[_Mass]:
         found.append(_Mass(d.mass, d.depth / 2 - d.extension, d.level))
         if filled:
             found.append(_Mass(d.filling, d.depth / 2 - d.extension, d.level))
-    return found
+    return found + [_Mass(leaf.mass, -leaf.width / 2, leaf.level) for leaf in unit.leaves]
 
 
 def _tip(

@@ -26,6 +26,7 @@ from closetbench.core import (
     wall_borne,
     walls,
 )
+from closetbench.core.anchoring import Leaf
 from closetbench.core.circumstances import Circumstances
 from closetbench.core.component import Component
 from closetbench.core.contents import Contents
@@ -93,7 +94,7 @@ def run_checks(
         own = [pair for c in (component, *(c for c, _ in inside)) for pair in masses[c.name]]
         unit = fastening.carcass_unit(component, spec, own, tuple(
             b.drawer for c, s in inside for b in drawer_strength.boxes(c, s, catalogue)
-        ))
+        ), tuple(_leaves_on(closet, component.name, catalogue)))
         fastened = fastening.fasten(
             component, closet.envelope, catalogue, circumstances, unit, figures)
         low, high = _range(own, catalogue)
@@ -145,6 +146,18 @@ def _drawers_in(closet: Closet, carcass: str) -> list[tuple[Component, DrawersSp
         (built[s.name], s) for s in closet.design.components
         if isinstance(s, DrawersSpec) and s.spot.carcass == carcass
     ]
+
+
+def _leaves_on(closet: Closet, carcass: str, catalogue: Catalogue) -> Iterable[Leaf]:
+    """The doors before a carcass."""
+    built = {c.name: c for c in closet.components}
+    for spec in closet.design.components:
+        if isinstance(spec, DoorsSpec) and spec.spot.carcass == carcass:
+            for part in built[spec.name].parts:
+                if part.role is Role.DOOR:
+                    b = part.box()
+                    yield Leaf(
+                        b.x1 - b.x0, (b.z0 + b.z1) / 2, handling.part_weight(part, catalogue))
 
 
 def _what_is_in(

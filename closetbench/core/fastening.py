@@ -57,11 +57,11 @@ def strap(unit: FreeUnit) -> Anchorage:
 
 def carcass_unit(
     component: Component, spec: CarcassSpec, masses: Weighed,
-    drawers: tuple[anchoring.Drawer, ...] = (),
+    drawers: tuple[anchoring.Drawer, ...] = (), leaves: tuple[anchoring.Leaf, ...] = (),
 ) -> FreeUnit:
     """A carcass as something that stands free, empty, with the centre of its parts' mass.
 
-    ``masses``: of all parts, those of the ``drawers`` in it included.
+    ``masses``: of all parts, those of the ``drawers`` in it included, of the ``leaves`` not.
     """
     box = component.box
     total = sum(m for _, m in masses)
@@ -71,7 +71,7 @@ def carcass_unit(
     foot = 0.0 if spec.base.kind is BaseKind.NONE else spec.base.setback
     return FreeUnit(
         component.name, box.x1 - box.x0, box.y1 - box.y0, box.z1 - box.z0, total, foot, y, z,
-        drawers,
+        drawers, leaves=leaves,
     )
 
 

@@ -169,17 +169,24 @@ def carcass_finding(
 
 
 def sheet_findings(keys: Sequence[str], catalogue: Catalogue, figures: Figures) -> list[Finding]:
-    """Whole sheets that one person should not carry: one finding for each board."""
+    """Whole sheets that one person should not carry: one finding for each board, of the lightest
+    size that is too heavy, with the heaviest beside it."""
     found = []
     for key in dict.fromkeys(keys):
         board = catalogue.material(key)
-        masses = [board.weight(s.length, s.width) for s in board.sheets]
-        if not masses or min(masses) <= LOAD_CONSTANT:
+        sizes = sorted((board.weight(s.length, s.width), s.length, s.width) for s in board.sheets)
+        heavy = [size for size in sizes if size[0] > LOAD_CONSTANT]
+        if not heavy:
             continue
-        low, high = weight_range(min(masses), board)
+        mass, length, width = heavy[0]
+        low, high = weight_range(mass, board)
+        size = f" of {figures.length(length)} x {figures.length(width)}" if len(sizes) > 1 else ""
+        more = ""
+        if len(heavy) > 1:
+            more = f"; the heaviest that it is sold as weighs {figures.mass(heavy[-1][0])}"
         found.append(Finding(
             Severity.WARNING, board.title, "heavy-sheet",
-            f"a whole sheet {_band(min(masses))}", SOURCE, figures.mass(min(masses)),
+            f"a whole sheet{size} {_band(mass)}{more}", SOURCE, figures.mass(mass),
             figures.mass(LOAD_CONSTANT), CARRYING,
             f"{figures.mass(low)} to {figures.mass(high)} by density ({DENSITIES[board.kind][2]})",
         ))

@@ -67,7 +67,7 @@ def move_part(
 
     bare = replace(sheet, placements=placed, rests=(), cuts=())
     # the verdict on where things lie comes first: it says best what is wrong
-    require_valid(with_sheet(bare), parts, settings, stock)
+    require_valid(with_sheet(bare), parts, settings, stock, cuts=False)
     moved = with_sheet(sawn_anew(bare, settings))
     require_valid(moved, parts, settings, stock)
     return moved

@@ -69,18 +69,22 @@ def verify_plan(
     parts: Sequence[CutPart],
     settings: CutSettings,
     stock: Sequence[StockSheet],
+    cuts: bool = True,
 ) -> tuple[str, ...]:
     """Everything that is wrong with a plan, as sentences; empty for a plan that holds.
 
     Checked: every part exactly once, with its size, grain and material; inside the
     trimmed sheet; a kerf between neighbours; cut by straight cuts from edge to edge
     within the allowed stages and first direction; rests free and whole; no more sheets
-    than there are; bounds not above the sheets used; and the listed cuts, replayed.
+    than there are; bounds not above the sheets used; and the listed cuts, replayed. ``cuts``
+    False: the places alone are settled as yet, so that a sheet may be without cuts.
     """
     faults = _parts_faults(plan, parts) + _stock_faults(plan, stock)
     by_key = {part.key: part for part in parts}
     for sheet in plan.sheets:
         faults += _sheet_faults(sheet, by_key, settings)
+        if cuts and not sheet.cuts and not _is_one_part(sheet):
+            faults.append(f"{sheet.name}: no cuts are listed")
     for material, bound in plan.bound.items():
         if bound > len(plan.sheets_of(material)):
             faults.append(f"{material}: the bound {bound} is above the sheets used")
@@ -92,9 +96,10 @@ def require_valid(
     parts: Sequence[CutPart],
     settings: CutSettings,
     stock: Sequence[StockSheet],
+    cuts: bool = True,
 ) -> None:
-    """Raise LayoutError with the first fault of a plan, if it has one."""
-    faults = verify_plan(plan, parts, settings, stock)
+    """Raise LayoutError with the first fault of a plan, if it has one; ``cuts`` as there."""
+    faults = verify_plan(plan, parts, settings, stock, cuts)
     if faults:
         raise LayoutError(
             "cut layout", "plan", faults[0], f"{len(faults)} fault(s); the plan must not be used"
@@ -127,6 +132,13 @@ def require_sawable(sheets: Sequence[SheetPlan]) -> None:
         raise LayoutError(
             "cut layout", "plan", faults[0], f"{len(faults)} fault(s); the plan must not be used"
         )
+
+
+def _is_one_part(sheet: SheetPlan) -> bool:
+    """Whether the sheet as it comes is the part."""
+    whole = Piece(0.0, 0.0, sheet.sheet.length, sheet.sheet.width)
+    return [Piece(p.x, p.y, p.x + p.dx, p.y + p.dy).is_at(whole) for p in sheet.placements] == [
+        True]
 
 
 def _parts_faults(plan: Plan, parts: Sequence[CutPart]) -> list[str]:

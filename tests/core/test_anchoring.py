@@ -14,6 +14,7 @@ from closetbench.core.anchoring import (
     Anchorage,
     Drawer,
     FreeUnit,
+    Leaf,
     anchor_needs,
     anchored,
     findings,
@@ -53,6 +54,18 @@ def test_open_full_drawers_by_hand() -> None:
     # each drawer's middle moves from 190 mm behind the front to 140 mm before it
     assert open_full.overturning == pytest.approx(3 * (4 + fill) * GRAVITY * 140, rel=1e-6)
     assert open_full.restoring == pytest.approx((40 * 210 - 3 * 4 * 190) * GRAVITY, rel=1e-6)
+
+
+def test_open_doors_lean_out_by_half_their_width() -> None:
+    """F2057 opens doors to 90 degrees (from memory): the middle of each is then half its width
+    before the front."""
+    doors = replace(TOWER, leaves=(Leaf(300.0, 1100.0, 8.0), Leaf(300.0, 1100.0, 8.0)))
+    still, pulled, _ = tips(doors)
+    assert still.overturning == pytest.approx(2 * 8 * GRAVITY * 150)
+    assert pulled.overturning == pytest.approx(PULL * 1422.4 + 2 * 8 * GRAVITY * 150)
+    assert pulled.restoring == pytest.approx(50 * GRAVITY * 250)
+    told = only(findings(doors, LOOSE, FIGURES), "tipping").message
+    assert "with its doors open, pulled at the edge" in told
 
 
 def test_a_foot_set_back_tips_sooner() -> None:
@@ -141,3 +154,5 @@ def test_what_is_no_unit_is_refused(wrong: dict[str, float]) -> None:
         Drawer(800.0, 0.0, 380.0, 150.0, 330.0)
     with pytest.raises(ClosetError):
         Drawer(800.0, 150.0, 380.0, 150.0, 330.0, -1.0)
+    with pytest.raises(ClosetError):
+        Leaf(300.0, 1100.0, 0.0)

@@ -10,8 +10,10 @@ import pytest
 from closetbench.core.doors import DoorsSpec, Hinged
 from closetbench.core.drawers import DrawersSpec
 from closetbench.core.errors import ClosetError
+from closetbench.core.figures import GRAVITY
 from closetbench.core.findings import Severity
 from closetbench.core.fronts import FrontKind, FrontSpec
+from closetbench.core.handling import part_weight
 from closetbench.core.inside import Spot
 from closetbench.core.meeting import free_angle, meeting_findings
 from closetbench.core.moves import Swing, Turn
@@ -216,3 +218,18 @@ def test_a_drawer_that_cannot_come_out_is_a_finding_that_names_what_stops_it():
 def test_what_is_refused_names_value_and_limit(spec, message):
     with pytest.raises(ClosetError, match=message):
         closet(spec)
+
+
+def test_open_doors_count_when_the_carcass_tips():
+    """Both leaves stand square to the front: half a leaf's width before it is their middle, and
+    more where the rear is raised as on carpet."""
+    def turning(*contents) -> float:
+        found = [f for f in closet(*contents).findings if f.rule == "tipping"]
+        return float(found[0].limit.removeprefix("turns over ").partition(" ")[0])
+
+    doors = DoorsSpec("D", LOW, leaves=2, front=FrontSpec(FrontKind.INSET, gap=2.0))
+    built = closet(doors)
+    leaves = [p for c in built.components if c.name == "D" for p in c.parts]
+    more = sum(
+        part_weight(p, CATALOGUE) * GRAVITY * (p.box().x1 - p.box().x0) / 2000 for p in leaves)
+    assert more - 1 < turning(doors) - turning() < 2 * more

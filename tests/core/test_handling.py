@@ -75,7 +75,13 @@ def test_sheets_are_named_once() -> None:
     found = sheet_findings(["mdf18", "mdf18", "hardboard3", "pine_1x4"], CATALOGUE, FIGURES)
     sheet = only(found, "heavy-sheet")
     assert sheet.value == "40.2 kg"
+    assert "a whole sheet of 2440 mm x 1220 mm" in sheet.message
+    assert "the heaviest that it is sold as weighs 78.2 kg" in sheet.message
     assert "cut to the strips" in sheet.fix
+    # a small size that one person can lift does not hide a large one
+    mdf = CATALOGUE.material("mdf18")
+    also_small = replace(mdf, sheets=(replace(mdf.sheets[0], length=600.0), *mdf.sheets))
+    assert sheet_findings(["mdf18"], Catalogue({"mdf18": also_small}), FIGURES) == [sheet]
     bare = replace(CATALOGUE.material("mdf18"), sheets=())
     assert sheet_findings(["mdf18"], Catalogue({"mdf18": bare}), FIGURES) == []
 

@@ -34,7 +34,7 @@ def sheet_of(*placed: tuple[str, float, float, float, float], sheet=SHEET) -> Pl
 
 def faults(plan: Plan, settings: CutSettings = SETTINGS) -> str:
     parts = [CutPart(p.part, p.dx, p.dy, "ply") for sheet in plan.sheets for p in sheet.placements]
-    return " ".join(verify_plan(plan, parts, settings, [SHEET]))
+    return " ".join(verify_plan(plan, parts, settings, [SHEET], cuts=False))
 
 
 def test_two_parts_need_a_kerf_between_them_and_none_at_the_edge():
@@ -81,7 +81,7 @@ def test_grain(grain, rotated, good):
     part = CutPart("a", 200, 100, "ply", grain)
     dx, dy = (100, 200) if rotated else (200, 100)
     plan = Plan((SheetPlan("S1", SHEET, 3.0, (Placement("a", 10, 10, dx, dy, rotated),)),))
-    assert (verify_plan(plan, [part], SETTINGS, [SHEET]) == ()) is good
+    assert (verify_plan(plan, [part], SETTINGS, [SHEET], cuts=False) == ()) is good
 
 
 def test_rests_must_be_free_and_whole():
@@ -117,6 +117,18 @@ def test_what_is_written_from_sheets_alone_is_checked_too():
     ):
         with pytest.raises(LayoutError, match=fault):
             require_sawable(broken.sheets)
+
+
+def test_a_sheet_without_its_cuts_is_a_fault_unless_it_is_the_part():
+    parts = [CutPart("a", 400, 580, "ply")]
+    plan = plan_sheets(parts, [SHEET], SETTINGS)
+    bare = replace(plan, sheets=(replace(plan.sheets[0], cuts=(), rests=()),))
+    assert verify_plan(bare, parts, SETTINGS, [SHEET]) == ("S1: no cuts are listed",)
+    whole = [CutPart("a", 1000, 600, "ply")]
+    untrimmed = replace(SHEET, trim=0)
+    plan = plan_sheets(whole, [untrimmed], SETTINGS)
+    assert plan.sheets[0].cuts == ()
+    assert verify_plan(plan, whole, SETTINGS, [untrimmed]) == ()
 
 
 def test_a_bound_above_the_sheets_is_a_fault():
