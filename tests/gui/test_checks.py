@@ -10,6 +10,7 @@ def test_checks(gui):
     assert run.checks > 80
 
 
+@pytest.mark.once
 def test_checks_on_a_dark_theme(gui):
     gui("dark.py", choose=True)
     run = gui("checks.py", look=True)

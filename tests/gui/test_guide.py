@@ -11,6 +11,7 @@ def test_guide_leads_and_is_remembered(gui):
     assert gui("guide.py", again=True).checks >= 2
 
 
+@pytest.mark.once
 def test_guide_dark(gui):
     gui("dark.py", choose=True)
     gui("guide.py", dark=True)

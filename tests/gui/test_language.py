@@ -6,7 +6,12 @@ pytestmark = pytest.mark.gui
 
 
 @pytest.mark.parametrize(
-    ("language", "name"), [("de", "German"), ("fr", "French"), ("es", "Spanish")])
+    ("language", "name"),
+    [
+        ("de", "German"), pytest.param("fr", "French", marks=pytest.mark.once),
+        pytest.param("es", "Spanish", marks=pytest.mark.once),
+    ],
+)
 def test_language(gui, language, name):
     run = gui("language.py", timeout=300, language=language, name=name)
     assert run.records["seen"] > 300

@@ -2,7 +2,7 @@
 
 import pytest
 
-pytestmark = pytest.mark.gui
+pytestmark = [pytest.mark.gui, pytest.mark.once]
 
 
 def test_lists(gui):

@@ -6,7 +6,7 @@ import pytest
 
 from tests.gui import harness
 
-pytestmark = pytest.mark.gui
+pytestmark = [pytest.mark.gui, pytest.mark.once]
 
 
 def test_taken_away_it_leaves_only_settings(gui, tmp_path, monkeypatch):

@@ -5,7 +5,8 @@ import pytest
 pytestmark = pytest.mark.gui
 
 
-@pytest.mark.parametrize("what", ["seen", "kept", "small"])
+@pytest.mark.parametrize(
+    "what", ["seen", *(pytest.param(w, marks=pytest.mark.once) for w in ("kept", "small"))])
 def test_room_in_the_view(gui, what):
     run = gui("room.py", what=what, timeout=300)
     assert run.checks > 2

@@ -5,7 +5,7 @@ A share of them, each repeatable by its seed; ``benchmarks/undo_walks.py`` walks
 
 import pytest
 
-pytestmark = pytest.mark.gui
+pytestmark = [pytest.mark.gui, pytest.mark.once]
 
 SEEDS, STEPS = (0, 1, 2, 3, 5, 8), 50
 
