@@ -8,7 +8,8 @@ gravity. "From memory" marks figures whose document was not at hand.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cache
 
 from closetbench.core.errors import ClosetError
 from closetbench.core.materials import Material, MaterialKind
@@ -89,9 +90,36 @@ GRADES: Mapping[MaterialKind, Grade] = {
 }
 
 
+THICKER: Mapping[MaterialKind, tuple[tuple[float, float, str], ...]] = {
+    MaterialKind.MELAMINE: (
+        (20.0, 10.5, "EN 312 type P2, over 20 to 25 mm (from memory)"),
+        (25.0, 9.5, "EN 312 type P2, over 25 to 32 mm (from memory)"),
+        (32.0, 8.5, "EN 312 type P2, over 32 to 40 mm (from memory)"),
+        (40.0, 7.0, "EN 312 type P2, over 40 mm (from memory)"),
+    ),
+    MaterialKind.MDF: (
+        (19.0, 18.0, "EN 622-5, over 19 to 30 mm (from memory)"),
+        (30.0, 17.0, "EN 622-5, over 30 to 45 mm (from memory)"),
+        (45.0, 15.0, "EN 622-5, over 45 mm (from memory)"),
+    ),
+}
+"""Over which nominal thickness (mm) a standard asks for less strength, and how much."""
+_TRADE_STEP = 0.1
+"""mm: boards of 3/4 in are sold as 19."""
+
+
 def grade(material: Material) -> Grade:
-    """The figures of a board's kind."""
-    return GRADES[material.kind]
+    """The figures of a board's kind, its least strength by its nominal thickness."""
+    return _grade(material.kind, material.nominal)
+
+
+@cache
+def _grade(kind: MaterialKind, nominal: float) -> Grade:
+    found = GRADES[kind]
+    for over, mor, source in THICKER.get(kind, ()):
+        if nominal > over + _TRADE_STEP:
+            found = replace(GRADES[kind], mor=mor, mor_source=source)
+    return found
 
 
 def stiffness(material: Material, along: bool, damp: bool = False) -> float:

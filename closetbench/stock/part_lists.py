@@ -16,8 +16,8 @@ may have defects, [from, to] in a list; a part of such a material has no width::
 
 CSV (RFC 4180, comma or semicolon) has a heading with part, length, width and,
 where wanted, quantity, grain, material and name. Lengths are numbers of millimetres, or
-texts such as 16" or 23 1/4 in. Grain is none, length or width: the side of the part that
-the grain runs along.
+texts such as 16" or 23 1/4 in. Grain is none, length or width, the side of the part that
+the grain runs along; free, along and across say the same of the sheet's length.
 """
 
 from __future__ import annotations
@@ -38,14 +38,17 @@ from closetbench.stock.plan import CutPart, GrainOnSheet, StockSheet
 _GRAINS = {
     "": GrainOnSheet.FREE,
     "none": GrainOnSheet.FREE,
+    "free": GrainOnSheet.FREE,
     "length": GrainOnSheet.ALONG,
+    "along": GrainOnSheet.ALONG,
     "width": GrainOnSheet.ACROSS,
+    "across": GrainOnSheet.ACROSS,
 }
 _TOP = {"name", "note", "seed", "kerf", "trim", "sheets", "lengths", "parts", "n_parts"}
 _SHEET = {"key", "length", "width", "trim", "quantity", "cost", "offcut", "thickness"}
 _LENGTH = {"key", "length", "trim", "quantity", "cost", "offcut", "defects"}
 _PART = {"id", "name", "length", "width", "qty", "grain", "material", "thickness"}
-_COLUMNS = {"part": "id", "id": "id", "quantity": "qty", "qty": "qty"} | {
+_COLUMNS = {"part": "id", "id": "id", "quantity": "qty", "qty": "qty", "count": "qty"} | {
     name: name for name in ("name", "length", "width", "grain", "material", "thickness")
 }
 _MOST_PARTS = 20_000
@@ -89,7 +92,7 @@ def read_part_list(path: Path, unit: str = "mm", by_length: Collection[str] = ()
 
 def _from_json(text: str, unit: str, by_length: Collection[str]) -> PartList:
     try:
-        data = json.loads(text)
+        data = json.loads(text, object_pairs_hook=_once)
     except (json.JSONDecodeError, RecursionError) as error:
         where = f"line {error.lineno}" if isinstance(error, json.JSONDecodeError) else "it"
         raise LayoutError("part list", "JSON", where, f"is not JSON ({error})") from None
@@ -119,6 +122,19 @@ def _from_json(text: str, unit: str, by_length: Collection[str]) -> PartList:
         pieces,
         tuple(lengths),
     )
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """An object, in which every name must come once: two would contradict each other."""
+    found: dict[str, Any] = {}
+    for name, value in pairs:
+        if name in found:
+            raise LayoutError(
+                "part list", name, f"{_shown(found[name])} and {_shown(value)}",
+                "comes twice in one object; give it once",
+            )
+        found[name] = value
+    return found
 
 
 def _by_material(data: Mapping[str, Any], name: str) -> Iterable[tuple[str, int, Any]]:
@@ -239,7 +255,10 @@ def _expand(
         subject = f"part {key}"
         grain = str(row.get("grain", "")).strip().lower()
         if grain not in _GRAINS:
-            raise LayoutError(subject, "grain", grain, "must be none, length or width")
+            raise LayoutError(
+                subject, "grain", grain,
+                "must be none, length or width, or free, along or across",
+            )  # fmt: skip
         material = str(row.get("material", "")).strip() or "sheet"
         narrow = material in by_length and row.get("width", "") in ("", None)
         part = CutPart(

@@ -8,6 +8,7 @@ formula by hand.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 
@@ -360,3 +361,14 @@ def test_particleboard_of_a_mills_sheet() -> None:
     assert grades.GRADES[MaterialKind.MELAMINE].mor == 11
     assert grades.GRADES[MaterialKind.MDF].mor == 20
     assert CATALOGUE.material("mdf18").e_along == pytest.approx(2200, rel=0.15)
+
+
+def test_thicker_boards_need_be_less_strong() -> None:
+    # EN 312 type P2 over 32 to 40 mm: 8.5 N/mm²; EN 622-5 over 19 to 30 mm: 18 (both from
+    # memory); boards of 3/4 in are sold as 19
+    board, mdf = CATALOGUE.material("melamine18"), CATALOGUE.material("mdf18")
+    assert [grades.grade(replace(board, nominal=t)).mor for t in (20.0, 22.0, 28.0, 38.0)] == [
+        11.0, 10.5, 9.5, 8.5]
+    assert [grades.grade(replace(mdf, nominal=t)).mor for t in (19.05, 25.0, 38.0)] == [
+        20.0, 18.0, 17.0]
+    assert "over 32 to 40" in grades.grade(replace(board, nominal=38.0)).mor_source

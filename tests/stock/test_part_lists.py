@@ -89,7 +89,9 @@ def test_csv_with_semicolons_inches_and_a_byte_order_mark(tmp_path):
         (changed(parts=[JOB["parts"][1], JOB["parts"][1]]), "another line has the same id"),
         (changed(parts=[JOB["parts"][1], JOB["parts"][1] | {"grain": "length"}]),
          "part B: grain is length; another line says something else"),
-        (part(grain="up"), "part A: grain is up; must be none, length or width"),
+        (part(grain="up"), "part A: grain is up; must be none, length or width, or free"),
+        ('{"parts": [{"id": "A", "grain": "length", "grain": "width"}]}',
+         'grain is "length" and "width"; comes twice in one object'),
         (part(length=None), "part A: length is missing"),
         (part(length=True), "must be a length"),
         (part(length="two"), "part A: length is two"),
@@ -128,3 +130,12 @@ def test_files_that_cannot_be_read(tmp_path):
     (tmp_path / "latin.csv").write_bytes(b"part\xe9")
     with pytest.raises(DocumentError, match="UTF-8"):
         read_part_list(tmp_path / "latin.csv")
+
+
+def test_grain_is_also_told_by_the_sheet_and_quantity_by_count(tmp_path):
+    path = tmp_path / "parts.csv"
+    path.write_text("part,count,length,width,grain\na,2,700,300,along\nb,1,700,300,across\n"
+                    "c,1,700,300,free\n", encoding="utf-8")
+    grains = [part.grain for part in read_part_list(path).parts]
+    assert grains == [GrainOnSheet.ALONG, GrainOnSheet.ALONG, GrainOnSheet.ACROSS,
+                      GrainOnSheet.FREE]
