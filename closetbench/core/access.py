@@ -34,6 +34,11 @@ from closetbench.core.turning import (
 PLAY = 10.0
 """mm to spare all round that a path is looked for with: fingers, and the searches' step."""
 
+SNUG = 3.0
+"""mm that a piece keeps from each jamb and from the lintel where it goes through without a
+search: the opening is known no better, and it is carried by hand; common practice, no published
+source."""
+
 Size = tuple[float, float, float]
 AXES = "xyz"
 
@@ -174,7 +179,7 @@ Entry = tuple[str, tuple[Pose, ...], float]
 def _enter_straight(size: Size, way: Entrance) -> Iterator[Entry]:
     """Ways through the opening without a search; they end inside, ``size`` along the axes."""
     dx, _, dz = size
-    angle = angle_through(dx, dz, way.width, way.height)
+    angle = angle_through(dx, dz, way.width - 2 * SNUG, way.height - SNUG)
     if angle == 0.0:
         yield "straight through the opening", _through(size, way, 0.0), 0.0
     elif angle is not None and turns_within(dx, dz, way.size[0], way.size[2], angle, 0.0):

@@ -27,6 +27,8 @@ STEP = 1
 """Degrees between the positions of a door that are looked at."""
 SLIDING_LAP = 25.0
 """How far sliding panels lap over each other, mm: common practice, no published source."""
+CLOSE = 5.0
+"""What a drawer should have to spare beside a jamb and under a lintel, mm."""
 TOUCH = 0.01
 """Things that meet by less than this only touch, mm."""
 
@@ -213,6 +215,17 @@ def _pull_findings(
             f"cannot come out: {', '.join(blocked)} in the way", "geometry",
             f"{form.length(pull.travel)} of travel", "free", parts=tuple(blocked),
         )
+    near = [
+        n for n, box in walls
+        if n not in blocked and any(box.overlaps(_wider(s)) for s in swept)
+    ]
+    if near:
+        yield Finding(
+            Severity.WARNING, name, "pull-close",
+            f"comes out with less than {form.length(CLOSE)} to spare beside {', '.join(near)}: "
+            "the tape knows it no better; move it away or measure there again",
+            "common practice, no published source", limit=form.length(CLOSE), parts=tuple(near),
+        )
     for c, swing in swings:
         if not any(swing.box.overlaps(s) for s in swept):
             continue
@@ -235,6 +248,10 @@ def _pull_findings(
                 f"comes out only after {leaf} is opened to {min(angle, 90.0):g}° or more",
                 parts=(leaf,),
             )
+
+
+def _wider(box: Box) -> Box:
+    return Box(box.x0 - CLOSE, box.y0, box.z0, box.x1 + CLOSE, box.y1, box.z1 + CLOSE)
 
 
 def in_the_way(

@@ -19,7 +19,7 @@ FAN = 10.0
 """Degrees of a leaf's turn between two corners of its sweep's outline."""
 WIDEST = 170.0
 """Degrees that one solid of a sweep covers at most, to be convex."""
-MEETING = ("pull-blocked", "pull-behind-door", "swing-blocked", "doors-meet")
+MEETING = ("pull-blocked", "pull-close", "pull-behind-door", "swing-blocked", "doors-meet")
 """The rules of ``meeting`` on what moves."""
 
 

@@ -174,6 +174,12 @@ def component(name: str, *boards: tuple[str, float, float, Place]) -> Component:
     ))
 
 
+def test_what_only_just_goes_through_is_not_carried_through() -> None:
+    """The opening is 1,520 mm wide: 3 mm are kept at each jamb."""
+    assert way_in(piece(1514.0, 300.0, 1900.0, 200.0), WAY).how.startswith("straight")
+    assert not way_in(piece(1516.0, 300.0, 1900.0, 200.0), WAY).how.startswith("straight")
+
+
 def test_findings_name_what_must_be_assembled_inside_and_what_never_goes_in() -> None:
     box = fit_envelope(ROOM, Clearances())
     tall = component(

@@ -104,7 +104,7 @@ ROOMS = (
 def test_promised_box_fits_the_true_room(shared: float, bent: int, opening: bool) -> None:
     rng, c = np.random.default_rng(2024), Clearances()
     kept, short, readings = 0, 0.0, 0.0
-    count = 120
+    count = 170  # 1,020 rooms of all kinds
     for _ in range(count):
         measured = draw(rng, shared, bent=bent, opening=opening)
         box = fit_envelope(room_of(measured, fit(measured.at, measured.read)), c)
@@ -121,7 +121,7 @@ def test_promised_box_fits_the_true_room(shared: float, bent: int, opening: bool
 @pytest.mark.parametrize(("bent", "opening", "share"), [(0, True, 0.97), (2, True, 0.9)])
 def test_single_blunder_is_named(bent: int, opening: bool, share: float) -> None:
     rng = np.random.default_rng(1968)
-    named, count = 0, 150
+    named, count = 0, 500
     for _ in range(count):
         measured = draw(rng, bent=bent, opening=opening)
         index = int(rng.integers(len(measured.read)))

@@ -98,6 +98,16 @@ def test_the_closets_own_door_stands_in_the_way_as_far_as_it_opens():
         assert [f.parts for f in hit] == [open_] * stopped
 
 
+def test_a_drawer_that_just_clears_a_jamb_is_doubted():
+    """The front of bay 1 begins at the bay's left edge and the gap of 3 mm; the return ends 245 mm
+    from the envelope's left."""
+    for x, rules_ in ((228.0, {"pull-close"}), (240.0, set()), (220.0, {"pull-blocked"})):
+        found = built(DrawersSpec("low", Spot("A", 1, height=400.0)),
+                      carcass=CarcassSpec("A", "mdf18", width=600.0, x=x))
+        said = {f.rule for f in found.findings if f.rule.startswith("pull")}
+        assert said == rules_, x
+
+
 def test_a_leaf_of_the_closets_own_door_by_hand():
     survey = replace(SURVEY, door=OwnDoor.RIGHT, door_thickness=40.0)
     found = build_closet(ClosetDesign("c", survey, components=(CARCASS,)), CATALOGUE)
