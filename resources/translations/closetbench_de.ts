@@ -6694,6 +6694,10 @@
    <translation> der Wand {0}</translation>
   </message>
   <message>
+   <source> of {0} x {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source> offcut {0}</source>
    <translation> Reststück {0}</translation>
   </message>
@@ -6820,6 +6824,10 @@
   <message>
    <source>; the anchors must hold {0}</source>
    <translation>; die Verankerungen müssen {0} halten</translation>
+  </message>
+  <message>
+   <source>; the heaviest that it is sold as weighs {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>; the softest boards published would not pass</source>
@@ -7886,8 +7894,8 @@
    <translation>eine schwache Platte kann unter {0} mit der Zeit brechen{1}{2}</translation>
   </message>
   <message>
-   <source>a whole sheet {0}</source>
-   <translation>eine ganze Platte {0}</translation>
+   <source>a whole sheet{0} {1}{2}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a {0} must state it</source>
@@ -8466,6 +8474,10 @@
   <message>
    <source>comes out only after {0} is opened to {1}° or more</source>
    <translation>kommt erst heraus, wenn {0} auf {1}° oder mehr geöffnet ist</translation>
+  </message>
+  <message>
+   <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
+   <translation>kommt mit weniger als {0} Luft heraus neben: {1}; genauer weiß es das Bandmaß nicht; rücken Sie es weg oder messen Sie dort noch einmal</translation>
   </message>
   <message>
    <source>common practice, no published source</source>
@@ -12336,6 +12348,10 @@
    <translation>mit allen Schubladen offen und voll</translation>
   </message>
   <message>
+   <source>with its doors open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>wood</source>
    <translation>Holz</translation>
   </message>
@@ -12910,6 +12926,10 @@
 </source>
    <translation>{0}: von einer anderen Version der Workbench gemacht ({1} ist unbekannt); es bleibt, wie es ist
 </translation>
+  </message>
+  <message>
+   <source>{0}: no cuts are listed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not the sheet {1} of the stock</source>

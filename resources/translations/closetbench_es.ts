@@ -6694,6 +6694,10 @@
    <translation> de la pared {0}</translation>
   </message>
   <message>
+   <source> of {0} x {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source> offcut {0}</source>
    <translation> retal {0}</translation>
   </message>
@@ -6820,6 +6824,10 @@
   <message>
    <source>; the anchors must hold {0}</source>
    <translation>; los anclajes deben aguantar {0}</translation>
+  </message>
+  <message>
+   <source>; the heaviest that it is sold as weighs {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>; the softest boards published would not pass</source>
@@ -7886,8 +7894,8 @@
    <translation>una tabla floja puede romperse bajo {0} con el tiempo{1}{2}</translation>
   </message>
   <message>
-   <source>a whole sheet {0}</source>
-   <translation>un tablero entero {0}</translation>
+   <source>a whole sheet{0} {1}{2}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a {0} must state it</source>
@@ -8466,6 +8474,10 @@
   <message>
    <source>comes out only after {0} is opened to {1}° or more</source>
    <translation>sale solo después de abrir {0} a {1}° o más</translation>
+  </message>
+  <message>
+   <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
+   <translation>sale con menos de {0} de holgura junto a: {1}; la cinta no lo sabe mejor; apártelo o mida allí otra vez</translation>
   </message>
   <message>
    <source>common practice, no published source</source>
@@ -12336,6 +12348,10 @@
    <translation>con todos los cajones abiertos y llenos</translation>
   </message>
   <message>
+   <source>with its doors open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>wood</source>
    <translation>madera</translation>
   </message>
@@ -12910,6 +12926,10 @@
 </source>
    <translation>{0}: hecho con otra versión del entorno ({1} es desconocido); se queda como está
 </translation>
+  </message>
+  <message>
+   <source>{0}: no cuts are listed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not the sheet {1} of the stock</source>

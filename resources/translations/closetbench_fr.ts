@@ -6694,6 +6694,10 @@
    <translation> du mur de {0}</translation>
   </message>
   <message>
+   <source> of {0} x {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source> offcut {0}</source>
    <translation> chute {0}</translation>
   </message>
@@ -6820,6 +6824,10 @@
   <message>
    <source>; the anchors must hold {0}</source>
    <translation>; les ancrages doivent tenir {0}</translation>
+  </message>
+  <message>
+   <source>; the heaviest that it is sold as weighs {0}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>; the softest boards published would not pass</source>
@@ -7886,8 +7894,8 @@
    <translation>un panneau faible peut rompre sous {0} avec le temps{1}{2}</translation>
   </message>
   <message>
-   <source>a whole sheet {0}</source>
-   <translation>un panneau brut entier {0}</translation>
+   <source>a whole sheet{0} {1}{2}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a {0} must state it</source>
@@ -8466,6 +8474,10 @@
   <message>
    <source>comes out only after {0} is opened to {1}° or more</source>
    <translation>ne sort qu'après ouverture de {0} à {1}° ou plus</translation>
+  </message>
+  <message>
+   <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
+   <translation>sort avec moins de {0} de jeu à côté de : {1} ; le mètre ne le sait pas mieux ; éloignez-le ou mesurez là encore une fois</translation>
   </message>
   <message>
    <source>common practice, no published source</source>
@@ -12336,6 +12348,10 @@
    <translation>tous tiroirs ouverts et pleins</translation>
   </message>
   <message>
+   <source>with its doors open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>wood</source>
    <translation>bois</translation>
   </message>
@@ -12910,6 +12926,10 @@
 </source>
    <translation>{0} : fait par une autre version de l'atelier ({1} est inconnu) ; il reste tel quel
 </translation>
+  </message>
+  <message>
+   <source>{0}: no cuts are listed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
