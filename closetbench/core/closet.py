@@ -46,6 +46,9 @@ from closetbench.core.wall_shelves import OverShelfSpec
 WIDEST_GAP = 38.1
 """mm: fillers and scribes up to 1-1/2 in, Architectural Woodwork Standards, edition 1."""
 
+DOUBTED = ("readings-rival", "readings-disagree", "reading-wrong")
+"""Rules on readings that may be why something does not fit."""
+
 Spec = CarcassSpec | PanelSpec | Contents | FillersSpec
 """Everything that a closet may hold, as the user specifies it."""
 
@@ -158,7 +161,16 @@ def build_closet(
                 design.name, "name of a component", f"'{name}'",
                 "must be given and must differ from every other's",
             )
-    components = _components(design, room, envelope, catalogue, figures)
+    try:
+        components = _components(design, room, envelope, catalogue, figures)
+    except ClosetError as error:
+        doubt = next((f for f in room.findings if f.rule in DOUBTED), None) if room else None
+        if doubt is None:
+            raise
+        raise type(error)(
+            error.subject, error.prop, error.value,
+            f"{error.limit}; but look at the readings first: {doubt.message}",
+        ) from error
     blocked, access = access_findings(components, room, envelope, figures)
     findings = [
         *(room.findings if room else ()),

@@ -9,6 +9,7 @@ import pytest
 from closetbench.core.closet import ClosetDesign, build_closet
 from closetbench.core.component import Bay, Component
 from closetbench.core.envelope import Clearances, Envelope, Objective, fit_envelope
+from closetbench.core.errors import ClosetError
 from closetbench.core.moves import Pull
 from closetbench.core.panel import Box
 from closetbench.core.returns import dead_space_findings, dead_spaces
@@ -76,6 +77,16 @@ def test_closet_says_how_its_pieces_go_in_and_what_is_hidden() -> None:
         opening_width=None, return_left=None, return_right=None, opening_height=None, lintel=None
     )), CATALOGUE)
     assert whole.access == ()
+
+
+def test_what_does_not_fit_because_of_a_wrong_reading_says_so() -> None:
+    """Depths of 600 and 700 mm: which of them is wrong the readings do not say."""
+    deep = CarcassSpec("deep", "mdf", depth=590.0)
+    assert build_closet(ClosetDesign("closet", opened(), components=(deep,)), CATALOGUE)
+    design = ClosetDesign("closet", replace(opened(), depth_left=700.0), components=(deep,))
+    with pytest.raises(ClosetError, match="to fit the envelope; but look at the readings first: "
+                       "one of these must be wrong.*depth along the left wall"):
+        build_closet(design, CATALOGUE)
 
 
 def test_objective_of_the_design_reaches_the_envelope() -> None:
