@@ -7022,6 +7022,22 @@
    <translation>EN 312 Typ P2, über 13 bis 20 mm</translation>
   </message>
   <message>
+   <source>EN 312 type P2, over 20 to 25 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>EN 312 type P2, over 25 to 32 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>EN 312 type P2, over 32 to 40 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>EN 312 type P2, over 40 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>EN 312, EN 622: boards for use in dry conditions</source>
    <translation>EN 312, EN 622: Platten für den Trockenbereich</translation>
   </message>
@@ -7040,6 +7056,18 @@
   <message>
    <source>EN 622-5, over 12 to 19 mm</source>
    <translation>EN 622-5, über 12 bis 19 mm</translation>
+  </message>
+  <message>
+   <source>EN 622-5, over 19 to 30 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>EN 622-5, over 30 to 45 mm (from memory)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>EN 622-5, over 45 mm (from memory)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>EPA 40 CFR 745 (renovation, repair and painting); 16 CFR 1303</source>
@@ -8478,6 +8506,10 @@
   <message>
    <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
    <translation>kommt mit weniger als {0} Luft heraus neben: {1}; genauer weiß es das Bandmaß nicht; rücken Sie es weg oder messen Sie dort noch einmal</translation>
+  </message>
+  <message>
+   <source>comes twice in one object; give it once</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>common practice, no published source</source>
@@ -10376,8 +10408,8 @@
    <translation>müssen mehr sein: nichts sagt, wo diese sind: {0}</translation>
   </message>
   <message>
-   <source>must be none, length or width</source>
-   <translation>muss none, length oder width sein</translation>
+   <source>must be none, length or width, or free, along or across</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>must be one of {0}</source>
@@ -13012,6 +13044,10 @@
   <message>
    <source>{0}; a nail may be pulled with {1}, so glue it on where doors hang on it</source>
    <translation>{0}; ein Nagel darf mit {1} gezogen werden, also anleimen, wo Türen daran hängen</translation>
+  </message>
+  <message>
+   <source>{0}; but look at the readings first: {1}</source>
+   <translation>{0}; sehen Sie aber zuerst nach den Messungen: {1}</translation>
   </message>
   <message>
    <source>{0}; changed in {1}</source>
