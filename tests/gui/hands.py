@@ -12,6 +12,14 @@ NOT_VALUES = ("Shape", "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_Shap
 WORKBENCH = "ClosetbenchWorkbench"
 
 
+def plain(value) -> str:
+    """A property's value in words: a place to a billionth, since FreeCAD reads it back from
+    the shape."""
+    if hasattr(value, "toMatrix") and hasattr(value, "Base"):
+        return str([round(part, 9) + 0.0 for part in value.toMatrix().A])
+    return str(value)
+
+
 class Hands:
     """Runs commands, fills fields and presses buttons. ``gui``: the harness's driver."""
 
@@ -247,7 +255,7 @@ class Hands:
             "undo": list(doc.UndoNames),
             "touched": [o.Name for o in doc.Objects if "Touched" in o.State],
             "values": [
-                [o.Name, p, str(o.getPropertyByName(p))]
+                [o.Name, p, plain(o.getPropertyByName(p))]
                 for o in doc.Objects for p in o.PropertiesList
                 if p not in NOT_VALUES
             ],

@@ -12,6 +12,8 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from tests.gui.hands import plain
+
 KINDS = (
     "Drawers", "Doors", "Rods", "ShoeShelves", "Bench", "CornerShelves", "OverShelf", "FaceFrame",
     "Fillers", "Existing",
@@ -45,7 +47,7 @@ def _plain(value: Any) -> Any:
         return round(value, 6)
     if hasattr(value, "Value"):
         return round(value.Value, 6)
-    return str(value)
+    return plain(value)
 
 
 def differences(wanted: dict[str, Any], got: dict[str, Any], most: int = 6) -> list[str]:
