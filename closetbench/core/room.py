@@ -174,9 +174,13 @@ def build_room(survey: Survey, figures: Figures | None = None) -> Room:
     )
 
 
-def _opening(survey: Survey, surfaces: Sequence[Surface]) -> Opening | None:
+def _has_opening(survey: Survey) -> bool:
     known = [survey.opening_width, survey.return_left, survey.return_right]
-    if sum(v is not None for v in known) < 2 and survey.opening_width is None:
+    return survey.opening_width is not None or sum(v is not None for v in known) > 1
+
+
+def _opening(survey: Survey, surfaces: Sequence[Surface]) -> Opening | None:
+    if not _has_opening(survey):
         return None
     x0, x1 = surfaces[On.JAMB_LEFT].c[0], surfaces[On.JAMB_RIGHT].c[0]
     if survey.opening_height is None and survey.lintel is None:
@@ -236,6 +240,12 @@ def _findings(
         found.append(Finding(
             Severity.NOTE, "survey", "wall-bent",
             f"the readings show a {shape.name}{other}", BAARDA, figures.small(shape.size),
+        ))
+    if survey.door is not OwnDoor.NONE and not _has_opening(survey):
+        found.append(Finding(
+            Severity.NOT_CHECKED, "survey", "door-without-opening",
+            "not checked: whether drawers and doors clear the closet's own door, since its "
+            "opening is not measured; read the width of the opening",
         ))
     if not any(getattr(survey, n) for n in READING_NAMES if n.startswith(("lean", "rise"))):
         found.append(Finding(

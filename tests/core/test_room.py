@@ -21,6 +21,7 @@ from closetbench.core.surfaces import Surface
 from closetbench.core.survey import (
     READING_NAMES,
     Obstacle,
+    OwnDoor,
     Reading,
     ReadingKind,
     Side,
@@ -333,6 +334,13 @@ def test_returns_alone_give_the_opening_and_no_lintel_leaves_it_open_to_the_ceil
     opening = build_room(opened(opening_width=None, opening_height=None, lintel=None)).opening
     assert opening is not None
     assert (opening.width, opening.z1) == pytest.approx((1500.0, 2400.0))
+
+
+def test_a_door_of_an_opening_that_is_not_measured_is_said_to_be_unchecked() -> None:
+    for width, said in ((None, True), (1500.0, False)):
+        survey = replace(TrueRoom().survey(), door=OwnDoor.SLIDING, opening_width=width)
+        rules = {f.rule for f in build_room(survey).findings}
+        assert ("door-without-opening" in rules) is said
 
 
 def test_opening_and_returns_check_the_width() -> None:
