@@ -10816,6 +10816,10 @@
    <translation>nicht geprüft: ob eine Leuchte im Schrank Abstand zum Lagergut hat; angeben, welche Leuchte es ist und wie weit sie vom nächsten Lagerraum entfernt ist; {0}</translation>
   </message>
   <message>
+   <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
+   <translation>nicht geprüft: ob Schubkästen und Türen an der eigenen Tür des Schranks vorbeikommen, da seine Öffnung nicht gemessen ist; messen Sie die Breite der Öffnung</translation>
+  </message>
+  <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
    <translation>nicht geprüft: ob es mit offenen Schubladen kippt und ob der Untergrund es trägt; wiegen; {0}</translation>
   </message>

@@ -10816,6 +10816,10 @@
    <translation>no comprobado: si una luz en el armario se aparta de lo almacenado; decir qué luz hay y a qué distancia está del espacio de almacenaje más próximo; {0}</translation>
   </message>
   <message>
+   <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
+   <translation>no comprobado: si los cajones y las puertas salvan la puerta propia del armario, pues su abertura no está medida; mida la anchura de la abertura</translation>
+  </message>
+  <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
    <translation>no comprobado: si vuelca con los cajones abiertos y si lo soporta aquello en que apoya; pesarlo; {0}</translation>
   </message>

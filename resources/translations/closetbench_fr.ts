@@ -10816,6 +10816,10 @@
    <translation>non vérifié : si un éclairage dans le placard reste à l'écart des affaires rangées ; dire quel éclairage il y a et à quelle distance du rangement le plus proche ; {0}</translation>
   </message>
   <message>
+   <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
+   <translation>non vérifié : si les tiroirs et les portes passent devant la porte du placard lui-même, car son ouverture n'est pas mesurée ; mesurez la largeur de l'ouverture</translation>
+  </message>
+  <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
    <translation>non vérifié : s'il bascule tiroirs ouverts et si ce qui est dessous le porte ; le peser ; {0}</translation>
   </message>
