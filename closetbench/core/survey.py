@@ -224,8 +224,8 @@ class Survey:
     ``opening_height``: floor to the underside of the lintel; ``lintel``: from there to the
     ceiling inside. ``return_*``: from the side wall to the jamb. A baseboard counts as
     staying in place where both its sizes are given. ``door``: what closes the opening, flush with
-    the room's side of its wall; hinged, it opens to ``door_opens`` degrees. ``tape``, ``resolution`` (the step to
-    which it was read) and ``level_error`` (mm in a metre of the level or plumb line; 0.5 is
+    the room's side of its wall; hinged, it opens to ``door_opens`` degrees. ``tape``,
+    ``resolution`` (the step to which it was read) and ``level_error`` (mm in a metre of the level or plumb line; 0.5 is
     what spirit levels are commonly sold with, no published source) weigh the readings.
     """
 

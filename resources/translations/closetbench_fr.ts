@@ -4064,7 +4064,7 @@
   </message>
   <message>
    <source>The bill is in {}</source>
-   <translation type="unfinished" />
+   <translation>La nomenclature est dans {}</translation>
   </message>
   <message>
    <source>The carcasses alone</source>
@@ -5472,7 +5472,7 @@
   </message>
   <message>
    <source>no choice takes less length; prices are lacking</source>
-   <translation type="unfinished" />
+   <translation>aucun choix ne prend moins de longueur ; des prix manquent</translation>
   </message>
   <message>
    <source>no closet</source>
@@ -6695,7 +6695,7 @@
   </message>
   <message>
    <source> of {0} x {1}</source>
-   <translation type="unfinished" />
+   <translation> de {0} x {1}</translation>
   </message>
   <message>
    <source> offcut {0}</source>
@@ -6827,7 +6827,7 @@
   </message>
   <message>
    <source>; the heaviest that it is sold as weighs {0}</source>
-   <translation type="unfinished" />
+   <translation> ; le plus lourd vendu pèse {0}</translation>
   </message>
   <message>
    <source>; the softest boards published would not pass</source>
@@ -7023,19 +7023,19 @@
   </message>
   <message>
    <source>EN 312 type P2, over 20 to 25 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 312 type P2, de plus de 20 à 25 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 312 type P2, over 25 to 32 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 312 type P2, de plus de 25 à 32 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 312 type P2, over 32 to 40 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 312 type P2, de plus de 32 à 40 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 312 type P2, over 40 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 312 type P2, plus de 40 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 312, EN 622: boards for use in dry conditions</source>
@@ -7059,15 +7059,15 @@
   </message>
   <message>
    <source>EN 622-5, over 19 to 30 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 622-5, de plus de 19 à 30 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 622-5, over 30 to 45 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 622-5, de plus de 30 à 45 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EN 622-5, over 45 mm (from memory)</source>
-   <translation type="unfinished" />
+   <translation>EN 622-5, plus de 45 mm (de mémoire)</translation>
   </message>
   <message>
    <source>EPA 40 CFR 745 (renovation, repair and painting); 16 CFR 1303</source>
@@ -7923,7 +7923,7 @@
   </message>
   <message>
    <source>a whole sheet{0} {1}{2}</source>
-   <translation type="unfinished" />
+   <translation>un panneau entier{0} {1}{2}</translation>
   </message>
   <message>
    <source>a {0} must state it</source>
@@ -8509,7 +8509,7 @@
   </message>
   <message>
    <source>comes twice in one object; give it once</source>
-   <translation type="unfinished" />
+   <translation>figure deux fois dans un objet ; le donner une fois</translation>
   </message>
   <message>
    <source>common practice, no published source</source>
@@ -8537,7 +8537,7 @@
   </message>
   <message>
    <source>costs less</source>
-   <translation type="unfinished" />
+   <translation>coûte moins</translation>
   </message>
   <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
@@ -10409,7 +10409,7 @@
   </message>
   <message>
    <source>must be none, length or width, or free, along or across</source>
-   <translation type="unfinished" />
+   <translation>doit être none, length ou width, ou free, along ou across</translation>
   </message>
   <message>
    <source>must be one of {0}</source>
@@ -10681,7 +10681,7 @@
   </message>
   <message>
    <source>no plan {0}</source>
-   <translation type="unfinished" />
+   <translation>aucun plan {0}</translation>
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -11129,15 +11129,15 @@
   </message>
   <message>
    <source>piece {0} is cut {1} times</source>
-   <translation type="unfinished" />
+   <translation>la pièce {0} est coupée {1} fois</translation>
   </message>
   <message>
    <source>piece {0} is not wanted</source>
-   <translation type="unfinished" />
+   <translation>la pièce {0} n'est pas demandée</translation>
   </message>
   <message>
    <source>piece {0} is on no stock length</source>
-   <translation type="unfinished" />
+   <translation>la pièce {0} n'est sur aucune longueur</translation>
   </message>
   <message>
    <source>pieces</source>
@@ -11669,7 +11669,7 @@
   </message>
   <message>
    <source>stock length {0} is taken {1} times, there are {2}</source>
-   <translation type="unfinished" />
+   <translation>la longueur {0} est prise {1} fois, il y en a {2}</translation>
   </message>
   <message>
    <source>stock lengths</source>
@@ -11765,7 +11765,7 @@
   </message>
   <message>
    <source>takes less length; prices are lacking</source>
-   <translation type="unfinished" />
+   <translation>prend moins de longueur ; des prix manquent</translation>
   </message>
   <message>
    <source>takes the place of the list's own</source>
@@ -12385,7 +12385,7 @@
   </message>
   <message>
    <source>with its doors open</source>
-   <translation type="unfinished" />
+   <translation>portes ouvertes</translation>
   </message>
   <message>
    <source>wood</source>
@@ -12433,7 +12433,7 @@
   </message>
   <message>
    <source>{0} and {1} are closer than the kerf</source>
-   <translation type="unfinished" />
+   <translation>{0} et {1} sont plus proches que le trait de scie</translation>
   </message>
   <message>
    <source>{0} and {1} mm</source>
@@ -12537,7 +12537,7 @@
   </message>
   <message>
    <source>{0} holds a defect</source>
-   <translation type="unfinished" />
+   <translation>{0} contient un défaut</translation>
   </message>
   <message>
    <source>{0} in {1}, bay {2}</source>
@@ -12545,7 +12545,7 @@
   </message>
   <message>
    <source>{0} is cut {1} long</source>
-   <translation type="unfinished" />
+   <translation>{0} est coupé à {1}</translation>
   </message>
   <message>
    <source>{0} is no number; {1}</source>
@@ -12557,7 +12557,7 @@
   </message>
   <message>
    <source>{0} is not of {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} n'est pas en {1}</translation>
   </message>
   <message>
    <source>{0} is not sold {1} mm long as yet</source>
@@ -12565,7 +12565,7 @@
   </message>
   <message>
    <source>{0} is outside the trimmed length</source>
-   <translation type="unfinished" />
+   <translation>{0} est hors de la longueur affranchie</translation>
   </message>
   <message>
    <source>{0} kept from {1}</source>
@@ -12965,7 +12965,7 @@
   </message>
   <message>
    <source>{0}: no cuts are listed</source>
-   <translation type="unfinished" />
+   <translation>{0} : aucune coupe n'est listée</translation>
   </message>
   <message>
    <source>{0}: not the sheet {1} of the stock</source>
@@ -12973,7 +12973,7 @@
   </message>
   <message>
    <source>{0}: not the stock length {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} : pas la longueur {1}</translation>
   </message>
   <message>
    <source>{0}: not to be sawn from edge to edge within the stages allowed</source>

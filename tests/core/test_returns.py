@@ -84,8 +84,8 @@ def test_what_does_not_fit_because_of_a_wrong_reading_says_so() -> None:
     deep = CarcassSpec("deep", "mdf", depth=590.0)
     assert build_closet(ClosetDesign("closet", opened(), components=(deep,)), CATALOGUE)
     design = ClosetDesign("closet", replace(opened(), depth_left=700.0), components=(deep,))
-    with pytest.raises(ClosetError, match="to fit the envelope; but look at the readings first: "
-                       "one of these must be wrong.*depth along the left wall"):
+    with pytest.raises(ClosetError, match=r"to fit the envelope; but look at the readings first: "
+                       r"one of these must be wrong.*depth along the left wall"):
         build_closet(design, CATALOGUE)
 
 
