@@ -225,8 +225,9 @@ class Survey:
     ceiling inside. ``return_*``: from the side wall to the jamb. A baseboard counts as
     staying in place where both its sizes are given. ``door``: what closes the opening, flush with
     the room's side of its wall; hinged, it opens to ``door_opens`` degrees. ``tape``,
-    ``resolution`` (the step to which it was read) and ``level_error`` (mm in a metre of the level or plumb line; 0.5 is
-    what spirit levels are commonly sold with, no published source) weigh the readings.
+    ``resolution`` (the step to which it was read) and ``level_error`` (mm in a metre of the
+    level or plumb line; 0.5 is what spirit levels are commonly sold with, no published
+    source) weigh the readings.
     """
 
     width_front_low: float
