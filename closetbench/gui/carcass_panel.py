@@ -9,6 +9,7 @@ from itertools import count
 from typing import Any
 
 from closetbench.core.closet import part_weight
+from closetbench.core.drags import Drag, carcass_drags
 from closetbench.core.errors import ClosetError
 from closetbench.core.frame import LEAST_OPENING
 from closetbench.core.joinery import Joint
@@ -254,6 +255,15 @@ class CarcassPanel(SpecPanel):
         self._pending[f"{place}.{other}"] = len(value) if what == "heights" else ()
         self.try_pending(field)
 
+    # -- handles in the 3D view
+
+    def handle_frame(self) -> Any:
+        return bridge.survey_for(bridge.closet_for(self.obj))
+
+    def handle_title(self, drag: Drag) -> str:
+        titles = {"width": _tr("Width"), "height": _tr("Height"), "depth": _tr("Depth")}
+        return titles.get(drag.key) or translate("Closetbench_Bay", "Clear width")
+
     # -- what follows
 
     def own_subjects(self) -> tuple[str, ...]:
@@ -267,7 +277,9 @@ class CarcassPanel(SpecPanel):
         except ClosetError as error:
             self.summary.setText(units.explained(str(error)))
             self.findings.show_findings(())
+            self.handles.place(())
             return
+        self.handles.place(carcass_drags(spec, component, self.locked))
         box = component.box
         outer = (box.x1 - box.x0, box.z1 - box.z0, box.y1 - box.y0)
         for field, value in zip(self.sizes.values(), outer, strict=True):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from closetbench.core.drags import Drag, panel_drags
 from closetbench.core.errors import ClosetError
 from closetbench.core.panel import Face, Grain, Rim
 from closetbench.core.specs import PanelSpec
@@ -107,6 +108,9 @@ class GroovedPanelPanel(SpecPanel):
         form.whole(self.findings)
         return form
 
+    def handle_title(self, drag: Drag) -> str:
+        return _tr("Length") if drag.key == "length" else _tr("Width")
+
     def own_subjects(self) -> tuple[str, ...]:
         return (self.obj.Label, f"{self.obj.Label}: panel")
 
@@ -123,8 +127,10 @@ class GroovedPanelPanel(SpecPanel):
         except ClosetError as error:
             self.summary.setText(units.explained(str(error)))
             self.sketch.show_panel(None)
+            self.handles.place(())
             return
         panel = component.parts[0].panel
+        self.handles.place(panel_drags(panel, self.locked))
         self.sketch.show_panel(panel)
         lines = [
             _tr("Saw: {} x {}, {} thick").format(

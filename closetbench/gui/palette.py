@@ -45,6 +45,11 @@ FREE: Colour = (0.15, 0.60, 0.35)
 HIT: Colour = (0.88, 0.12, 0.12)
 GHOST: Colour = (0.20, 0.55, 0.85)
 
+HANDLE: Colour = (0.02, 0.36, 0.72)
+HANDLE_HOT: Colour = (0.95, 0.45, 0.00)
+HALO: Colour = (1.0, 1.0, 1.0)
+"""Handles, those under the mouse, and what sets both off from dark grounds."""
+
 
 def board_colour(material: Material | None) -> Colour:
     """The colour of a board in the 3D view, which darkens it toward its edges of sight."""

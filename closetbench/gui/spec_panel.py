@@ -2,19 +2,22 @@
 
 A change is tried on the core first; only what can be built is written to the object, and
 only the properties that differ. What cannot be built stays in its field with the reason
-beside it, and is tried again with the next change.
+beside it, and is tried again with the next change. What handles in the 3D view are dragged
+to goes the same way, but a value that is refused gives way to the last good one.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
+from closetbench.core.drags import Drag
 from closetbench.core.errors import ClosetError
 from closetbench.gui import units
 from closetbench.gui.fields import Field
-from closetbench.gui.qt import translate
+from closetbench.gui.handles import Handles
+from closetbench.gui.qt import QtWidgets, translate
 from closetbench.gui.task import TaskPanel
 
 CONTEXT = "Closetbench"
@@ -70,6 +73,16 @@ class SpecPanel(TaskPanel):
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self._pending: dict[str, Any] = {}
+        self._refused: list[Field] = []
+        self.handles = Handles(self)
+
+    def _close(self, end: Callable[[], None] | None) -> None:
+        self.handles.close()
+        super()._close(end)
+
+    def accept(self) -> bool:
+        self._forget_refusals()
+        return super().accept()
 
     # -- what subclasses give
 
@@ -88,6 +101,14 @@ class SpecPanel(TaskPanel):
     def path(self, field: Field) -> str:
         """The path in the specification that a field stands for."""
         return field.name
+
+    def handle_frame(self) -> Any:
+        """The object in whose frame the handles stand."""
+        return self.obj
+
+    def handle_title(self, drag: Drag) -> str:
+        """What a handle is called in the 3D view."""
+        return ""
 
     # -- the mechanism
 
@@ -116,6 +137,7 @@ class SpecPanel(TaskPanel):
 
     def try_pending(self, last: Field | None) -> None:
         """Try all changes that are not yet on the object, ``last`` the newest."""
+        self._forget_refusals()
         waiting = [f for f in self.fields if f.name in self._pending]
         changes = {self.path(f): self._pending[f.name] for f in waiting}
         try:
@@ -135,6 +157,48 @@ class SpecPanel(TaskPanel):
             self.set_error(field, "")
         self.show_spec(waiting)
         self.preview_soon()
+
+    def drag(self, values: Mapping[str, float]) -> bool:
+        """Put lengths into fields, by their names, as if they were typed, and show at once
+        what comes of it; False where that cannot be built, which is said beside the field."""
+        spec = self.spec()
+        fields = [f for f in self.fields if f.name in values]
+        for field in fields:
+            field.put(values[field.name])
+            self._pending[field.name] = values[field.name]
+        self.try_pending(fields[0])
+        if not self._pending:
+            self._preview.stop()
+            self.preview()
+            return True
+        for field in fields:
+            del self._pending[field.name]
+            field.put(get_path(spec, self.path(field)))
+        self._refused = fields
+        return False
+
+    @property
+    def locked(self) -> set[str]:
+        """The names of the fields that follow a formula."""
+        return {f.name for f in self.fields if f.locked}
+
+    def point_to(self, name: str) -> None:
+        """Show the field of that name, and put the cursor into it."""
+        widget = next(f.widget for f in self.fields if f.name == name)
+        self.reveal(widget)
+        widget.setFocus()
+        above = widget.parentWidget()
+        while above is not None and not isinstance(above, QtWidgets.QScrollArea):
+            above = above.parentWidget()
+        if above is not None:
+            above.ensureWidgetVisible(widget)
+
+    def _forget_refusals(self) -> None:
+        """Take back what was said of values that have given way to good ones."""
+        for field in self._refused:
+            if field.name not in self._pending:
+                self.set_error(field, "")
+        self._refused = []
 
     def show_spec(self, fields: list[Field]) -> None:
         """Show in the fields what the object has now."""

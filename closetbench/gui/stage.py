@@ -7,6 +7,7 @@ labelled. Nothing of it is saved, and undo knows nothing of it.
 from __future__ import annotations
 
 import contextlib
+import math
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -162,9 +163,10 @@ class Sight:
     NEARER = 6.0
     """mm by which something may lie before a point that counts as seen."""
 
-    def __init__(self, view: Any) -> None:
+    def __init__(self, view: Any, size: tuple[int, int] | None = None) -> None:
+        """``size``: the view's in pixels, where it is known better than FreeCAD says."""
         self._root = view.getSceneGraph()
-        width, height = view.getSize()
+        width, height = size or view.getSize()
         camera = view.getCameraNode()
         aspect = width / max(1, height)
         self._volume = camera.getViewVolume(aspect)
@@ -180,6 +182,42 @@ class Sight:
         """Where a point is on the view."""
         flat = self._volume.projectToScreen(coin.SbVec3f(*at))
         return flat[0] * self._size[0], flat[1] * self._size[1]
+
+    def millimetres(self, at: Vector) -> float:
+        """How many millimetres a pixel is at a point."""
+        (x, y), (u, v) = self.pixel(at), self.pixel(self.above(at, 1.0))
+        return 1.0 / max(1e-9, math.hypot(u - x, v - y))
+
+    def above(self, at: Vector, far: float) -> Vector:
+        """The point so far above one, as the view stands upright, in millimetres."""
+        up = self._volume.getViewUp()
+        up.normalize()
+        return at[0] + far * up[0], at[1] + far * up[1], at[2] + far * up[2]
+
+    def along(self, pixel: tuple[float, float], start: Vector, way: Vector) -> float | None:
+        """How far along an axis from its start lies what is nearest to a pixel; None where
+        one looks along the axis."""
+        near, far = self._volume.projectPointToLine(
+            coin.SbVec2f(pixel[0] / self._size[0], pixel[1] / self._size[1]))
+        look, axis = far - near, coin.SbVec3f(*way)
+        look.normalize()
+        slant = look.dot(axis)
+        if 1.0 - slant * slant < 1e-4:
+            return None
+        apart = coin.SbVec3f(*start) - near
+        return float((slant * look.dot(apart) - axis.dot(apart)) / (1.0 - slant * slant))
+
+    def across(self, at: Vector, way: Vector) -> tuple[Vector, float]:
+        """The direction square to the look in which an axis is seen to go at a point, and
+        how much of the axis's length is seen: from 0, along the look, to 1."""
+        look = self._toward
+        if not self._level:
+            look = coin.SbVec3f(*at) - self._volume.getProjectionPoint()
+            look.normalize()
+        axis = coin.SbVec3f(*way)
+        flat = axis - look * look.dot(axis)
+        seen = flat.normalize()
+        return tuple(flat.getValue()), float(seen)
 
     def faces(self, axis: int, side: float) -> bool:
         """Whether a side square to an axis looks towards the viewer."""

@@ -40,6 +40,11 @@ def current_format() -> LengthFormat:
     return _FORMATS.get(FreeCAD.Units.getSchema(), _MM)
 
 
+def step() -> float:
+    """The least that a length is changed by with the mouse: 1 mm or 1/16 in, in mm."""
+    return 25.4 / 16 if current_format().style in ("in", "in-frac", "ft-in") else 1.0
+
+
 def shown(mm: float) -> str:
     """A length for reading only, rounded to what the shop can measure."""
     return current_format().text(mm)

@@ -83,16 +83,40 @@ class Hands:
         """Click a widget with the mouse, in its middle unless said."""
         self._mouse(widget, at or widget.rect().center(), twice=False)
 
+    def drag(self, widget, start, end, let_go: bool = True, moves: int = 6) -> None:
+        """Press the left button at a point of a widget, move to another, let go there."""
+        kinds, left = self.gui.QtCore.QEvent, self.Qt.LeftButton
+        self.hover(widget, start)
+        self._event(widget, kinds.MouseButtonPress, start, left, left)
+        for i in range(1, moves + 1):
+            at = start + (end - start) * (i / moves)
+            self._event(widget, kinds.MouseMove, at, self.Qt.NoButton, left)
+            self.wait(30)
+        if let_go:
+            self.let_go(widget, end)
+
+    def hover(self, widget, at) -> None:
+        """Move the mouse to a point of a widget."""
+        none = self.Qt.NoButton
+        self._event(widget, self.gui.QtCore.QEvent.MouseMove, at, none, none)
+
+    def let_go(self, widget, at) -> None:
+        """Let the left button go."""
+        kinds, qt = self.gui.QtCore.QEvent, self.Qt
+        self._event(widget, kinds.MouseButtonRelease, at, qt.LeftButton, qt.NoButton)
+
+    def _event(self, widget, kind, at, button, buttons) -> None:
+        core = self.gui.QtCore
+        where = core.QPointF(at), core.QPointF(widget.mapToGlobal(at))
+        event = self.gui.QtGui.QMouseEvent(kind, *where, button, buttons, self.Qt.NoModifier)
+        core.QCoreApplication.sendEvent(widget, event)
+
     def _mouse(self, widget, at, twice: bool = True) -> None:
-        core, left, none = self.gui.QtCore, self.Qt.LeftButton, self.Qt.NoButton
-        kinds = core.QEvent
+        kinds, left, none = self.gui.QtCore.QEvent, self.Qt.LeftButton, self.Qt.NoButton
         once = (kinds.MouseButtonPress, left), (kinds.MouseButtonRelease, none)
         again = (kinds.MouseButtonDblClick, left), (kinds.MouseButtonRelease, none)
         for kind, buttons in (*once, *(again if twice else ())):
-            where = core.QPointF(at), core.QPointF(widget.mapToGlobal(at))
-            event = self.gui.QtGui.QMouseEvent(
-                kind, *where, left, buttons, self.Qt.NoModifier)
-            core.QCoreApplication.sendEvent(widget, event)
+            self._event(widget, kind, at, left, buttons)
         self.wait(400)
 
     # -- the task panel

@@ -1,0 +1,428 @@
+"""Handles in the 3D view that are dragged to change the lengths in an open task panel.
+
+They are nodes in the scene and a watch over the mouse of its views, ahead of FreeCAD's own, so
+that they work in every style of navigation. Nothing of them is in the document.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import FreeCAD
+import FreeCADGui
+from pivy import coin
+
+from closetbench.core.drags import Drag
+from closetbench.core.parts import Vector
+from closetbench.gui import palette, scene, units
+from closetbench.gui.qt import QtCore
+from closetbench.gui.stage import Sight
+
+if TYPE_CHECKING:
+    from closetbench.gui.spec_panel import SpecPanel
+
+NODE = "ClosetbenchHandles"
+REACH = 19.0
+"""px from a handle's middle to its tips."""
+NEAR = 9.0
+"""px from a handle's middle line within which the mouse takes it."""
+STIR = 3.0
+"""px that the mouse has to go before it drags."""
+HALO = 1.8
+ABOVE = 26.0
+"""px from a handle up to what is said of it."""
+FLAT = 0.15
+"""Share of its length that must be seen of a handle's axis for it to be shown."""
+WAIT = 20
+"""ms to try again while the document is recomputed."""
+IDLE, HOT, REFUSED = 0, 1, 2
+
+
+@dataclass
+class _Held:
+    """A handle in the hand: what it was when it was taken, and where the mouse is."""
+
+    drag: Drag
+    eye: _Eye
+    start: float
+    taken: tuple[float, float]
+    mouse: tuple[float, float]
+    moved: bool = False
+    dropped: bool = False
+    refused: bool = False
+    last: float | None = None
+
+
+class _Handle:
+    """One handle in the scene."""
+
+    def __init__(self, drag: Drag) -> None:
+        self.drag = drag
+        self.node = coin.SoSwitch()
+        self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
+        self._way: Vector = (0.0, 1.0, 0.0)
+        self._stand = coin.SoTransform()
+        self._stand.translation.setValue(*drag.at)
+        self._paint = coin.SoSwitch()
+        for colour in (palette.HANDLE, palette.HANDLE_HOT, palette.HIT):
+            both = coin.SoGroup()
+            both.addChild(_arrows(palette.HALO, HALO))
+            both.addChild(_arrows(colour, 0.0))
+            self._paint.addChild(both)
+        whole = coin.SoSeparator()
+        whole.addChild(self._stand)
+        whole.addChild(self._paint)
+        self.node.addChild(whole)
+
+    @property
+    def shown(self) -> bool:
+        """Whether it can be seen as the view stands."""
+        return bool(self.node.whichChild.getValue() == 0)
+
+    def hide(self) -> None:
+        """Show it no more."""
+        if self.shown:
+            self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
+
+    def show(self, size: float, way: Vector) -> None:
+        """Draw it so many millimetres to the pixel, and that way, if it is not so yet: every
+        change has the view drawn once more."""
+        if abs(self._stand.scaleFactor.getValue()[0] - size) > 1e-3 * size:
+            self._stand.scaleFactor.setValue(size, size, size)
+        if math.dist(way, self._way) > 1e-3:
+            self._way = way
+            self._stand.rotation.setValue(
+                coin.SbRotation(coin.SbVec3f(0, 1, 0), coin.SbVec3f(*way)))
+        if not self.shown:
+            self.node.whichChild.setValue(0)
+
+    def paint(self, state: int) -> None:
+        """Colour it as it is: idle, under the mouse, or refused."""
+        if self._paint.whichChild.getValue() != state:
+            self._paint.whichChild.setValue(state)
+
+
+class Handles:
+    """The handles of a panel, from the first time that they are placed until it closes."""
+
+    def __init__(self, panel: SpecPanel) -> None:
+        self._panel = panel
+        self._name = panel.doc.Name
+        self._root: Any = None
+        self._frame = ""
+        self._shown: list[_Handle] = []
+        self._said = coin.SoSeparator()
+        self._eyes: list[_Eye] = []
+        self._lead: _Eye | None = None
+        self._hot = ""
+        self._held: _Held | None = None
+        self._timer = QtCore.QTimer()
+        self._timer.setSingleShot(True)
+        self._timer.timeout.connect(self._follow_mouse)
+
+    # -- what the panel asks for
+
+    def place(self, drags: Sequence[Drag]) -> None:
+        """Stand handles where these are, in the place of those before."""
+        if not self._panel.is_open or not (drags or self._root):
+            return
+        if self._root is None and not self._open():
+            return
+        self._root.removeAllChildren()
+        self._shown = [_Handle(d) for d in drags]
+        style = coin.SoPickStyle()
+        style.style = coin.SoPickStyle.UNPICKABLE
+        self._root.addChild(style)
+        self._root.addChild(scene.on_top([*(h.node for h in self._shown), self._said]))
+        if self._lead is not None:
+            self.fit(self._lead)
+        self._say()
+
+    def close(self) -> None:
+        """Take everything out of the scene and leave the mouse to FreeCAD."""
+        self._timer.stop()
+        self._held = None
+        for eye in self._eyes:
+            eye.close()
+        self._eyes, self._lead, self._shown = [], None, []
+        if self._root is not None:
+            self._root.removeAllChildren()
+            doc = FreeCAD.listDocuments().get(self._name)
+            obj = doc.getObject(self._frame) if doc is not None else None
+            if obj is not None and obj.ViewObject is not None:
+                scene.take_out(obj.ViewObject, NODE)
+            self._root = None
+
+    def _open(self) -> bool:
+        obj = self._panel.handle_frame()
+        gui = FreeCADGui.getDocument(self._name)
+        views = list(gui.mdiViewsOfType("Gui::View3DInventor"))
+        self._eyes = [_Eye(self, v) for v in views if hasattr(v, "graphicsView")]
+        if obj is None or not self._eyes:
+            return False
+        self._lead = self._eyes[0]
+        self._frame = obj.Name
+        self._root = scene.unpickable(NODE)
+        scene.put_in(obj.ViewObject, self._root)
+        return True
+
+    # -- where they are on the screen
+
+    def where(self, key: str) -> QtCore.QPoint | None:
+        """The middle of a handle in the view that has the mouse, None where it is not seen."""
+        handle = next((h for h in self._shown if h.drag.key == key and h.shown), None)
+        if handle is None or self._lead is None:
+            return None
+        at, _ = self._globally(handle.drag)
+        return self._lead.point(self._lead.sight().pixel(at))
+
+    @property
+    def viewport(self) -> Any:
+        """The widget that shows the view that has the mouse."""
+        return self._lead.port if self._lead is not None else None
+
+    def _placement(self) -> Any:
+        obj = self._panel.doc.getObject(self._frame)
+        return obj.getGlobalPlacement() if obj is not None else FreeCAD.Placement()
+
+    def _globally(self, drag: Drag) -> tuple[Vector, Vector]:
+        frame = self._placement()
+        at, way = FreeCAD.Vector(*drag.at), FreeCAD.Vector(*drag.way)
+        return tuple(frame.multVec(at)), tuple(frame.Rotation.multVec(way))
+
+    def fit(self, eye: _Eye) -> None:
+        """Give the handles their size on the screen, as one looks now."""
+        if eye is not self._lead:
+            return
+        sight, back = eye.sight(), self._placement().Rotation.inverted()
+        for handle in self._shown:
+            at, way = self._globally(handle.drag)
+            flat, seen = sight.across(at, way)
+            if seen < FLAT:
+                handle.hide()
+            else:
+                handle.show(sight.millimetres(at) * eye.ratio,
+                            tuple(back.multVec(FreeCAD.Vector(*flat))))
+
+    def _at(self, eye: _Eye, pixel: tuple[float, float]) -> _Handle | None:
+        """The handle at a pixel."""
+        sight = eye.sight()
+        best, least = None, NEAR * eye.ratio
+        for handle in self._shown:
+            if not handle.shown:
+                continue
+            at, way = self._globally(handle.drag)
+            flat, _ = sight.across(at, way)
+            reach = REACH * sight.millimetres(at) * eye.ratio
+            ends = [sight.pixel(tuple(
+                a + side * reach * w for a, w in zip(at, flat, strict=True)))
+                for side in (-1, 1)]
+            apart = _from_segment(pixel, *ends)
+            if apart < least:
+                best, least = handle, apart
+        return best
+
+    # -- the mouse
+
+    def hover(self, eye: _Eye, pixel: tuple[float, float]) -> bool:
+        """The mouse passes, no button pressed; whether it is over a handle."""
+        if self._lead is not eye:
+            self._lead = eye
+            self.fit(eye)
+        handle = self._at(eye, pixel)
+        self._warm(handle.drag.key if handle is not None else "")
+        return handle is not None
+
+    def _warm(self, key: str) -> None:
+        if key != self._hot:
+            self._hot = key
+            for eye in self._eyes:
+                eye.point_out(bool(key))
+            self._say()
+
+    def take(self, eye: _Eye, pixel: tuple[float, float]) -> bool:
+        """The left button is pressed; whether on a handle."""
+        handle = self._at(eye, pixel) if self._panel.is_open else None
+        if handle is None:
+            return False
+        start = eye.sight().along(pixel, *self._globally(handle.drag))
+        if start is not None:
+            self._held = _Held(handle.drag, eye, start, pixel, pixel)
+            self._warm(handle.drag.key)
+            self._panel.point_to(handle.drag.changes[0].path)
+        return True
+
+    def move(self, pixel: tuple[float, float]) -> bool:
+        """The mouse moves; whether it has a handle."""
+        held = self._held
+        if held is None:
+            return False
+        held.mouse = pixel
+        held.moved = held.moved or math.dist(pixel, held.taken) > STIR * held.eye.ratio
+        if held.moved and not self._timer.isActive():
+            self._timer.start(0)
+        return True
+
+    def drop(self, pixel: tuple[float, float]) -> bool:
+        """The button is let go; whether it held a handle."""
+        if self._held is None:
+            return False
+        self.move(pixel)
+        self._held.dropped = True
+        self._timer.start(0)
+        return True
+
+    @property
+    def held(self) -> bool:
+        """Whether a handle is in the hand."""
+        return self._held is not None
+
+    def _follow_mouse(self) -> None:
+        held = self._held
+        if held is None:
+            return
+        if self._panel.doc.Recomputing:  # a long recompute lets timers in
+            self._timer.start(WAIT)
+            return
+        way = self._globally(held.drag)
+        along = held.eye.sight().along(held.mouse, *way) if held.moved else None
+        if along is not None:
+            values = held.drag.values(along - held.start, units.step())
+            first = values[held.drag.changes[0].path]
+            if first != held.last:
+                held.last = first
+                held.refused = not self._panel.drag(values)
+        if self._held is not held:  # the panel was closed meanwhile
+            return
+        if held.dropped:
+            self._held = None
+        self._say()
+
+    def _say(self) -> None:
+        """Colour the handles, and write what the one under the mouse is and comes to."""
+        held = self._held
+        refused = held is not None and held.refused
+        self._said.removeAllChildren()
+        for handle in self._shown:
+            hot = handle.drag.key == self._hot
+            handle.paint((REFUSED if refused else HOT) if hot else IDLE)
+            if not hot or self._lead is None or not handle.shown:
+                continue
+            sight = self._lead.sight()
+            at, _ = self._globally(handle.drag)
+            high = sight.above(at, ABOVE * self._lead.ratio * sight.millimetres(at))
+            back = self._placement().inverse().multVec(FreeCAD.Vector(*high))
+            title = self._panel.handle_title(handle.drag)
+            text = f"{title} {units.typed(handle.drag.changes[0].now)}".strip()
+            ground = palette.HIT if refused else palette.LABEL
+            self._said.addChild(scene.label(text, tuple(back), ground))
+
+
+class _Eye(QtCore.QObject):
+    """A 3D view and its mouse, seen before FreeCAD sees it."""
+
+    def __init__(self, handles: Handles, view: Any) -> None:
+        super().__init__()
+        self._handles = handles
+        self._view = view
+        self.port = view.graphicsView().viewport()
+        self._cursor: Any = None
+        self.port.installEventFilter(self)
+
+    def close(self) -> None:
+        """Leave the view alone."""
+        # the view may have been closed before
+        with contextlib.suppress(RuntimeError):
+            self.point_out(False)
+            self.port.removeEventFilter(self)
+
+    @property
+    def ratio(self) -> float:
+        """Pixels of the screen for each of Qt's."""
+        return float(self.port.devicePixelRatioF())
+
+    def sight(self) -> Sight:
+        """How the camera stands."""
+        ratio = self.ratio
+        size = round(self.port.width() * ratio), round(self.port.height() * ratio)
+        return Sight(self._view, size)
+
+    def point(self, pixel: tuple[float, float]) -> QtCore.QPoint:
+        """Qt's point for a pixel counted from the left and from below."""
+        ratio = self.ratio
+        return QtCore.QPoint(
+            round(pixel[0] / ratio), round(self.port.height() - pixel[1] / ratio))
+
+    def point_out(self, hot: bool) -> None:
+        """Show by the pointer that there is something to take."""
+        if hot and self._cursor is None:
+            self._cursor = self.port.cursor()
+            self.port.setCursor(QtCore.Qt.PointingHandCursor)
+        elif not hot and self._cursor is not None:
+            self.port.setCursor(self._cursor)
+            self._cursor = None
+
+    def _pixel(self, event: Any) -> tuple[float, float]:
+        at = event.position() if hasattr(event, "position") else event.localPos()
+        return at.x() * self.ratio, (self.port.height() - at.y()) * self.ratio
+
+    def eventFilter(self, watched: QtCore.QObject, event: QtCore.QEvent) -> bool:  # noqa: N802
+        """Keep from FreeCAD what the mouse does with handles."""
+        kinds, kind = QtCore.QEvent, event.type()
+        if kind == kinds.Paint:
+            self._handles.fit(self)
+            return False
+        if kind == kinds.MouseMove:
+            pixel = self._pixel(event)
+            if event.buttons() == QtCore.Qt.NoButton:
+                # let go where nobody saw it
+                return self._handles.drop(pixel) or self._handles.hover(self, pixel)
+            return self._handles.move(pixel)
+        if kind == kinds.Wheel:
+            return self._handles.held
+        if kind not in (kinds.MouseButtonPress, kinds.MouseButtonRelease,
+                        kinds.MouseButtonDblClick):
+            return False
+        if event.button() != QtCore.Qt.LeftButton:
+            return self._handles.held
+        if kind == kinds.MouseButtonRelease:
+            return self._handles.drop(self._pixel(event))
+        plain = event.modifiers() == QtCore.Qt.NoModifier
+        return plain and self._handles.take(self, self._pixel(event))
+
+
+def _arrows(colour: palette.Colour, swell: float) -> Any:
+    """Two arrows away from each other along y, in pixels; ``swell``: thicker by so much."""
+    root = coin.SoSeparator()
+    light, paint = coin.SoLightModel(), coin.SoBaseColor()
+    light.model = coin.SoLightModel.BASE_COLOR
+    paint.rgb = colour
+    shaft = coin.SoCylinder()
+    shaft.radius, shaft.height = 2.0 + swell, 14.0
+    for node in (light, paint, shaft):
+        root.addChild(node)
+    for turn in (0.0, math.pi):
+        one, turned, out, tip = (
+            coin.SoSeparator(), coin.SoRotationXYZ(), coin.SoTranslation(), coin.SoCone())
+        turned.axis, turned.angle = coin.SoRotationXYZ.Z, turn
+        tip.bottomRadius, tip.height = 6.5 + 1.4 * swell, 13.0 + 2.6 * swell
+        out.translation.setValue(0.0, REACH - 6.5 + 0.5 * swell, 0.0)
+        for node in (turned, out, tip):
+            one.addChild(node)
+        root.addChild(one)
+    return root
+
+
+def _from_segment(
+    at: tuple[float, float], one: tuple[float, float], other: tuple[float, float]
+) -> float:
+    """How far a pixel is from a line between two."""
+    dx, dy = other[0] - one[0], other[1] - one[1]
+    long = dx * dx + dy * dy
+    share = ((at[0] - one[0]) * dx + (at[1] - one[1]) * dy) / long if long else 0.0
+    share = min(max(share, 0.0), 1.0)
+    return math.dist(at, (one[0] + share * dx, one[1] + share * dy))
