@@ -83,22 +83,23 @@ class _Handle:
         """Whether it can be seen as the view stands."""
         return bool(self.node.whichChild.getValue() == 0)
 
-    def hide(self) -> None:
-        """Show it no more."""
-        if self.shown:
-            self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
-
-    def show(self, size: float, way: Vector) -> None:
-        """Draw it so many millimetres to the pixel, and that way, if it is not so yet: every
-        change has the view drawn once more."""
-        if abs(self._stand.scaleFactor.getValue()[0] - size) > 1e-3 * size:
-            self._stand.scaleFactor.setValue(size, size, size)
-        if math.dist(way, self._way) > 1e-3:
-            self._way = way
-            self._stand.rotation.setValue(
-                coin.SbRotation(coin.SbVec3f(0, 1, 0), coin.SbVec3f(*way)))
-        if not self.shown:
-            self.node.whichChild.setValue(0)
+    def fit(self, size: float, way: Vector | None) -> bool:
+        """Draw it so many millimetres to the pixel, and that way; None: not at all. Whether
+        that is new: every change has the view drawn once more."""
+        if way is None:
+            if self.shown:
+                self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
+                return True
+            return False
+        if (self.shown and math.dist(way, self._way) < 1e-3
+                and abs(self._stand.scaleFactor.getValue()[0] - size) < 1e-3 * size):
+            return False
+        self._way = way
+        self._stand.scaleFactor.setValue(size, size, size)
+        self._stand.rotation.setValue(
+            coin.SbRotation(coin.SbVec3f(0, 1, 0), coin.SbVec3f(*way)))
+        self.node.whichChild.setValue(0)
+        return True
 
     def paint(self, state: int) -> None:
         """Colour it as it is: idle, under the mouse, or refused."""
@@ -133,6 +134,7 @@ class Handles:
         if self._root is None and not self._open():
             return
         self._root.removeAllChildren()
+        self._said.removeAllChildren()
         self._shown = [_Handle(d) for d in drags]
         style = coin.SoPickStyle()
         style.style = coin.SoPickStyle.UNPICKABLE
@@ -140,7 +142,6 @@ class Handles:
         self._root.addChild(scene.on_top([*(h.node for h in self._shown), self._said]))
         if self._lead is not None:
             self.fit(self._lead)
-        self._say()
 
     def close(self) -> None:
         """Take everything out of the scene and leave the mouse to FreeCAD."""
@@ -199,14 +200,14 @@ class Handles:
         if eye is not self._lead:
             return
         sight, back = eye.sight(), self._placement().Rotation.inverted()
+        new = False
         for handle in self._shown:
             at, way = self._globally(handle.drag)
             flat, seen = sight.across(at, way)
-            if seen < FLAT:
-                handle.hide()
-            else:
-                handle.show(sight.millimetres(at) * eye.ratio,
-                            tuple(back.multVec(FreeCAD.Vector(*flat))))
+            own = tuple(back.multVec(FreeCAD.Vector(*flat))) if seen > FLAT else None
+            new = handle.fit(sight.millimetres(at) * eye.ratio, own) or new
+        if new:
+            self._say()
 
     def _at(self, eye: _Eye, pixel: tuple[float, float]) -> _Handle | None:
         """The handle at a pixel."""

@@ -1,6 +1,7 @@
 """Handles in the 3D view: taken with the mouse, they change the fields of the open panel."""
 
 import contextlib
+import subprocess
 
 import FreeCAD
 import FreeCADGui
@@ -25,6 +26,7 @@ def steps(gui):
     yield 300
     FreeCADGui.ActiveDocument.ActiveView.fitAll()
     yield from outer(gui, hands)
+    yield from by_the_pointer(gui, hands)
     yield from refused(gui, hands)
     yield from dividers(gui, hands)
     yield from cancelled(gui, hands)
@@ -89,11 +91,20 @@ def outer(gui, hands):
     camera = FreeCADGui.ActiveDocument.ActiveView.getCamera()
     rotation = FreeCADGui.ActiveDocument.ActiveView.getCameraOrientation()
     FreeCADGui.ActiveDocument.ActiveView.viewFront()
-    yield 300
+    # later versions turn there slowly
+    for _ in range(20):
+        yield 200
+        if hands.panel.handles.where("depth") is None:
+            break
     gui.equal(hands.panel.handles.where("depth"), None, "seen from its end, there is none")
     FreeCADGui.ActiveDocument.ActiveView.viewRight()
+    for _ in range(20):
+        yield 200
+        if hands.panel.handles.where("width") is None:
+            break
+    yield 600
     FreeCADGui.ActiveDocument.ActiveView.fitAll()
-    yield 300
+    yield 600
     drag(hands, "depth", 30)
     gui.check(carcass.OuterDepth.Value < 495, f"the depth: {carcass.OuterDepth.Value}")
     gui.equal(hands.text("depth"), f"{carcass.Depth.Value:g} mm", "its field")
@@ -109,6 +120,32 @@ def outer(gui, hands):
     yield 300
     hands.doc.recompute()
     gui.equal((carcass.Width.Value, carcass.Depth.Value), (1100, 500), "after undo")
+
+
+def by_the_pointer(gui, hands):
+    """The screen's own pointer, moved from outside: nothing of Qt is made up here."""
+    (carcass,) = hands.ours("Carcass")
+    hands.open(carcass)
+    yield 300
+    camera = FreeCADGui.ActiveDocument.ActiveView.getCameraNode()
+    stood = camera.position.getValue().getValue(), camera.orientation.getValue().getValue()
+    selected = FreeCADGui.Selection.getSelection()
+    port, start, end = ends(hands, "width", -50, 0)
+    for act in (("mousemove", start), ("mousedown", "1"), ("mousemove", (start + end) / 2),
+                ("mousemove", end), ("mouseup", "1")):
+        where = act[1]
+        if not isinstance(where, str):
+            at = gui.QtCore.QPointF(port.mapToGlobal(where)) * port.devicePixelRatioF()
+            act = act[0], str(round(at.x())), str(round(at.y()))
+        subprocess.run(["xdotool", *act], check=True)
+        yield 400
+    width = carcass.Width.Value
+    gui.check(600 < width < 1090, f"width by the pointer: {width}")
+    stands = camera.position.getValue().getValue(), camera.orientation.getValue().getValue()
+    gui.equal(stands, stood, "the view stands still")
+    gui.equal(FreeCADGui.Selection.getSelection(), selected, "nothing else is selected")
+    hands.cancel()
+    gui.close(carcass.Width.Value, 1100, "after Cancel")
 
 
 def refused(gui, hands):
