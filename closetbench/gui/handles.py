@@ -25,7 +25,7 @@ from closetbench.gui.stage import Sight
 if TYPE_CHECKING:
     from closetbench.gui.spec_panel import SpecPanel
 
-NODE = "ClosetbenchHandles"
+NODE = "Closetbench_Handles"
 REACH = 19.0
 """px from a handle's middle to its tips."""
 NEAR = 9.0

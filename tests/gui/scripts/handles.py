@@ -57,7 +57,7 @@ def handles_in(hands):
     from pivy import coin
 
     search = coin.SoSearchAction()
-    search.setName("ClosetbenchHandles")
+    search.setName("Closetbench_Handles")
     search.setInterest(coin.SoSearchAction.ALL)
     search.setSearchingAll(True)
     search.apply(FreeCADGui.ActiveDocument.ActiveView.getSceneGraph())
@@ -280,7 +280,7 @@ def saved(gui, hands):
     path = gui.folder / "shown.FCStd"
     hands.doc.saveCopy(str(path))
     with zipfile.ZipFile(path) as file:
-        held = any(b"ClosetbenchHandles" in file.read(n) for n in file.namelist())
+        held = any(b"Closetbench_Handles" in file.read(n) for n in file.namelist())
     gui.check(not held, "nothing of them is saved")
     FreeCAD.closeDocument(hands.doc.Name)
     yield 500
