@@ -5,7 +5,8 @@ while there are not too many ways to fill a stock length: all fillings to which 
 more can be added are listed, and an integer program chooses among them. Where there are
 too many, only those are made that the prices of a linear program ask for (Gilmore and
 Gomory, "A linear programming approach to the cutting-stock problem", Operations Research
-9, 1961), and the plan may take one length more than the least.
+9, 1961), and the plan may take one length more than the least. More sizes than that is quick for
+are cut the longest first; no plan is worse than that one.
 """
 
 from __future__ import annotations
@@ -33,6 +34,8 @@ from closetbench.stock.length_plan import (
 
 _MOST_FILLINGS = 3000
 _ROUNDS = 200
+_MOST_SIZES = 120
+"""Beyond so many sizes the prices take too many rounds."""
 _FINENESS = 10_000
 _SECONDS = 10.0
 _PIECE_PENALTY = 1e-5
@@ -103,6 +106,9 @@ class _Material:
         alone = self._one_alone()
         if alone is not None:
             return self._deal(*alone), True
+        simple = self._longest_first()
+        if len(self.sizes) > _MOST_SIZES and simple is not None:
+            return self._deal(*simple), self._costs_least(simple[0])
         columns: list[_Column] = []
         whole = True
         for kind, stretches in enumerate(self.stretches):
@@ -111,9 +117,77 @@ class _Material:
                 whole &= complete
                 columns += [_Column(kind, place, filling) for filling in fillings]
         if not whole:
+            if simple is not None and self._costs_least(simple[0]):
+                return self._deal(*simple), True
             columns = self._generated()
-        bars, used, optimal = self._program(columns)
+        found = self._program(columns)
+        if simple is not None and (found is None or self._cost(simple[0]) < self._cost(found[0])):
+            return self._deal(*simple), False
+        if found is None:
+            raise self._too_little()
+        bars, used, optimal = found
         return self._deal(bars, used), whole and optimal
+
+    def _cost(self, bars: Sequence[int]) -> float:
+        return sum(n * cost for n, cost in zip(bars, self.costs, strict=True))
+
+    def _costs_least(self, bars: Sequence[int]) -> bool:
+        """Whether these cost no more than the cheapest stock that is long enough all together."""
+        from scipy.optimize import Bounds, LinearConstraint, milp
+
+        total = sum((size + self.kerf) * n for size, n in zip(self.sizes, self.demand, strict=True))
+        # shares of the whole keep the numbers near 1
+        room = [sum(b - a + self.kerf for a, b in each) / total for each in self.stretches]
+        most = [np.inf if s.quantity is None else float(s.quantity) for s in self.stock]
+        answer = milp(
+            np.array(self.costs), integrality=np.ones(len(room)), bounds=Bounds(0, most),
+            constraints=LinearConstraint(np.array([room]), lb=1.0 - 1e-9, ub=np.inf),
+            options={"time_limit": 1.0, "mip_rel_gap": 0.0},
+        )
+        return answer.status == 0 and self._cost(bars) <= float(answer.fun) + 1e-6
+
+    def _longest_first(self) -> tuple[list[int], dict[_Column, int]] | None:
+        """Each length filled with the longest pieces that still go in, those at hand first,
+        then one kind that is bought, then what else is needed; the cheapest of these."""
+        kinds = range(len(self.stock))
+        at_hand = [k for k in kinds if self.stock[k].offcut]
+        bought = [k for k in kinds if k not in at_hand]
+        by_length = sorted(bought, key=lambda k: -self.stock[k].length)
+        found = [
+            self._filled([*at_hand, *first, *(k for k in by_length if k not in first)])
+            for first in ([k] for k in bought)
+        ] or [self._filled(at_hand)]
+        whole = [each for each in found if each is not None]
+        return min(whole, key=lambda each: self._cost(each[0]), default=None)
+
+    def _filled(self, kinds: Sequence[int]) -> tuple[list[int], dict[_Column, int]] | None:
+        """Kinds of stock filled in this order; None where they do not suffice."""
+        waiting, bars = list(self.demand), [0] * len(self.stock)
+        used: Counter[_Column] = Counter()
+        for kind in kinds:
+            quantity = self.stock[kind].quantity
+            while any(waiting) and (quantity is None or bars[kind] < quantity):
+                fillings = [self._fill(waiting, high - low) for low, high in self.stretches[kind]]
+                if not any(map(any, fillings)):
+                    break
+                bars[kind] += 1
+                used.update(
+                    _Column(kind, place, filling)
+                    for place, filling in enumerate(fillings) if any(filling)
+                )
+        return None if any(waiting) else (bars, dict(used))
+
+    def _fill(self, waiting: list[int], length: int) -> tuple[int, ...]:
+        """The longest pieces waiting that go into a stretch one after the other; they are
+        taken away."""
+        left, filling = length + self.kerf, [0] * len(self.sizes)
+        for index, size in enumerate(self.sizes):
+            take = min(waiting[index], left // (size + self.kerf))
+            if take:
+                filling[index] = take
+                waiting[index] -= take
+                left -= take * (size + self.kerf)
+        return tuple(filling)
 
     def _one_alone(self) -> tuple[list[int], dict[_Column, int]] | None:
         """One length of the cheapest kind, where all pieces go into a stretch of it."""
@@ -127,8 +201,11 @@ class _Material:
                     return bars, {_Column(kind, place, tuple(self.demand)): 1}
         return None
 
-    def _program(self, columns: Sequence[_Column]) -> tuple[list[int], dict[_Column, int], bool]:
-        """The cheapest choice among fillings: bars of each kind, uses of each, if the best."""
+    def _program(
+        self, columns: Sequence[_Column]
+    ) -> tuple[list[int], dict[_Column, int], bool] | None:
+        """The cheapest choice among fillings: bars of each kind, uses of each, if the best.
+        None where none was found."""
         from scipy.optimize import Bounds, LinearConstraint, milp
 
         kinds = len(self.stock)
@@ -145,7 +222,7 @@ class _Material:
             options={"time_limit": _SECONDS, "mip_rel_gap": 0.0},
         )
         if answer.x is None:
-            raise self._too_little()
+            return None
         chosen = np.rint(answer.x).astype(int).tolist()
         used = {column: n for column, n in zip(columns, chosen[kinds:], strict=True) if n}
         return chosen[:kinds], used, answer.status == 0

@@ -195,6 +195,23 @@ def test_many_sizes_still_give_a_plan():
     assert len(plan.bars) <= least_count(needs, 2400.0, KERF) + 2
 
 
+def test_hundreds_of_sizes_fill_their_bars():
+    """Random lengths of a few to a bar lose next to nothing: the sum alone is nearly reached."""
+    needs = needs_of(*((n / 10, 1) for n in Random(3).sample(range(800, 12000), 300)))
+    stock = [replace(BAR, cost=9.5), replace(BAR, key="long", length=3000.0, cost=12.5)]
+    plan = checked(needs, stock)
+    least = min(
+        least_count(needs, 2400.0, KERF) * 9.5, sum(n.length + KERF for n in needs) * 12.5 / 3003)
+    assert plan.cost <= 1.02 * least + 9.5
+
+
+def test_what_the_sum_alone_proves_is_called_proved():
+    needs = needs_of(*((n / 10, 1) for n in Random(5).sample(range(1000, 3000), 150)))
+    plan = checked(needs, [BAR])
+    assert len(plan.bars) == least_count(needs, 2400.0, KERF)
+    assert plan.proved[BAR.material]
+
+
 @pytest.mark.parametrize(
     ("needs", "stock", "kerf", "message"),
     [
