@@ -98,10 +98,14 @@ def _ensure_bodies(closet: Any, component: Any, built: Built) -> None:
     for obj in parts_of(component):
         # a second one is a copy that the user pasted
         if wanted.pop((obj.PartName, class_of(obj)), None) is None:
-            surplus.append(obj)
+            surplus.append(obj.Name)
+    doc = component.Document
     for body in wanted.values():
         _make(closet, component, body)
-    _remove(component.Document, surplus)
+    # a recompute may have been let in meanwhile, which took them away already
+    for name in surplus:
+        if doc.getObject(name) is not None:
+            doc.removeObject(name)
 
 
 def _class_for(body: Body) -> type[BodyProxy]:
