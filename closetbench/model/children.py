@@ -67,8 +67,19 @@ def ensure_bays(carcass: Any, count: int) -> None:
 
 def parts_of(component: Any) -> list[Any]:
     """The objects of a component's parts, in its order."""
-    found = [o for o in component.InList if class_of(o) in BODIES and o.Component == component]
+    found = [
+        o for o in component.InList
+        if _is_there(o) and class_of(o) in BODIES and o.Component == component
+    ]
     return sorted(found, key=lambda o: int(o.Order))
+
+
+def _is_there(obj: Any) -> bool:
+    """Whether an object is in its document still: one that was undone may be linked yet."""
+    try:
+        return bool(obj.Name)
+    except RuntimeError:
+        return False
 
 
 def claimed(obj: Any) -> list[Any]:
