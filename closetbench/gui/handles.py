@@ -19,6 +19,7 @@ from pivy import coin
 from closetbench.core.drags import Drag
 from closetbench.core.parts import Vector
 from closetbench.gui import palette, scene, units
+from closetbench.gui.handle_nodes import REACH, HandleNode
 from closetbench.gui.qt import QtCore
 from closetbench.gui.stage import Sight
 
@@ -26,13 +27,10 @@ if TYPE_CHECKING:
     from closetbench.gui.spec_panel import SpecPanel
 
 NODE = "Closetbench_Handles"
-REACH = 19.0
-"""px from a handle's middle to its tips."""
 NEAR = 9.0
 """px from a handle's middle line within which the mouse takes it."""
 STIR = 3.0
 """px that the mouse has to go before it drags."""
-HALO = 1.8
 ABOVE = 26.0
 """px from a handle up to what is said of it."""
 FLAT = 0.15
@@ -57,56 +55,6 @@ class _Held:
     last: float | None = None
 
 
-class _Handle:
-    """One handle in the scene."""
-
-    def __init__(self, drag: Drag) -> None:
-        self.drag = drag
-        self.node = coin.SoSwitch()
-        self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
-        self._way: Vector = (0.0, 1.0, 0.0)
-        self._stand = coin.SoTransform()
-        self._stand.translation.setValue(*drag.at)
-        self._paint = coin.SoSwitch()
-        for colour in (palette.HANDLE, palette.HANDLE_HOT, palette.HIT):
-            both = coin.SoGroup()
-            both.addChild(_arrows(palette.HALO, HALO))
-            both.addChild(_arrows(colour, 0.0))
-            self._paint.addChild(both)
-        whole = coin.SoSeparator()
-        whole.addChild(self._stand)
-        whole.addChild(self._paint)
-        self.node.addChild(whole)
-
-    @property
-    def shown(self) -> bool:
-        """Whether it can be seen as the view stands."""
-        return bool(self.node.whichChild.getValue() == 0)
-
-    def fit(self, size: float, way: Vector | None) -> bool:
-        """Draw it so many millimetres to the pixel, and that way; None: not at all. Whether
-        that is new: every change has the view drawn once more."""
-        if way is None:
-            if self.shown:
-                self.node.whichChild.setValue(coin.SO_SWITCH_NONE)
-                return True
-            return False
-        if (self.shown and math.dist(way, self._way) < 1e-3
-                and abs(self._stand.scaleFactor.getValue()[0] - size) < 1e-3 * size):
-            return False
-        self._way = way
-        self._stand.scaleFactor.setValue(size, size, size)
-        self._stand.rotation.setValue(
-            coin.SbRotation(coin.SbVec3f(0, 1, 0), coin.SbVec3f(*way)))
-        self.node.whichChild.setValue(0)
-        return True
-
-    def paint(self, state: int) -> None:
-        """Colour it as it is: idle, under the mouse, or refused."""
-        if self._paint.whichChild.getValue() != state:
-            self._paint.whichChild.setValue(state)
-
-
 class Handles:
     """The handles of a panel, from the first time that they are placed until it closes."""
 
@@ -115,7 +63,7 @@ class Handles:
         self._name = panel.doc.Name
         self._root: Any = None
         self._frame = ""
-        self._shown: list[_Handle] = []
+        self._shown: list[HandleNode] = []
         self._said = coin.SoSeparator()
         self._eyes: list[_Eye] = []
         self._lead: _Eye | None = None
@@ -135,7 +83,7 @@ class Handles:
             return
         self._root.removeAllChildren()
         self._said.removeAllChildren()
-        self._shown = [_Handle(d) for d in drags]
+        self._shown = [HandleNode(d) for d in drags]
         style = coin.SoPickStyle()
         style.style = coin.SoPickStyle.UNPICKABLE
         self._root.addChild(style)
@@ -209,7 +157,7 @@ class Handles:
         if new:
             self._say()
 
-    def _at(self, eye: _Eye, pixel: tuple[float, float]) -> _Handle | None:
+    def _at(self, eye: _Eye, pixel: tuple[float, float]) -> HandleNode | None:
         """The handle at a pixel."""
         sight = eye.sight()
         best, least = None, NEAR * eye.ratio
@@ -394,28 +342,6 @@ class _Eye(QtCore.QObject):
             return self._handles.drop(self._pixel(event))
         plain = event.modifiers() == QtCore.Qt.NoModifier
         return plain and self._handles.take(self, self._pixel(event))
-
-
-def _arrows(colour: palette.Colour, swell: float) -> Any:
-    """Two arrows away from each other along y, in pixels; ``swell``: thicker by so much."""
-    root = coin.SoSeparator()
-    light, paint = coin.SoLightModel(), coin.SoBaseColor()
-    light.model = coin.SoLightModel.BASE_COLOR
-    paint.rgb = colour
-    shaft = coin.SoCylinder()
-    shaft.radius, shaft.height = 2.0 + swell, 14.0
-    for node in (light, paint, shaft):
-        root.addChild(node)
-    for turn in (0.0, math.pi):
-        one, turned, out, tip = (
-            coin.SoSeparator(), coin.SoRotationXYZ(), coin.SoTranslation(), coin.SoCone())
-        turned.axis, turned.angle = coin.SoRotationXYZ.Z, turn
-        tip.bottomRadius, tip.height = 6.5 + 1.4 * swell, 13.0 + 2.6 * swell
-        out.translation.setValue(0.0, REACH - 6.5 + 0.5 * swell, 0.0)
-        for node in (turned, out, tip):
-            one.addChild(node)
-        root.addChild(one)
-    return root
 
 
 def _from_segment(
