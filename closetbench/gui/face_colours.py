@@ -6,11 +6,15 @@ from typing import Any
 
 import FreeCAD
 
+from closetbench.core.errors import ClosetError
 from closetbench.core.panel import Rim
 from closetbench.gui import palette
 from closetbench.gui.qt import QtCore
+from closetbench.model import bridge
 
 _waiting: dict[tuple[str, str], None] = {}
+_SHADE = 0.01
+"""By how much a colour may change where it is kept in eight bits."""
 _NEAR = 1e-4
 """mm by which a face may lie beside the plane that it is on."""
 
@@ -38,7 +42,7 @@ def show(obj: Any) -> None:
     view = obj.ViewObject
     if view is None or obj.Shape.isNull() or not hasattr(view, "DiffuseColor"):
         return
-    board = tuple(view.ShapeColor[:3])
+    board = _board(obj, view)
     banded = {Rim(text.split(" ")[0]) for text in obj.Bands.split(", ") if text}
     size = obj.Length.Value, obj.Width.Value, obj.Thickness.Value
     found = [_colour(face, size, banded, board) for face in _own_frame(obj.Shape).Faces]
@@ -46,6 +50,37 @@ def show(obj: Any) -> None:
         view.DiffuseColor = found
     elif len(view.DiffuseColor) > 1:
         view.DiffuseColor = [board]
+
+
+def by_material(obj: Any) -> palette.Colour:
+    """The colour of a part's board."""
+    try:
+        closet = bridge.closet_for(obj)
+        material = bridge.catalogue_of(closet).materials.get(obj.Material)
+        if material is None and closet is not None:
+            # a board kept from an existing piece
+            material = bridge.boards_for(closet).materials.get(obj.Material)
+    except ClosetError:
+        material = None
+    return palette.board_colour(material)
+
+
+def _board(obj: Any, view: Any) -> palette.Colour:
+    """The colour that the board was given, by its material or by the user.
+
+    Where FreeCAD has an appearance for each face, a part's colour is that of its first face,
+    which may be a band's or a groove's.
+    """
+    shown = tuple(view.ShapeColor[:3])
+    if not hasattr(view, "ShapeAppearance"):
+        return shown
+    board = by_material(obj)
+    ours = (board, palette.band_colour(board), palette.groove_colour(board))
+    return board if any(_alike(shown, colour) for colour in ours) else shown
+
+
+def _alike(one: palette.Colour, other: palette.Colour) -> bool:
+    return all(abs(a - b) < _SHADE for a, b in zip(one, other, strict=True))
 
 
 def _own_frame(shape: Any) -> Any:

@@ -292,14 +292,6 @@ def _paint(obj: Any) -> None:
     if class_of(obj) in palette.PIECES:
         view.ShapeColor = palette.PIECES[class_of(obj)]
         return
-    try:
-        closet = bridge.closet_for(obj)
-        material = bridge.catalogue_of(closet).materials.get(obj.Material)
-        if material is None and closet is not None:
-            # a board kept from an existing piece
-            material = bridge.boards_for(closet).materials.get(obj.Material)
-    except ClosetError:
-        material = None
-    view.ShapeColor = palette.board_colour(material)
+    view.ShapeColor = face_colours.by_material(obj)
     if hasattr(obj, "Bands"):
         face_colours.show_soon(obj)

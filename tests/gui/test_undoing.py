@@ -7,10 +7,10 @@ import pytest
 
 pytestmark = [pytest.mark.gui, pytest.mark.once]
 
-SEEDS, STEPS = (0, 1, 2, 3, 5, 8), 50
+SEEDS, STEPS = (5, 22), 50
 
 
 def test_random_edits_undone_and_redone(gui):
     run = gui("undoing.py", seeds=SEEDS, steps=STEPS, timeout=900)
     assert [walk["seed"] for walk in run.records["walks"]] == list(SEEDS)
-    assert sum(walk["undo"] for walk in run.records["walks"]) > 60
+    assert sum(walk["undo"] for walk in run.records["walks"]) > 20

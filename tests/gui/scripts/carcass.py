@@ -273,19 +273,24 @@ def deleting(gui, hands):
 
 
 def reopening(gui, hands):
-    parts = {o.FullName: (o.Length.Value, o.ViewObject.ShapeColor[:3])
-             for o in hands.ours("ClosetPart")}
+    def seen():
+        # from 1.0 on a part's colour is that of its first face: see all of them
+        return {o.FullName: (o.Length.Value, [c[:3] for c in o.ViewObject.DiffuseColor])
+                for o in hands.ours("ClosetPart")}
+
+    parts = seen()
     hands.reopen(gui.folder / "landing.FCStd")
     from closetbench.gui.view_providers import ViewProvider
 
-    again = {o.FullName: (o.Length.Value, o.ViewObject.ShapeColor[:3])
-             for o in hands.ours("ClosetPart")}
+    again = seen()
     gui.equal(set(again), set(parts), "parts after reopening")
-    for name, (length, colour) in parts.items():
+    for name, (length, colours) in parts.items():
         gui.close(again[name][0], length, f"length of {name}")
+        gui.equal(len(again[name][1]), len(colours), f"colours of {name}")
         gui.check(
-            all(abs(a - b) < 0.01 for a, b in zip(again[name][1], colour, strict=True)),
-            f"colour of {name}")
+            all(abs(a - b) < 0.01 for one, other in zip(again[name][1], colours, strict=False)
+                for a, b in zip(one, other, strict=True)),
+            f"colours of {name}: {again[name][1]}, were {colours}")
     for obj in hands.doc.Objects:
         gui.check(isinstance(obj.ViewObject.Proxy, ViewProvider), f"view of {obj.Label}")
     gui.equal([o.Label for o in hands.doc.Objects if "Touched" in o.State], [], "touched")
