@@ -32,7 +32,8 @@ from closetbench import host  # noqa: E402
 
 PACKAGE = ROOT / "closetbench"
 FOLDER = ROOT / "resources" / "translations"
-LANGUAGES = ("de", "fr", "es")
+LANGUAGES = ("de", "fr", "es-ES")
+"""As FreeCAD calls them in the names of files."""
 COMMON, SAID, PROPERTY = "Closetbench", "Closetbench_Said", "App::Property"
 PATTERNS = FOLDER / "patterns.json"
 _CALLS = {"translate", "_tr", "words", "ask_for"}

@@ -9,7 +9,7 @@ pytestmark = pytest.mark.gui
     ("language", "name"),
     [
         ("de", "German"), pytest.param("fr", "French", marks=pytest.mark.once),
-        pytest.param("es", "Spanish", marks=pytest.mark.once),
+        pytest.param("es-ES", "Spanish", marks=pytest.mark.once),
     ],
 )
 def test_language(gui, language, name):
