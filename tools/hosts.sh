@@ -147,7 +147,7 @@ run_pytest() {
     for suite in $suites; do
         say "tests on $suite"
         run "$suite" env CLOSETBENCH_REQUIRE_FREECAD=1 \
-            "$PYTHON" -m pytest -p no:cacheprovider "$@" </dev/null || status=1
+            "$PYTHON" -m pytest -o cache_dir="build/pytest-$suite" "$@" </dev/null || status=1
     done
     return "$status"
 }

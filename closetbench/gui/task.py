@@ -231,6 +231,11 @@ class TaskPanel(QtCore.QObject):
             end()
         # a wrapper that outlives FreeCAD's buttons would be taken for the next object there
         self._buttons = None
+        # the boxes are Python's: FreeCAD 1.1 has crashed while it deleted them with its own
+        for field in self.fields:
+            field.blockSignals(True)
+        for form in self._forms:
+            form.setParent(None)
         leave_edit(self._name)
         FreeCADGui.Control.closeDialog()
 
