@@ -234,8 +234,9 @@ class TaskPanel(QtCore.QObject):
         # the boxes are Python's: FreeCAD 1.1 has crashed while it deleted them with its own
         for field in self.fields:
             field.blockSignals(True)
-        for form in self._forms:
-            form.setParent(None)
+        if QtCore.qVersion().startswith("6"):
+            for form in self._forms:
+                form.setParent(None)
         leave_edit(self._name)
         FreeCADGui.Control.closeDialog()
 
