@@ -114,7 +114,7 @@ def _survey(options: argparse.Namespace) -> int:
 
 def _job(document: Path, out: Path) -> int:
     from closetbench.host import import_freecad
-    from closetbench.shop.atomic import write_text_atomically
+    from closetbench.stock.atomic import write_text_atomically
 
     import_freecad()
     from closetbench.job import Job

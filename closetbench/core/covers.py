@@ -36,6 +36,9 @@ AWS = "Architectural Woodwork Standards, edition 1 (2009), wall-to-wall details"
 OPEN = 100.0
 """mm: a gap wider than this all along is no gap to be filled; common practice, no published
 source."""
+ROUND_LAP = 2.0
+"""mm that a quarter round is larger than the gap it covers: common practice, no published
+source."""
 AT_WALL = 20.0
 """mm: a shelf that ends nearer to the envelope's side than this ends at the wall."""
 
@@ -259,6 +262,20 @@ class Covers:
         self._add(f"{carcass.name} top moulding", Role.MOULDING, _as_wide_as(panel, wide),
                   Place((x0, b.y0, b.z1 - lap), *FACING))
 
+    def _round_over(
+        self, gap: float, subject: str, rule: str, advice: str
+    ) -> tuple[Material, float] | None:
+        """The smallest quarter round over a gap, and its size; None, and said, without one."""
+        rounds, name = self.spec.rounds, self.spec.name
+        found = narrowest(self.catalogue, rounds, gap + ROUND_LAP, name)
+        if found is None:
+            self.findings.append(Finding(
+                Severity.WARNING, subject, rule, advice, "common practice, no published source",
+                self.figures.small(gap),
+                self.figures.small(max(0.0, widest(self.catalogue, rounds, name) - ROUND_LAP)),
+            ))
+        return found
+
     def close_foot(self, carcass: Component) -> None:
         """A quarter round in front of the base, where the floor falls away under it."""
         spec, b = self.spec, carcass.box
@@ -271,15 +288,12 @@ class Covers:
         if max(gaps) < LEAST_GAP:
             return
         # it follows the floor, so that it only has to be higher than the widest gap
-        found = narrowest(self.catalogue, spec.rounds, max(gaps) + 2.0, spec.name)
+        found = self._round_over(
+            max(gaps), carcass.name, "foot-open",
+            "the gap under the base is wider than the quarter rounds: scribe the base frame "
+            "to the floor, or name a larger one",
+        )
         if found is None:
-            self.findings.append(Finding(
-                Severity.WARNING, carcass.name, "foot-open",
-                "the gap under the base is wider than the quarter rounds: scribe the base frame "
-                "to the floor, or name a larger one", "common practice, no published source",
-                self.figures.small(max(gaps)),
-                self.figures.small(widest(self.catalogue, spec.rounds, spec.name)),
-            ))
             return
         # it lies along the floor, sloped as that is
         dx, dz = front.x1 - front.x0, gaps[0] - gaps[-1]
@@ -303,15 +317,12 @@ class Covers:
         gaps = [g for found in (behind, *beside.values()) for g in found]
         if not self.spec.rounds or max(gaps) < LEAST_GAP:
             return
-        found = narrowest(self.catalogue, self.spec.rounds, max(gaps) + 2.0, self.spec.name)
+        found = self._round_over(
+            max(gaps), shelf.name, "shelf-open",
+            "the gap between the shelf and the walls is wider than the quarter rounds: scribe "
+            "it to the walls, or name a larger one",
+        )
         if found is None:
-            self.findings.append(Finding(
-                Severity.WARNING, shelf.name, "shelf-open",
-                "the gap between the shelf and the walls is wider than the quarter rounds: scribe "
-                "it to the walls, or name a larger one", "common practice, no published source",
-                self.figures.small(max(gaps)),
-                self.figures.small(widest(self.catalogue, self.spec.rounds, self.spec.name)),
-            ))
             return
         board, r = found
         left, right = beside.get(Wall.LEFT), beside.get(Wall.RIGHT)

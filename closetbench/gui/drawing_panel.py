@@ -23,8 +23,8 @@ from closetbench.model import bridge
 from closetbench.model.base import class_of
 from closetbench.model.children import BODIES
 from closetbench.model.drawn import PAPER
-from closetbench.shop.atomic import write_bytes_atomically
 from closetbench.shop.drawing_plan import PAPERS, Sheet, drawing_sheet
+from closetbench.stock.atomic import write_bytes_atomically
 
 CONTEXT = "Closetbench_Drawing"
 

@@ -13,7 +13,7 @@ import FreeCAD
 from closetbench.core.errors import DocumentError
 from closetbench.model.base import class_of
 from closetbench.model.children import BODIES, parts_of
-from closetbench.shop.atomic import write_bytes_atomically
+from closetbench.stock.atomic import write_bytes_atomically
 
 ENDINGS = (".step", ".stp")
 _PREFERENCES = "User parameter:BaseApp/Preferences/Mod/Import"

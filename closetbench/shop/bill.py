@@ -12,7 +12,6 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Grain, Panel, Rim
 from closetbench.core.parts import HardwareNeed, Part, Role
-from closetbench.shop.atomic import write_text_atomically
 from closetbench.shop.beside import bar_rows, reused_rows
 from closetbench.shop.buying import (
     BAND_WASTE,
@@ -28,6 +27,7 @@ from closetbench.shop.csv_text import Cell, csv_text
 from closetbench.shop.lines import part_lines, set_ups
 from closetbench.shop.report import danger_headline
 from closetbench.shop.words import fit_text, machining_words
+from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan

@@ -10,11 +10,11 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Panel
 from closetbench.core.parts import Part
-from closetbench.shop.atomic import write_text_atomically
 from closetbench.shop.buying import title_of
 from closetbench.shop.report import danger_lines, finding_lines
 from closetbench.shop.words import fit_text
 from closetbench.stock.advice import strip_gains
+from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import BarPlan, LengthPlan
 from closetbench.stock.plan import Cut, CutPart, CutSettings, Plan, SheetPlan, StockSheet

@@ -17,9 +17,9 @@ from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.panel import Point
 from closetbench.core.parts import Part
-from closetbench.shop.atomic import make_folder, write_bytes_atomically
 from closetbench.shop.lay import LaidPart, Side, Trace, lay, lay_sheet
 from closetbench.shop.optional import require
+from closetbench.stock.atomic import make_folder, write_bytes_atomically
 from closetbench.stock.plan import Plan, SheetPlan
 from closetbench.stock.verify import require_sawable
 

@@ -14,8 +14,8 @@ from typing import Any
 
 from closetbench.core.errors import DocumentError
 from closetbench.core.panel import Point
-from closetbench.shop.atomic import write_bytes_atomically
 from closetbench.shop.optional import require
+from closetbench.stock.atomic import write_bytes_atomically
 
 _UNDATED: dict[str, dict[str, None]] = {
     ".png": {}, ".svg": {"Date": None}, ".pdf": {"CreationDate": None},

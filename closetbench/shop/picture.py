@@ -14,13 +14,13 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Role
 from closetbench.core.specs import CarcassSpec
-from closetbench.shop.atomic import write_bytes_atomically
 from closetbench.shop.drilling import DRILLED, drilling_page
 from closetbench.shop.exploded import exploded
 from closetbench.shop.page import Page
 from closetbench.shop.plan_view import plan_page
 from closetbench.shop.sheets import sheets_page
 from closetbench.shop.view import Line, axonometric_page, elevation_page
+from closetbench.stock.atomic import write_bytes_atomically
 from closetbench.stock.plan import Plan
 
 KINDS = ("room", "carcass", "view", "exploded", "front", "plan", "drilling", "sheets")

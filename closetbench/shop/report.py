@@ -14,7 +14,7 @@ from closetbench.core.handling import part_weight
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.walls import DEFER
-from closetbench.shop.atomic import write_text_atomically
+from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import LengthPlan
 from closetbench.stock.plan import Plan

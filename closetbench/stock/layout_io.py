@@ -13,12 +13,12 @@ from typing import Any
 
 from closetbench.core.errors import ClosetError, LayoutError
 from closetbench.core.lengths import UNITS, read_length
+from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_plan import LengthPlan, StockLength
 from closetbench.stock.lengths import plan_lengths
 from closetbench.stock.part_lists import PartList, read_part_list
 from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, StockSheet
 from closetbench.stock.sheets import plan_sheets
-from closetbench.stock.whole_file import write_whole
 
 _ENDS = {
     SearchEnd.PROVED: "no plan takes less",
@@ -45,7 +45,7 @@ def layout_command(argv: Sequence[str]) -> int:
         if options.out is None:
             sys.stdout.write(text + "\n")
         else:
-            write_whole(options.out, text + "\n", "plan")
+            write_text_atomically(options.out, text + "\n", "plan")
             told = filter(None, (summary(plan), lengths_summary(lengths)))
             sys.stdout.write("\n".join(told) + "\n")
     except ClosetError as error:

@@ -22,10 +22,10 @@ from pathlib import Path
 from typing import Any
 
 from closetbench.core.errors import DocumentError, LayoutError
+from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.checks import check_keys, millimetres
 from closetbench.stock.length_plan import LengthPlan, StockLength
 from closetbench.stock.plan import Plan, StockSheet
-from closetbench.stock.whole_file import write_whole
 
 LEAST_SIDE = 80.0
 LEAST_AREA = 60_000.0
@@ -117,7 +117,8 @@ def write_offcuts(path: Path, offcuts: Sequence[Offcut]) -> None:
             if value:
                 lines.append(f"{name} = {_text(value)}")
         tables.append("\n".join(lines) + "\n")
-    write_whole(path, "# Offcuts at hand; lengths in mm.\n\n" + "\n".join(tables), "offcuts")
+    write_text_atomically(
+        path, "# Offcuts at hand; lengths in mm.\n\n" + "\n".join(tables), "offcuts")
 
 
 def offcuts_as_stock(offcuts: Iterable[Offcut], job: str = "") -> tuple[StockSheet, ...]:

@@ -8912,6 +8912,10 @@
    <translation>bündig mit der Seite</translation>
   </message>
   <message>
+   <source>folder</source>
+   <translation>Ordner</translation>
+  </message>
+  <message>
    <source>foot</source>
    <translation>Fuß</translation>
   </message>
@@ -9404,6 +9408,10 @@
    <translation>ist breiter, als für diese Zahl von Scharnieren vorgesehen: sie senkt sich und zieht daran; ein Paar daraus machen</translation>
   </message>
   <message>
+   <source>it cannot be made ({0})</source>
+   <translation>kann nicht angelegt werden ({0})</translation>
+  </message>
+  <message>
    <source>it cannot be read ({0})</source>
    <translation>kann nicht gelesen werden ({0})</translation>
   </message>
@@ -9412,12 +9420,12 @@
    <translation>kann nicht als TOML gelesen werden ({0})</translation>
   </message>
   <message>
-   <source>it cannot be written ({0})</source>
-   <translation>kann nicht geschrieben werden ({0})</translation>
-  </message>
-  <message>
    <source>it cannot be written ({0}); see whether the folder is there and may be written to</source>
    <translation>kann nicht geschrieben werden ({0}); prüfen, ob der Ordner da und beschreibbar ist</translation>
+  </message>
+  <message>
+   <source>it cannot be written ({0}); see whether the folder may be written to, the disk is full or another program has the file open</source>
+   <translation>kann nicht geschrieben werden ({0}); prüfen, ob der Ordner beschreibbar, der Datenträger voll oder die Datei in einem anderen Programm geöffnet ist</translation>
   </message>
   <message>
    <source>it carries {0} on {1} x {2}</source>
@@ -11796,6 +11804,10 @@
    <translation>Text</translation>
   </message>
   <message>
+   <source>that is a folder; give a file's name</source>
+   <translation>das ist ein Ordner; den Namen einer Datei angeben</translation>
+  </message>
+  <message>
    <source>the back wall is plumb</source>
    <translation>die Rückwand ist lotrecht</translation>
   </message>
@@ -12010,6 +12022,10 @@
   <message>
    <source>there already is a piece {0}</source>
    <translation>es gibt schon ein Stück {0}</translation>
+  </message>
+  <message>
+   <source>there is no folder {0}; make it or choose another</source>
+   <translation>es gibt keinen Ordner {0}; ihn anlegen oder einen anderen wählen</translation>
   </message>
   <message>
    <source>there is no piece {0} at this point</source>

@@ -8912,6 +8912,10 @@
    <translation>enrasado con el lateral</translation>
   </message>
   <message>
+   <source>folder</source>
+   <translation>carpeta</translation>
+  </message>
+  <message>
    <source>foot</source>
    <translation>pie</translation>
   </message>
@@ -9404,6 +9408,10 @@
    <translation>es más ancha de lo previsto para ese número de bisagras: se descuelga y tira de ellas; hacerla de dos hojas</translation>
   </message>
   <message>
+   <source>it cannot be made ({0})</source>
+   <translation>no se puede crear ({0})</translation>
+  </message>
+  <message>
    <source>it cannot be read ({0})</source>
    <translation>no se puede leer ({0})</translation>
   </message>
@@ -9412,12 +9420,12 @@
    <translation>no se puede leer como TOML ({0})</translation>
   </message>
   <message>
-   <source>it cannot be written ({0})</source>
-   <translation>no se puede escribir ({0})</translation>
-  </message>
-  <message>
    <source>it cannot be written ({0}); see whether the folder is there and may be written to</source>
    <translation>no se puede escribir ({0}); ver si la carpeta existe y se permite escribir en ella</translation>
+  </message>
+  <message>
+   <source>it cannot be written ({0}); see whether the folder may be written to, the disk is full or another program has the file open</source>
+   <translation>no se puede escribir ({0}); ver si se permite escribir en la carpeta, si el disco está lleno o si otro programa tiene abierto el archivo</translation>
   </message>
   <message>
    <source>it carries {0} on {1} x {2}</source>
@@ -11796,6 +11804,10 @@
    <translation>texto</translation>
   </message>
   <message>
+   <source>that is a folder; give a file's name</source>
+   <translation>eso es una carpeta; dar el nombre de un archivo</translation>
+  </message>
+  <message>
    <source>the back wall is plumb</source>
    <translation>la pared trasera está a plomo</translation>
   </message>
@@ -12010,6 +12022,10 @@
   <message>
    <source>there already is a piece {0}</source>
    <translation>ya hay una pieza {0}</translation>
+  </message>
+  <message>
+   <source>there is no folder {0}; make it or choose another</source>
+   <translation>no hay ninguna carpeta {0}; crearla o elegir otra</translation>
   </message>
   <message>
    <source>there is no piece {0} at this point</source>

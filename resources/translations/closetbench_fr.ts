@@ -8912,6 +8912,10 @@
    <translation>au nu du côté</translation>
   </message>
   <message>
+   <source>folder</source>
+   <translation>dossier</translation>
+  </message>
+  <message>
    <source>foot</source>
    <translation>pied</translation>
   </message>
@@ -9404,6 +9408,10 @@
    <translation>est plus large que prévu pour ce nombre de charnières : elle s'affaisse et tire dessus ; en faire une paire</translation>
   </message>
   <message>
+   <source>it cannot be made ({0})</source>
+   <translation>ne peut pas être créé ({0})</translation>
+  </message>
+  <message>
    <source>it cannot be read ({0})</source>
    <translation>illisible ({0})</translation>
   </message>
@@ -9412,12 +9420,12 @@
    <translation>illisible comme TOML ({0})</translation>
   </message>
   <message>
-   <source>it cannot be written ({0})</source>
-   <translation>ne peut pas être écrit ({0})</translation>
-  </message>
-  <message>
    <source>it cannot be written ({0}); see whether the folder is there and may be written to</source>
    <translation>ne peut pas être écrit ({0}) ; voir si le dossier existe et si l'écriture y est permise</translation>
+  </message>
+  <message>
+   <source>it cannot be written ({0}); see whether the folder may be written to, the disk is full or another program has the file open</source>
+   <translation>ne peut pas être écrit ({0}) ; voir si l'écriture est permise dans le dossier, si le disque est plein ou si un autre programme a ouvert le fichier</translation>
   </message>
   <message>
    <source>it carries {0} on {1} x {2}</source>
@@ -11796,6 +11804,10 @@
    <translation>texte</translation>
   </message>
   <message>
+   <source>that is a folder; give a file's name</source>
+   <translation>c'est un dossier ; donner le nom d'un fichier</translation>
+  </message>
+  <message>
    <source>the back wall is plumb</source>
    <translation>le mur du fond est d'aplomb</translation>
   </message>
@@ -12010,6 +12022,10 @@
   <message>
    <source>there already is a piece {0}</source>
    <translation>il y a déjà un morceau {0}</translation>
+  </message>
+  <message>
+   <source>there is no folder {0}; make it or choose another</source>
+   <translation>il n'y a pas de dossier {0} ; le créer ou en choisir un autre</translation>
   </message>
   <message>
    <source>there is no piece {0} at this point</source>

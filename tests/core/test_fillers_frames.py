@@ -100,3 +100,19 @@ def test_quarter_rounds_along_the_walls_on_a_shelf_over_everything() -> None:
     assert cuts["Fillers: Shelf back quarter round"].short == pytest.approx(
         back.panel.length - 24.0)
     assert cuts["Fillers: Shelf left quarter round"].mitres == (Rim.START,)
+
+
+def test_no_quarter_round_over_a_gap_that_is_too_wide_and_it_is_said() -> None:
+    envelope, carcasses = built(room(lean=6.0), Clearances(left=4.0, right=6.0, back=12.0),
+                                CarcassSpec("A", "mdf", height=1900.0))
+    site = Site(envelope).with_(carcasses[0])
+    shelf = build_over_shelf(OverShelfSpec("Shelf", "mdf", cleat=0.0), site, CATALOGUE)
+    found = build_fillers(
+        FillersSpec("Fillers", left=Cover.NONE, right=Cover.NONE, rounds=("quarter_round_12",)),
+        carcasses, room(lean=6.0), envelope, STOCK, around=Around(shelves=(shelf,)),
+    )
+    assert not any("quarter round" in p.name for p in found.parts if "Shelf" in p.name)
+    (said,) = (f for f in found.findings if f.rule == "shelf-open")
+    # 12 mm cover 2 mm less than they are wide
+    assert (said.subject, said.limit) == ("Shelf", "10.0 mm")
+    assert float(said.value.removesuffix(" mm")) > 10.0

@@ -65,7 +65,7 @@ def test_csv_with_sheets_given_as_options(tmp_path, capsys):
         (["--sheet", "18=2440x1220@dear"], "cost is dear"),
         (["--stages", "few"], "stages: value is few"),
         (["--kerf=-1"], "kerf is -1"),
-        (["--out", "/nowhere/plan.json"], "plan: file is /nowhere/plan.json; it cannot be written"),
+        (["--out", "/nowhere/plan.json"], "plan: file is /nowhere/plan.json; there is no folder"),
     ],
 )
 def test_what_is_refused(job, capsys, options, message):

@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from closetbench.core.errors import DocumentError
-from closetbench.shop.atomic import make_folder, write_bytes_atomically, write_text_atomically
-from closetbench.shop.optional import require
+from closetbench.stock.atomic import make_folder, write_bytes_atomically, write_text_atomically
 
 
 def test_text_is_written_as_utf8_with_its_line_ends(tmp_path: Path) -> None:
@@ -97,12 +96,3 @@ def test_folders_are_made_with_those_above(tmp_path: Path) -> None:
     (tmp_path / "file").write_text("")
     with pytest.raises(DocumentError, match=r"sheets: folder is .*file/b; it cannot be made"):
         make_folder(tmp_path / "file" / "b", "sheets")
-
-
-def test_a_missing_package_says_how_to_get_it(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setitem(__import__("sys").modules, "ezdxf", None)
-    with pytest.raises(DocumentError) as caught:
-        require("ezdxf", "cut layout")
-    text = str(caught.value)
-    for word in ("cut layout", "ezdxf is not installed", "Addon manager", "pip install ezdxf"):
-        assert word in text
