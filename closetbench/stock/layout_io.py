@@ -73,6 +73,7 @@ def plan_as_json(
                 "width": sheet.sheet.width,
                 "trim": sheet.sheet.trim,
                 "kerf": sheet.kerf,
+                **({"cut_from": asdict(sheet.sheet.cut_from)} if sheet.sheet.cut_from else {}),
                 "placements": [
                     {
                         **asdict(placed),

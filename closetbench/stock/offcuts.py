@@ -6,9 +6,13 @@ material = "ply18"   # key of a board or of a bar in the catalogue
 length = 1180.0      # mm
 width = 402.5        # left out: a length of a bar
 grain = "length"     # the side that the grain runs along, "length" or "width"
+defects = [[0.0, 120.0, 300.0, 402.5]]  # from, to along the length; from, to across the width
 place = "rack, left"
 from = "box room, S2"
 reserved = "porch closet"
+
+Defects are measured from one corner, those of a length from one end; [from, to] alone goes all
+across.
 """
 
 from __future__ import annotations
@@ -24,8 +28,9 @@ from typing import Any
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.checks import check_keys, millimetres
-from closetbench.stock.length_plan import LengthPlan, StockLength
-from closetbench.stock.plan import Plan, StockSheet
+from closetbench.stock.length_plan import LengthPlan, StockLength, clear_stretches
+from closetbench.stock.plan import CutFrom, Plan, StockSheet
+from closetbench.stock.sound import Area, Defect, around, check_defects, defects_on, sound_area
 
 LEAST_SIDE = 80.0
 LEAST_AREA = 60_000.0
@@ -37,7 +42,7 @@ LEAST_LENGTH = 300.0
 GRAINS = ("length", "width")
 _TEXTS = {"key": "key", "material": "material", "grain": "grain", "place": "place",
           "from": "source", "reserved": "reserved"}
-_FIELDS = {*_TEXTS, "length", "width"}
+_FIELDS = {*_TEXTS, "length", "width", "defects"}
 
 
 @dataclass(frozen=True)
@@ -46,7 +51,7 @@ class Offcut:
 
     ``source``: what it was left by; ``reserved``: the job that it is kept for, or "";
     ``grain``: the side that the grain runs along, where there is one; ``place``: where it
-    stands.
+    stands; ``defects``: damaged places that no part may hold.
     """
 
     key: str
@@ -57,6 +62,15 @@ class Offcut:
     reserved: str = ""
     grain: str = "length"
     place: str = ""
+    defects: tuple[Defect, ...] = ()
+
+    @property
+    def sound(self) -> Area:
+        """The largest rectangle without a defect, 1 mm wide on a length of a bar.
+
+        LayoutError where nothing is sound.
+        """
+        return sound_area(f"offcut {self.key}", self.length, self.width, self.defects)
 
 
 def read_offcuts(path: Path) -> tuple[Offcut, ...]:
@@ -92,6 +106,7 @@ def check_offcuts(offcuts: Sequence[Offcut]) -> None:
         for prop, value, least in (("length", offcut.length, 1.0), ("width", offcut.width, 0.0)):
             if not isfinite(value) or value < least:
                 raise LayoutError(name, prop, millimetres(value), f"must be {least:g} mm or more")
+        check_defects(name, offcut.length, offcut.width, offcut.defects)
         if offcut.grain not in GRAINS:
             raise LayoutError(name, "grain", offcut.grain, f"must be {' or '.join(GRAINS)}")
 
@@ -109,6 +124,8 @@ def write_offcuts(path: Path, offcuts: Sequence[Offcut]) -> None:
         ]
         if offcut.width:
             lines.append(f"width = {float(offcut.width)!r}")
+        if offcut.defects:
+            lines.append(f"defects = [{', '.join(map(_defect_text, offcut.defects))}]")
         if offcut.grain != "length":
             lines.append(f"grain = {_text(offcut.grain)}")
         for name, value in (
@@ -122,28 +139,41 @@ def write_offcuts(path: Path, offcuts: Sequence[Offcut]) -> None:
 
 
 def offcuts_as_stock(offcuts: Iterable[Offcut], job: str = "") -> tuple[StockSheet, ...]:
-    """The offcuts that a job may use, as sheets that cost nothing; their edges are sawn."""
-    return tuple(
-        StockSheet(o.key, o.material, *_along_grain(o), quantity=1, offcut=True)
-        for o in offcuts
-        if o.width and o.reserved in ("", job)
+    """The offcuts that a job may use, as sheets that cost nothing; their edges are sawn.
+
+    Of a damaged one the largest sound rectangle.
+    """
+    return tuple(_as_sheet(o) for o in offcuts if o.width and o.reserved in ("", job))
+
+
+def _as_sheet(offcut: Offcut) -> StockSheet:
+    sound = offcut.sound
+    sides, corner, whole = (sound.dx, sound.dy), (sound.x, sound.y), (offcut.length, offcut.width)
+    if offcut.grain != "length":
+        sides, corner, whole = sides[::-1], corner[::-1], whole[::-1]
+    return StockSheet(
+        offcut.key, offcut.material, *sides, quantity=1, offcut=True,
+        cut_from=CutFrom(*whole, *corner) if offcut.defects else None,
     )
 
 
-def _along_grain(offcut: Offcut) -> tuple[float, float]:
-    sides = offcut.length, offcut.width
-    return sides if offcut.grain == "length" else (sides[1], sides[0])
-
-
 def offcuts_as_lengths(offcuts: Iterable[Offcut], job: str = "") -> tuple[StockLength, ...]:
-    """The offcuts that a job may use, as boards and bars that cost nothing."""
-    return tuple(
-        StockLength(
-            o.key, o.material, _along_grain(o)[0] if o.width else o.length, quantity=1,
-            offcut=True, width=_along_grain(o)[1] if o.width else 0.0,
-        )
-        for o in offcuts
-        if o.reserved in ("", job)
+    """The offcuts that a job may use, as boards and bars that cost nothing.
+
+    A defect counts over a board's whole width; one that is damaged all along is left out.
+    """
+    found = (_as_length(o) for o in offcuts if o.reserved in ("", job))
+    return tuple(each for each in found if clear_stretches(each, 0.0))
+
+
+def _as_length(offcut: Offcut) -> StockLength:
+    length, width = offcut.length, offcut.width
+    defects = tuple((d.start, d.end) for d in offcut.defects)
+    if width and offcut.grain != "length":
+        length, width = width, length
+        defects = tuple((d.low, d.high) if d.high else (0.0, length) for d in offcut.defects)
+    return StockLength(
+        offcut.key, offcut.material, length, quantity=1, offcut=True, width=width, defects=defects
     )
 
 
@@ -192,22 +222,53 @@ def after_cutting(
                 f"offcut {key}", "key", key, "the plan takes it, but it is not at hand"
             )
     left = [offcut for offcut in offcuts if offcut.key not in used]
-    rests = [
-        (sheet.sheet.material, rest.dx, rest.dy, sheet.name)
-        for sheet in plan.sheets for rest in sheet.rests
-        if min(rest.dx, rest.dy) >= LEAST_SIDE and rest.dx * rest.dy >= LEAST_AREA
-    ]
-    rests += [
-        (bar.stock.material, bar.rest - kerf, bar.stock.width, bar.name)
+    by_key = {offcut.key: offcut for offcut in offcuts}
+    fresh = []
+    for sheet in plan.sheets:
+        origin = f"{job}, {sheet.name}"
+        fresh += _around(by_key.get(sheet.sheet.key), sheet.sheet, sheet.kerf, origin)
+        fresh += [
+            Offcut("", sheet.sheet.material, r.dx, r.dy, origin)
+            for r in sheet.rests if _large(r.dx, r.dy)
+        ]
+    fresh += [
+        Offcut("", bar.stock.material, bar.rest - kerf, bar.stock.width, f"{job}, {bar.name}")
         for bar in (lengths.bars if lengths else ()) if bar.rest - kerf >= LEAST_LENGTH
     ]
-    for material, length, width, origin in rests:
+    for each in fresh:
         number = 1
-        while f"{material} {number}" in keys:
+        while f"{each.material} {number}" in keys:
             number += 1
-        keys.add(f"{material} {number}")
-        left.append(Offcut(f"{material} {number}", material, length, width, f"{job}, {origin}"))
+        keys.add(f"{each.material} {number}")
+        left.append(replace(each, key=f"{each.material} {number}"))
     return tuple(left)
+
+
+def _around(
+    offcut: Offcut | None, sheet: StockSheet, kerf: float, origin: str
+) -> list[Offcut]:
+    """What is worth keeping around the sound part that a sheet is of a damaged offcut."""
+    whole = sheet.cut_from
+    if offcut is None or whole is None:
+        return []
+    sides, sound = (whole.length, whole.width), Area(whole.x, whole.y, sheet.length, sheet.width)
+    if offcut.grain != "length":
+        sides, sound = sides[::-1], Area(sound.y, sound.x, sound.dy, sound.dx)
+    found = []
+    for piece in around(*sides, sound, kerf):
+        defects = defects_on(piece, offcut.defects, sides[1])
+        kept = Offcut("", offcut.material, piece.dx, piece.dy, origin, "", offcut.grain, "", defects)
+        try:
+            clear = kept.sound
+        except LayoutError:
+            continue
+        if _large(clear.dx, clear.dy):
+            found.append(kept)
+    return found
+
+
+def _large(dx: float, dy: float) -> bool:
+    return min(dx, dy) >= LEAST_SIDE and dx * dy >= LEAST_AREA
 
 
 def _offcut(number: int, row: Any) -> Offcut:
@@ -230,7 +291,28 @@ def _offcut(number: int, row: Any) -> Offcut:
             shown = millimetres(value) if number_given and isfinite(value) else value
             raise LayoutError(place, name, shown, "must be a number of mm above 0")
         found[name] = float(value)
-    return Offcut(**found)
+    return Offcut(**found, defects=read_defects(place, row.get("defects", [])))
+
+
+def read_defects(subject: str, rows: Any) -> tuple[Defect, ...]:
+    """Defects from lists of 2 or 4 numbers of mm; LayoutError where they are none."""
+    if not isinstance(rows, list):
+        rows = [rows]
+    for number, row in enumerate(rows, 1):
+        if not isinstance(row, list) or len(row) not in (2, 4) or not all(
+            isinstance(v, int | float) and not isinstance(v, bool) and isfinite(v) for v in row
+        ) or not all(low < high for low, high in zip(row[::2], row[1::2], strict=True)):
+            raise LayoutError(
+                subject, f"defect {number}", row,
+                "must be [from, to] along the length, or from, to, from, to with its width, in mm, "
+                "each start first",
+            )
+    return tuple(Defect(*map(float, row)) for row in rows)
+
+
+def _defect_text(defect: Defect) -> str:
+    values = [defect.start, defect.end, *([defect.low, defect.high] if defect.high else [])]
+    return f"[{', '.join(repr(float(v)) for v in values)}]"
 
 
 def _text(value: str) -> str:

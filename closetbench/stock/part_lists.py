@@ -8,7 +8,8 @@ JSON is one object::
                 "grain": "length", "material": "ply 18"}]}
 
 A material may have a list of sheets; a sheet may have trim, quantity, cost, key and
-offcut. Boards, bars and mouldings stand under lengths in the same way, without a width, and
+offcut, an offcut defects, [from, to, from, to] along its length and its width, of which the
+largest sound rectangle is used. Boards, bars and mouldings stand under lengths in the same way, without a width, and
 may have defects, [from, to] in a list; a part of such a material has no width::
 
     {"lengths": {"oak": [{"length": 2400, "cost": 9.5, "defects": [[0, 40]]}]},
@@ -33,7 +34,8 @@ from typing import Any
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import read_length
 from closetbench.stock.length_plan import LengthNeed, StockLength
-from closetbench.stock.plan import CutPart, GrainOnSheet, StockSheet
+from closetbench.stock.plan import CutFrom, CutPart, GrainOnSheet, StockSheet
+from closetbench.stock.sound import Area, Defect, check_defects, sound_area
 
 _GRAINS = {
     "": GrainOnSheet.FREE,
@@ -45,7 +47,9 @@ _GRAINS = {
     "across": GrainOnSheet.ACROSS,
 }
 _TOP = {"name", "note", "seed", "kerf", "trim", "sheets", "lengths", "parts", "n_parts"}
-_SHEET = {"key", "length", "width", "trim", "quantity", "cost", "offcut", "thickness"}
+_SHEET = {
+    "key", "length", "width", "trim", "quantity", "cost", "offcut", "defects", "thickness",
+}
 _LENGTH = {"key", "length", "trim", "quantity", "cost", "offcut", "defects"}
 _PART = {"id", "name", "length", "width", "qty", "grain", "material", "thickness"}
 _COLUMNS = {"part": "id", "id": "id", "quantity": "qty", "qty": "qty", "count": "qty"} | {
@@ -152,19 +156,29 @@ def _stock_length(material: str, number: int, data: Any, unit: str) -> StockLeng
     _check_object(place, data, _LENGTH)
     length = _length(place, "length", data.get("length"), unit)
     offcut, quantity = _at_hand(place, data)
-    defects = data.get("defects", [])
-    if not isinstance(defects, list) or any(
-        not isinstance(d, list) or len(d) != 2 for d in defects
-    ):
-        raise LayoutError(place, "defects", _shown(defects), "must be a list of [from, to]")
+    defects = _defects(place, data, unit, 2)
     return StockLength(
         str(data.get("key", f"{material} {length:g}" + f" offcut {number}" * offcut)),
         material, length, _length(place, "trim", data.get("trim", 0.0), unit), quantity,
         _cost(place, data),
-        tuple((_length(place, "defect", a, unit), _length(place, "defect", b, unit))
-              for a, b in defects),
+        tuple((start, end) for start, end in defects),
         offcut,
     )  # fmt: skip
+
+
+def _defects(
+    place: str, data: Mapping[str, Any], unit: str, most: int
+) -> tuple[tuple[float, ...], ...]:
+    """Lists of 2 lengths, or of 2 or 4 where there may be so many."""
+    rows = data.get("defects", [])
+    if not isinstance(rows, list) or any(
+        not isinstance(d, list) or len(d) not in (2, most) for d in rows
+    ):
+        raise LayoutError(
+            place, "defects", _shown(rows),
+            "must be a list of [from, to]" + ", or [from, to, from, to]" * (most > 2),
+        )
+    return tuple(tuple(_length(place, "defect", v, unit) for v in row) for row in rows)
 
 
 def _at_hand(place: str, data: Mapping[str, Any]) -> tuple[bool, int | None]:
@@ -189,15 +203,25 @@ def _sheet(material: str, number: int, data: Any, trim: float, unit: str) -> Sto
     length = _length(place, "length", data.get("length"), unit)
     width = _length(place, "width", data.get("width"), unit)
     offcut, quantity = _at_hand(place, data)
+    defects = tuple(Defect(*row) for row in _defects(place, data, unit, 4))
+    if defects and not offcut:
+        raise LayoutError(
+            place, "defects", len(defects), "what is bought is sound; say offcut for one at hand"
+        )
+    sound = Area(0.0, 0.0, length, width)
+    if defects:
+        check_defects(place, length, width, defects)
+        sound = sound_area(place, length, width, defects)
     return StockSheet(
         str(data.get("key", f"{material} {length:g}x{width:g}" + " offcut" * offcut)),
         material,
-        length,
-        width,
+        sound.dx,
+        sound.dy,
         _length(place, "trim", data.get("trim", 0.0 if offcut else trim), unit),
         quantity,
         _cost(place, data),
         offcut,
+        CutFrom(length, width, sound.x, sound.y) if defects else None,
     )
 
 

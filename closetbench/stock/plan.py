@@ -51,11 +51,23 @@ class CutPart:
 
 
 @dataclass(frozen=True)
+class CutFrom:
+    """What a sheet is cut out of before all else: a damaged offcut ``length`` x ``width``, mm,
+    and where on it the sheet's low corner lies, along the same axes."""
+
+    length: float
+    width: float
+    x: float
+    y: float
+
+
+@dataclass(frozen=True)
 class StockSheet:
     """A sheet to be bought, or an offcut at hand.
 
     ``quantity`` None: as many as are needed. ``trim``: mm taken off each of the four
-    edges before any part is cut. ``cost`` per sheet, None where unknown.
+    edges before any part is cut. ``cost`` per sheet, None where unknown. ``cut_from``: the
+    damaged offcut that it is the sound part of.
     """
 
     key: str
@@ -66,6 +78,7 @@ class StockSheet:
     quantity: int | None = None
     cost: float | None = None
     offcut: bool = False
+    cut_from: CutFrom | None = None
 
 
 @dataclass(frozen=True)
