@@ -58,7 +58,8 @@ def sheet_purchases(
     for one in plan.sheets if plan else ():
         if one.sheet.offcut:
             material = catalogue.material(one.sheet.material)
-            length, width = one.sheet.length, one.sheet.width
+            whole = one.sheet.cut_from or one.sheet
+            length, width = whole.length, whole.width
             out.append(Purchase(
                 "offcut", material.title, f"{form.text(length)} x {form.text(width)}", 1, "piece",
                 None, material.weight(length, width), f"at hand: {one.sheet.key}", True,

@@ -12,12 +12,20 @@ from closetbench.core.panel import Panel
 from closetbench.core.parts import Part
 from closetbench.shop.buying import title_of
 from closetbench.shop.report import danger_lines, finding_lines
-from closetbench.shop.words import fit_text
+from closetbench.shop.words import fit_text, sound_words
 from closetbench.stock.advice import strip_gains
 from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import BarPlan, LengthPlan
-from closetbench.stock.plan import Cut, CutPart, CutSettings, Plan, SheetPlan, StockSheet
+from closetbench.stock.plan import (
+    Cut,
+    CutFrom,
+    CutPart,
+    CutSettings,
+    Plan,
+    SheetPlan,
+    StockSheet,
+)
 from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
 from closetbench.stock.verify import require_valid
 
@@ -91,6 +99,8 @@ def _sheet_lines(
         f"{sheet.name}  {board.title}{from_rack}, {form.text(raw.length)} x "
         f"{form.text(raw.width)}, {sheet.yield_fraction:.0%} used"
     ]
+    if raw.cut_from is not None:
+        lines += _sound_lines(raw, raw.cut_from, form)
     split = board_split(sheet, catalogue, shop)
     if split.store:
         lines.append(f"  at the store: {_saws(split.store, form)}")
@@ -116,6 +126,24 @@ def _sheet_lines(
     for finding in (f for f in split.findings if f.rule != "no-tool-for-cut"):
         lines += [f"  {text}" for text in finding_lines(finding)]
     return lines
+
+
+def _sound_lines(raw: StockSheet, whole: CutFrom, form: LengthFormat) -> list[str]:
+    """The cuts that free the sound part of a damaged offcut, its ends first, as ``stock.sound.around``
+    reckons; none where it reaches to the edge."""
+    places = [
+        f"{cut} at {form.text(at)}"
+        for cut, low, high, full in (
+            ("crosscut", whole.x, whole.x + raw.length, whole.length),
+            ("rip", whole.y, whole.y + raw.width, whole.width),
+        )
+        for at, there in ((low, low > 0), (high, high < full)) if there
+    ]
+    return [
+        f"  {sound_words(whole, form)}",
+        f"  cut it out first, the saw on the damaged side: {', '.join(places)}, from the corner "
+        "that the defects are measured from; the sizes below are of the sound part",
+    ]
 
 
 def _saws(cuts: Sequence[ToolCut], form: LengthFormat) -> str:
@@ -167,8 +195,12 @@ def _bar_lines(
         f"  {bar.name}  {title_of(stock.material, catalogue)}{at_hand}, "
         f"{form.text(stock.length)}{wide}{trim}"
     ]
+    if stock.defects:
+        lines.append("         keep clear of what is damaged, "
+                     + ", ".join(f"{form.text(a)} to {form.text(b)}" for a, b in stock.defects)
+                     + ": all from the same end")
     for number, cut in enumerate(bar.cuts, 1):
-        notes = []
+        notes = [f"from {form.text(cut.start)} on"] if stock.defects else []
         panel = panels.get(cut.part)
         if panel is not None and stock.width - panel.cut_width > RIP_AWAY:
             notes.append(f"rip to {form.text(panel.cut_width)}")

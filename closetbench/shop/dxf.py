@@ -19,6 +19,7 @@ from closetbench.core.panel import Point
 from closetbench.core.parts import Part
 from closetbench.shop.lay import LaidPart, Side, Trace, lay, lay_sheet
 from closetbench.shop.optional import require
+from closetbench.shop.words import sound_words
 from closetbench.stock.atomic import make_folder, write_bytes_atomically
 from closetbench.stock.plan import Plan, SheetPlan
 from closetbench.stock.verify import require_sawable
@@ -189,6 +190,8 @@ class _Drawing:
         title = f"{sheet.name}, {stock.material}, {size}"
         if stock.offcut:
             title += f", offcut {stock.key}"
+        if stock.cut_from is not None:
+            title += f", {sound_words(stock.cut_from, self.form)}"
         height = min(1.5 * TALLEST_TEXT, (stock.length + GAP / 2) / (len(title) * _LETTER))
         self.text("SHEET_NAME", title, (dx, stock.width + 1.2 * height), height, 0.0, "LEFT")
         for rest in sheet.rests:

@@ -14,7 +14,7 @@ from closetbench.core.parts import Part
 from closetbench.shop.colours import BAND, role_colour, shaded
 from closetbench.shop.lay import LaidPart, Side, lay_sheet
 from closetbench.shop.page import FAINT, INK, LINE, Page, check_ending, fitting_size, text_width
-from closetbench.shop.words import fit_text
+from closetbench.shop.words import fit_text, sound_words
 from closetbench.stock.plan import Plan, SheetPlan
 from closetbench.stock.verify import require_sawable
 
@@ -114,6 +114,8 @@ class SheetDrawing:
                 f"{self.sheet.yield_fraction:.0%} used"]
         if stock.offcut:
             bits.insert(1, f"offcut {stock.key}")
+        if stock.cut_from is not None:
+            bits.append(sound_words(stock.cut_from, self.form))
         self.page.text((self.left, self.top - 0.1), self.sheet.name, 11.0, align="left", bold=True)
         x = self.left + text_width(self.sheet.name, 11.0, bold=True) + 0.15
         room = stock.length * self.scale - (x - self.left)

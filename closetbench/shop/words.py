@@ -24,6 +24,7 @@ from closetbench.core.panel import (
     Section,
     Taper,
 )
+from closetbench.stock.plan import CutFrom
 
 _Cut = TypeVar("_Cut", RimHole, Pocket)
 
@@ -32,6 +33,14 @@ def fit_text(mm: float, form: LengthFormat) -> str:
     """A size that decides a fit: ``18.2 mm``, or ``18.2 mm (0.717")`` beside inches."""
     text = f"{mm:.2f}".rstrip("0").rstrip(".") + " mm"
     return f'{text} ({mm / float(INCH):.3f}")' if form.unit == "in" else text
+
+
+def sound_words(whole: CutFrom, form: LengthFormat) -> str:
+    """What a sheet is of a damaged offcut: ``sound part of 1000 mm x 400 mm, …``."""
+    return (
+        f"sound part of {form.text(whole.length)} x {form.text(whole.width)}, its corner at "
+        f"{form.text(whole.x)} and {form.text(whole.y)}"
+    )
 
 
 def groove_words(groove: Groove, form: LengthFormat) -> str:

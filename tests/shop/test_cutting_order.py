@@ -13,8 +13,10 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.resources import load_catalogue
 from closetbench.shop.cutting_order import cutting_order_lines, write_cutting_order
 from closetbench.stock.length_plan import BarPlan, LengthCut, LengthPlan, StockLength
+from closetbench.stock.offcuts import Offcut, offcuts_as_stock
 from closetbench.stock.plan import CutPart, CutSettings, StockSheet
 from closetbench.stock.sheets import plan_sheets
+from closetbench.stock.sound import Defect
 
 SETTINGS = CutSettings(kerf=3.2, seconds=0.02, tidy=0.0)
 STOCK = (StockSheet("ply18", "ply18", 2440.0, 1220.0, 0.0, None, 60.0),)
@@ -98,3 +100,34 @@ def test_lengths_that_overlap_are_not_written():
     with pytest.raises(LayoutError, match="closer than the kerf"):
         cutting_order_lines(
             plan, [], STOCK, SETTINGS, load_catalogue(), MILLIMETRES, lengths=LengthPlan((bar,)))
+
+
+def test_the_sound_part_of_a_damaged_offcut_is_cut_out_first():
+    bad = Offcut("shed 1", "ply18", 1000.0, 400.0, defects=(Defect(0.0, 120.0, 300.0, 400.0),))
+    stock = offcuts_as_stock([bad])
+    parts = [CutPart("A: shelf", 800.0, 390.0, "ply18")]
+    plan = plan_sheets(parts, stock, SETTINGS)
+    text = "\n".join(
+        cutting_order_lines(plan, parts, stock, SETTINGS, load_catalogue(), MILLIMETRES))
+    assert "offcut shed 1, 880 mm x 400 mm" in text
+    assert "sound part of 1000 mm x 400 mm, its corner at 120 mm and 0 mm" in text
+    assert "the saw on the damaged side: crosscut at 120 mm, from the corner" in text
+    middle = Offcut("shed 2", "ply18", 1000.0, 400.0, defects=(
+        Defect(0.0, 100.0), Defect(900.0, 1000.0), Defect(0.0, 1000.0, 0.0, 20.0),
+        Defect(0.0, 1000.0, 380.0, 400.0)))
+    stock = offcuts_as_stock([middle])
+    parts = [CutPart("A: shelf", 700.0, 300.0, "ply18")]
+    plan = plan_sheets(parts, stock, SETTINGS)
+    text = "\n".join(
+        cutting_order_lines(plan, parts, stock, SETTINGS, load_catalogue(), MILLIMETRES))
+    assert "crosscut at 100 mm, crosscut at 900 mm, rip at 20 mm, rip at 380 mm," in text
+
+
+def test_damaged_lengths_say_where_each_piece_begins():
+    stock = StockLength("t", "steel_27", 1500.0, defects=((600.0, 640.0),), offcut=True)
+    bar = BarPlan("L1", stock, (LengthCut("b", 0.0, 590.0), LengthCut("a", 640.0, 1490.0)))
+    text = "\n".join(cutting_order_lines(
+        plan_sheets([], STOCK, SETTINGS), [], STOCK, SETTINGS, load_catalogue(), MILLIMETRES,
+        lengths=LengthPlan((bar,), {"steel_27": True})))
+    assert "keep clear of what is damaged, 600 mm to 640 mm: all from the same end" in text
+    assert re.search(r"crosscut 850 mm +a +from 640 mm on", text)
