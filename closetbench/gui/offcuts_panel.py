@@ -8,10 +8,10 @@ from pathlib import Path
 from typing import Any
 
 from closetbench.core.errors import ClosetError
-from closetbench.core.lengths import read_length
 from closetbench.gui import choices, units
 from closetbench.gui.files import home_folder
 from closetbench.gui.form import ErrorLabel, Form
+from closetbench.gui.offcut_defects import DefectsForm, length_in
 from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
@@ -36,7 +36,8 @@ class OffcutsPanel(TaskPanel):
 
     def build(self) -> None:
         self._shown: tuple[Offcut, ...] | None = None
-        self.form = [self._list(), self._jobs()]
+        self.defects = DefectsForm(self._put_one)
+        self.form = [self._list(), self.defects, self._jobs()]
 
     def _list(self) -> Form:
         form = Form(_tr("Offcuts at hand"), "offcuts")
@@ -46,13 +47,14 @@ class OffcutsPanel(TaskPanel):
             "width it is a length of a bar."))
         self.table = QtWidgets.QTableWidget(0, 8)
         self.table.setObjectName("offcuts")
-        self.table.setMinimumHeight(220)
+        self.table.setMinimumHeight(160)
         self.table.setHorizontalHeaderLabels([
             _tr("name"), _tr("material"), _tr("length"), _tr("width"), _tr("grain along"),
             _tr("place"), _tr("left by"), _tr("kept for"),
         ])
         self.table.setSelectionBehavior(QtWidgets.QAbstractItemView.SelectRows)
         self.table.itemChanged.connect(self._edited)
+        self.table.itemSelectionChanged.connect(self._follow)
         form.whole(self.table)
         self.trouble = ErrorLabel("offcuts")
         form.whole(self.trouble)
@@ -127,6 +129,7 @@ class OffcutsPanel(TaskPanel):
         self.table.resizeColumnsToContents()
         self.table.setColumnWidth(1, 150)
         self.table.blockSignals(False)
+        self._follow()
 
     def _combo(self, row: int, column: int, offered: choices.Choices, value: str) -> None:
         combo = QtWidgets.QComboBox()
@@ -152,29 +155,37 @@ class OffcutsPanel(TaskPanel):
             return item.text().strip() if item is not None else ""
 
         name = f"{_tr('offcut')} {text(0) or row + 1}"
-        unit = units.current_format().unit
         old = self._shown[row] if self._shown is not None and row < len(self._shown) else None
-        sizes = []
-        for column, prop, stored in (
-            (2, "length", old.length if old else 0.0), (3, "width", old.width if old else 0.0),
-        ):
-            typed = text(column)
-            if old is not None and typed == (units.typed(stored) if stored else ""):
-                sizes.append(stored)  # shown, not edited: nothing is rounded by that
-            elif typed or column == 2:
-                sizes.append(read_length(typed, unit, subject=name, prop=prop))
-            else:
-                sizes.append(0.0)
+        width = text(3)
         return Offcut(
-            text(0), self.table.cellWidget(row, 1).currentData(), sizes[0], sizes[1], text(6),
-            text(7), self.table.cellWidget(row, 4).currentData(), text(5),
+            text(0), self.table.cellWidget(row, 1).currentData(),
+            length_in(text(2), old.length if old else None, name, "length"),
+            length_in(width, old.width if old else None, name, "width") if width else 0.0,
+            text(6), text(7), self.table.cellWidget(row, 4).currentData(), text(5),
+            old.defects if old else (),
         )
 
     def _put(self, offcuts: Sequence[Offcut]) -> None:
         put_offcuts(self.obj, offcuts)
         self.trouble.say("")
         self._shown = offcuts_of(self.obj)
+        self._follow()
         self.preview_soon()
+
+    # -- what is damaged
+
+    def _line(self) -> int | None:
+        """The line that is chosen, or the only one."""
+        rows = self._chosen() or ({0} if self.table.rowCount() == 1 else set())
+        return min(rows) if len(rows) == 1 else None
+
+    def _follow(self) -> None:
+        line, shown = self._line(), self._shown or ()
+        self.defects.follow(shown[line] if line is not None and line < len(shown) else None)
+
+    def _put_one(self, offcut: Offcut) -> None:
+        line = self._line()
+        self._put([offcut if i == line else o for i, o in enumerate(offcuts_of(self.obj))])
 
     # -- what the buttons do
 
@@ -264,6 +275,7 @@ class OffcutsPanel(TaskPanel):
 
     def finish(self) -> None:
         """What the table says and cannot be kept must not be lost without a word."""
-        for row in range(self.table.rowCount()):
-            self._row(row)
         put_offcuts(self.obj, [self._row(row) for row in range(self.table.rowCount())])
+        line = self._line()
+        if line is not None:
+            self._put_one(replace(offcuts_of(self.obj)[line], defects=self.defects.defects()))

@@ -96,6 +96,10 @@ class SheetView(QtWidgets.QWidget):
         )
         if sheet.sheet.offcut:
             text += translate(CONTEXT, ", offcut at hand: {}").format(sheet.sheet.key)
+        whole = sheet.sheet.cut_from
+        if whole is not None:
+            text += translate(CONTEXT, ", sound part of {} x {}, its corner at {} and {}").format(
+                *map(units.shown, (whole.length, whole.width, whole.x, whole.y)))
         self.caption.setText(text)
         for button in (self.back, self.forward):
             button.setEnabled(len(sheets) > 1)

@@ -129,8 +129,8 @@ def _sheet_lines(
 
 
 def _sound_lines(raw: StockSheet, whole: CutFrom, form: LengthFormat) -> list[str]:
-    """The cuts that free the sound part of a damaged offcut, its ends first, as ``stock.sound.around``
-    reckons; none where it reaches to the edge."""
+    """The cuts that free the sound part of a damaged offcut, its ends first, as
+    ``stock.sound.around`` reckons; none where it reaches to the edge."""
     places = [
         f"{cut} at {form.text(at)}"
         for cut, low, high, full in (

@@ -256,8 +256,10 @@ def _around(
         sides, sound = sides[::-1], Area(sound.y, sound.x, sound.dy, sound.dx)
     found = []
     for piece in around(*sides, sound, kerf):
-        defects = defects_on(piece, offcut.defects, sides[1])
-        kept = Offcut("", offcut.material, piece.dx, piece.dy, origin, "", offcut.grain, "", defects)
+        kept = Offcut(
+            "", offcut.material, piece.dx, piece.dy, origin, grain=offcut.grain,
+            defects=defects_on(piece, offcut.defects, sides[1]),
+        )
         try:
             clear = kept.sound
         except LayoutError:

@@ -9,8 +9,9 @@ JSON is one object::
 
 A material may have a list of sheets; a sheet may have trim, quantity, cost, key and
 offcut, an offcut defects, [from, to, from, to] along its length and its width, of which the
-largest sound rectangle is used. Boards, bars and mouldings stand under lengths in the same way, without a width, and
-may have defects, [from, to] in a list; a part of such a material has no width::
+largest sound rectangle is used. Boards, bars and mouldings stand under lengths in the same way,
+without a width, and may have defects, [from, to] in a list; a part of such a material has no
+width::
 
     {"lengths": {"oak": [{"length": 2400, "cost": 9.5, "defects": [[0, 40]]}]},
      "parts": [{"id": "rail", "length": 912, "qty": 4, "material": "oak"}]}
@@ -176,7 +177,8 @@ def _defects(
     ):
         raise LayoutError(
             place, "defects", _shown(rows),
-            "must be a list of [from, to]" + ", or [from, to, from, to]" * (most > 2),
+            "must be a list of [from, to]" if most == 2
+            else "must be a list of [from, to], or [from, to, from, to]",
         )
     return tuple(tuple(_length(place, "defect", v, unit) for v in row) for row in rows)
 

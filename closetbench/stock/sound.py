@@ -52,15 +52,15 @@ def check_defects(subject: str, length: float, width: float, defects: Sequence[D
         )
     for number, defect in enumerate(defects, 1):
         prop = f"defect {number}"
-        whole = (("length", defect.start, defect.end, length),)
+        sides = [("length", defect.start, defect.end, length)]
         if defect.low or defect.high:
             if not width:
                 raise LayoutError(
-                    subject, prop, f"{millimetres(defect.low)} to {millimetres(defect.high)} across",
+                    subject, prop, f"{defect.low:g} to {defect.high:g} mm across",
                     "a length of a bar has no width: give where it starts and ends",
                 )
-            whole += (("width", defect.low, defect.high, width),)
-        for side, low, high, full in whole:
+            sides.append(("width", defect.low, defect.high, width))
+        for side, low, high, full in sides:
             if not (isfinite(low) and isfinite(high) and 0 <= low < high <= full):
                 raise LayoutError(
                     subject, prop, f"{low:g} to {high:g} mm along its {side}",

@@ -1455,6 +1455,10 @@
    <translation>, vorhandenes Reststück: {}</translation>
   </message>
   <message>
+   <source>, sound part of {} x {}, its corner at {} and {}</source>
+   <translation>, heiler Teil von {} x {}, seine Ecke bei {} und {}</translation>
+  </message>
+  <message>
    <source>, turned {}°</source>
    <translation>, um {}° gedreht</translation>
   </message>
@@ -1577,6 +1581,10 @@
   <message>
    <source>Add a bay</source>
    <translation>Feld hinzufügen</translation>
+  </message>
+  <message>
+   <source>Add a place</source>
+   <translation>Stelle hinzufügen</translation>
   </message>
   <message>
    <source>Add a reading</source>
@@ -1867,6 +1875,10 @@
    <translation>Wählen</translation>
   </message>
   <message>
+   <source>Choose a line above to list what is damaged on it.</source>
+   <translation>Oben eine Zeile wählen, um aufzulisten, was daran beschädigt ist.</translation>
+  </message>
+  <message>
    <source>Circular saw on a straightedge at home</source>
    <translation>Handkreissäge an der Führungsschiene vorhanden</translation>
   </message>
@@ -2037,6 +2049,10 @@
   <message>
    <source>Cuts: {} wide, {} deep</source>
    <translation>Schnitte: {} breit, {} tief</translation>
+  </message>
+  <message>
+   <source>Damaged places</source>
+   <translation>Beschädigte Stellen</translation>
   </message>
   <message>
    <source>Dangers: {}</source>
@@ -3243,6 +3259,10 @@
    <translation>Nichts gefunden</translation>
   </message>
   <message>
+   <source>Nothing is damaged.</source>
+   <translation>Nichts ist beschädigt.</translation>
+  </message>
+  <message>
    <source>Nothing of this kind was found.</source>
    <translation>Nichts dieser Art wurde gefunden.</translation>
   </message>
@@ -3625,6 +3645,10 @@
   <message>
    <source>Remove</source>
    <translation>Entfernen</translation>
+  </message>
+  <message>
+   <source>Remove the place</source>
+   <translation>Stelle entfernen</translation>
   </message>
   <message>
    <source>Remove this bay</source>
@@ -4137,6 +4161,14 @@
   <message>
    <source>The place and the people</source>
    <translation>Der Ort und die Menschen</translation>
+  </message>
+  <message>
+   <source>The plan cuts around it.</source>
+   <translation>Der Plan schneidet darum herum.</translation>
+  </message>
+  <message>
+   <source>The plan uses the largest sound rectangle, {} x {}, from {} and {} on; it is cut out first.</source>
+   <translation>Der Plan nutzt das größte heile Rechteck, {} x {}, ab {} und {}; es wird zuerst herausgeschnitten.</translation>
   </message>
   <message>
    <source>The readings agree with each other.</source>
@@ -4959,6 +4991,10 @@
    <translation>cutting.txt; cutting/, {} Bilder</translation>
   </message>
   <message>
+   <source>damaged place {}</source>
+   <translation>beschädigte Stelle {}</translation>
+  </message>
+  <message>
    <source>danger</source>
    <translation>Gefahr</translation>
   </message>
@@ -5361,6 +5397,10 @@
   <message>
    <source>length</source>
    <translation>Länge</translation>
+  </message>
+  <message>
+   <source>length from</source>
+   <translation>Länge von</translation>
   </message>
   <message>
    <source>let in under the back</source>
@@ -6163,6 +6203,10 @@
    <translation>zuerst die Breite</translation>
   </message>
   <message>
+   <source>width from</source>
+   <translation>Breite von</translation>
+  </message>
+  <message>
    <source>width of the opening</source>
    <translation>Breite der Öffnung</translation>
   </message>
@@ -6283,6 +6327,14 @@
   <message>
    <source>{}: 1 sheet, yield {:.0%} ({})</source>
    <translation>{}: 1 Platte, Ausbeute {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: measured from the corner with the dot.</source>
+   <translation>{}: gemessen von der Ecke mit dem Punkt.</translation>
+  </message>
+  <message>
+   <source>{}: measured from the end with the dot.</source>
+   <translation>{}: gemessen vom Ende mit dem Punkt.</translation>
   </message>
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
@@ -7886,6 +7938,10 @@
    <translation>ein Stoß zwischen zwei seiner Stücke liegt über keiner Stütze: eine Leiste daruntersetzen oder ihn anders teilen</translation>
   </message>
   <message>
+   <source>a length of a bar has no width: give where it starts and ends</source>
+   <translation>ein Stück einer Stange hat keine Breite: angeben, wo es beginnt und endet</translation>
+  </message>
+  <message>
    <source>a lighter or narrower leaf, hinges further apart, or longer screws into a doubled side; screws in a board near its edge need pilot holes</source>
    <translation>ein leichterer oder schmalerer Flügel, Scharniere weiter auseinander oder längere Schrauben in eine gedoppelte Seite; Schrauben nahe der Plattenkante brauchen Vorbohrungen</translation>
   </message>
@@ -8084,6 +8140,10 @@
   <message>
    <source>at most {0} without one</source>
    <translation>höchstens {0} ohne eine</translation>
+  </message>
+  <message>
+   <source>at most {0}; measure what is sound and list that</source>
+   <translation>höchstens {0}; messen, was heil ist, und das auflisten</translation>
   </message>
   <message>
    <source>at the free end</source>
@@ -8580,8 +8640,16 @@
    <translation>Mangel</translation>
   </message>
   <message>
+   <source>defect {0}</source>
+   <translation>Fehlstelle {0}</translation>
+  </message>
+  <message>
    <source>defects</source>
    <translation>Mängel</translation>
+  </message>
+  <message>
+   <source>defects = [{0}]</source>
+   <translation>defects = [{0}]</translation>
   </message>
   <message>
    <source>depth</source>
@@ -9668,6 +9736,10 @@
    <translation>Mindeststeg als Bruchteil der Dicke</translation>
   </message>
   <message>
+   <source>leave nothing sound; take it out of the list</source>
+   <translation>lassen nichts Heiles übrig; aus der Liste nehmen</translation>
+  </message>
+  <message>
    <source>leaves a wide gap in its bay: let the bay follow it, or cover the gap with strips</source>
    <translation>lässt einen breiten Spalt im Feld: das Feld nach ihm richten oder den Spalt mit Streifen abdecken</translation>
   </message>
@@ -10136,6 +10208,10 @@
    <translation>muss MATERIAL=LENGTHxWIDTH[@COST] sein</translation>
   </message>
   <message>
+   <source>must be [from, to] along the length, or from, to, from, to with its width, in mm, each start first</source>
+   <translation>muss [von, bis] entlang der Länge sein, oder von, bis, von, bis mit der Breite, in mm, jeweils der Anfang zuerst</translation>
+  </message>
+  <message>
    <source>must be a finite decimal such as 0.5 or 0.01</source>
    <translation>muss eine endliche Dezimalzahl wie 0.5 oder 0.01 sein</translation>
   </message>
@@ -10158,6 +10234,10 @@
   <message>
    <source>must be a list of [from, to]</source>
    <translation>muss eine Liste von [from, to] sein</translation>
+  </message>
+  <message>
+   <source>must be a list of [from, to], or [from, to, from, to]</source>
+   <translation>muss eine Liste von [von, bis] oder [von, bis, von, bis] sein</translation>
   </message>
   <message>
    <source>must be a list of lengths</source>
@@ -10574,6 +10654,10 @@
   <message>
    <source>must lie within 0 and {0} mm</source>
    <translation>muss innerhalb von 0 und {0} mm liegen</translation>
+  </message>
+  <message>
+   <source>must lie within 0 to {0}, its start first</source>
+   <translation>muss innerhalb von 0 bis {0} liegen, der Anfang zuerst</translation>
   </message>
   <message>
    <source>must lie within 300 mm either way; enter the offset, not the distance</source>
@@ -12312,6 +12396,10 @@
    <translation>Gewichte</translation>
   </message>
   <message>
+   <source>what is bought is sound; say offcut for one at hand</source>
+   <translation>was gekauft wird, ist heil; bei einem vorhandenen Stück offcut angeben</translation>
+  </message>
+  <message>
    <source>what its anti-tip anchors hold is for their maker to say, and needs a stud or masonry behind</source>
    <translation>was seine Kippsicherungen halten, muss ihr Hersteller sagen, und sie brauchen einen Ständer oder Mauerwerk dahinter</translation>
   </message>
@@ -12800,8 +12888,16 @@
    <translation>{0} bis {1} mm</translation>
   </message>
   <message>
+   <source>{0} to {1} mm across</source>
+   <translation>{0} bis {1} mm quer</translation>
+  </message>
+  <message>
    <source>{0} to {1} mm across, up to {2} mm high</source>
    <translation>{0} bis {1} mm quer, bis {2} mm hoch</translation>
+  </message>
+  <message>
+   <source>{0} to {1} mm along its {2}</source>
+   <translation>{0} bis {1} mm entlang: {2}</translation>
   </message>
   <message>
    <source>{0} to {1}, by the density of its boards</source>

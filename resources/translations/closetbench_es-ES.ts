@@ -1455,6 +1455,10 @@
    <translation>, retal disponible: {}</translation>
   </message>
   <message>
+   <source>, sound part of {} x {}, its corner at {} and {}</source>
+   <translation>, parte sana de {} x {}, su esquina en {} y {}</translation>
+  </message>
+  <message>
    <source>, turned {}°</source>
    <translation>, girado {}°</translation>
   </message>
@@ -1577,6 +1581,10 @@
   <message>
    <source>Add a bay</source>
    <translation>Añadir un hueco</translation>
+  </message>
+  <message>
+   <source>Add a place</source>
+   <translation>Añadir un lugar</translation>
   </message>
   <message>
    <source>Add a reading</source>
@@ -1867,6 +1875,10 @@
    <translation>Elegir</translation>
   </message>
   <message>
+   <source>Choose a line above to list what is damaged on it.</source>
+   <translation>Elegir arriba una línea para indicar lo que está dañado en ella.</translation>
+  </message>
+  <message>
    <source>Circular saw on a straightedge at home</source>
    <translation>Sierra circular con regla guía en casa</translation>
   </message>
@@ -2037,6 +2049,10 @@
   <message>
    <source>Cuts: {} wide, {} deep</source>
    <translation>Cortes: {} de ancho, {} de profundidad</translation>
+  </message>
+  <message>
+   <source>Damaged places</source>
+   <translation>Lugares dañados</translation>
   </message>
   <message>
    <source>Dangers: {}</source>
@@ -3243,6 +3259,10 @@
    <translation>No se encontró nada</translation>
   </message>
   <message>
+   <source>Nothing is damaged.</source>
+   <translation>No hay nada dañado.</translation>
+  </message>
+  <message>
    <source>Nothing of this kind was found.</source>
    <translation>No se encontró nada de este tipo.</translation>
   </message>
@@ -3625,6 +3645,10 @@
   <message>
    <source>Remove</source>
    <translation>Quitar</translation>
+  </message>
+  <message>
+   <source>Remove the place</source>
+   <translation>Quitar el lugar</translation>
   </message>
   <message>
    <source>Remove this bay</source>
@@ -4137,6 +4161,14 @@
   <message>
    <source>The place and the people</source>
    <translation>El lugar y las personas</translation>
+  </message>
+  <message>
+   <source>The plan cuts around it.</source>
+   <translation>El plan corta alrededor.</translation>
+  </message>
+  <message>
+   <source>The plan uses the largest sound rectangle, {} x {}, from {} and {} on; it is cut out first.</source>
+   <translation>El plan usa el mayor rectángulo sano, {} x {}, a partir de {} y {}; se corta primero.</translation>
   </message>
   <message>
    <source>The readings agree with each other.</source>
@@ -4959,6 +4991,10 @@
    <translation>cutting.txt; cutting/, {} imágenes</translation>
   </message>
   <message>
+   <source>damaged place {}</source>
+   <translation>lugar dañado {}</translation>
+  </message>
+  <message>
    <source>danger</source>
    <translation>peligro</translation>
   </message>
@@ -5361,6 +5397,10 @@
   <message>
    <source>length</source>
    <translation>largo</translation>
+  </message>
+  <message>
+   <source>length from</source>
+   <translation>largo desde</translation>
   </message>
   <message>
    <source>let in under the back</source>
@@ -6163,6 +6203,10 @@
    <translation>primero el ancho</translation>
   </message>
   <message>
+   <source>width from</source>
+   <translation>ancho desde</translation>
+  </message>
+  <message>
    <source>width of the opening</source>
    <translation>ancho del hueco de entrada</translation>
   </message>
@@ -6283,6 +6327,14 @@
   <message>
    <source>{}: 1 sheet, yield {:.0%} ({})</source>
    <translation>{}: 1 tablero, rendimiento {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: measured from the corner with the dot.</source>
+   <translation>{}: medido desde la esquina con el punto.</translation>
+  </message>
+  <message>
+   <source>{}: measured from the end with the dot.</source>
+   <translation>{}: medido desde el extremo con el punto.</translation>
   </message>
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
@@ -7886,6 +7938,10 @@
    <translation>una junta entre dos de sus trozos no cae sobre ningún apoyo vertical: poner un listón debajo, o hacerla en otros trozos</translation>
   </message>
   <message>
+   <source>a length of a bar has no width: give where it starts and ends</source>
+   <translation>un trozo de barra no tiene ancho: indicar dónde empieza y termina</translation>
+  </message>
+  <message>
    <source>a lighter or narrower leaf, hinges further apart, or longer screws into a doubled side; screws in a board near its edge need pilot holes</source>
    <translation>una hoja más ligera o estrecha, bisagras más separadas, o tornillos más largos en un lateral doblado; los tornillos cerca del borde de una tabla necesitan pretaladro</translation>
   </message>
@@ -8084,6 +8140,10 @@
   <message>
    <source>at most {0} without one</source>
    <translation>como máximo {0} sin él</translation>
+  </message>
+  <message>
+   <source>at most {0}; measure what is sound and list that</source>
+   <translation>como máximo {0}; medir lo que está sano y anotarlo</translation>
   </message>
   <message>
    <source>at the free end</source>
@@ -8580,8 +8640,16 @@
    <translation>defecto</translation>
   </message>
   <message>
+   <source>defect {0}</source>
+   <translation>defecto {0}</translation>
+  </message>
+  <message>
    <source>defects</source>
    <translation>defectos</translation>
+  </message>
+  <message>
+   <source>defects = [{0}]</source>
+   <translation>defects = [{0}]</translation>
   </message>
   <message>
    <source>depth</source>
@@ -9668,6 +9736,10 @@
    <translation>alma mínima como fracción del grueso</translation>
   </message>
   <message>
+   <source>leave nothing sound; take it out of the list</source>
+   <translation>no dejan nada sano; quitarlo de la lista</translation>
+  </message>
+  <message>
    <source>leaves a wide gap in its bay: let the bay follow it, or cover the gap with strips</source>
    <translation>deja una holgura ancha en su hueco: hacer que el hueco lo siga, o tapar la holgura con tiras</translation>
   </message>
@@ -10136,6 +10208,10 @@
    <translation>debe ser MATERIAL=LENGTHxWIDTH[@COST]</translation>
   </message>
   <message>
+   <source>must be [from, to] along the length, or from, to, from, to with its width, in mm, each start first</source>
+   <translation>debe ser [de, a] a lo largo, o de, a, de, a con el ancho, en mm, cada inicio primero</translation>
+  </message>
+  <message>
    <source>must be a finite decimal such as 0.5 or 0.01</source>
    <translation>debe ser un decimal finito como 0.5 o 0.01</translation>
   </message>
@@ -10158,6 +10234,10 @@
   <message>
    <source>must be a list of [from, to]</source>
    <translation>debe ser una lista de [from, to]</translation>
+  </message>
+  <message>
+   <source>must be a list of [from, to], or [from, to, from, to]</source>
+   <translation>debe ser una lista de [de, a] o [de, a, de, a]</translation>
   </message>
   <message>
    <source>must be a list of lengths</source>
@@ -10574,6 +10654,10 @@
   <message>
    <source>must lie within 0 and {0} mm</source>
    <translation>debe estar entre 0 y {0} mm</translation>
+  </message>
+  <message>
+   <source>must lie within 0 to {0}, its start first</source>
+   <translation>debe estar entre 0 y {0}, el inicio primero</translation>
   </message>
   <message>
    <source>must lie within 300 mm either way; enter the offset, not the distance</source>
@@ -12312,6 +12396,10 @@
    <translation>pesos</translation>
   </message>
   <message>
+   <source>what is bought is sound; say offcut for one at hand</source>
+   <translation>lo que se compra está sano; indicar offcut para una pieza disponible</translation>
+  </message>
+  <message>
    <source>what its anti-tip anchors hold is for their maker to say, and needs a stud or masonry behind</source>
    <translation>lo que aguantan sus anclajes antivuelco debe decirlo su fabricante, y requiere un montante o fábrica detrás</translation>
   </message>
@@ -12800,8 +12888,16 @@
    <translation>{0} a {1} mm</translation>
   </message>
   <message>
+   <source>{0} to {1} mm across</source>
+   <translation>{0} a {1} mm a lo ancho</translation>
+  </message>
+  <message>
    <source>{0} to {1} mm across, up to {2} mm high</source>
    <translation>{0} a {1} mm de ancho, hasta {2} mm de altura</translation>
+  </message>
+  <message>
+   <source>{0} to {1} mm along its {2}</source>
+   <translation>{0} a {1} mm a lo largo: {2}</translation>
   </message>
   <message>
    <source>{0} to {1}, by the density of its boards</source>

@@ -1455,6 +1455,10 @@
    <translation>, chute disponible : {}</translation>
   </message>
   <message>
+   <source>, sound part of {} x {}, its corner at {} and {}</source>
+   <translation>, partie saine de {} x {}, son coin à {} et {}</translation>
+  </message>
+  <message>
    <source>, turned {}°</source>
    <translation>, tourné de {}°</translation>
   </message>
@@ -1577,6 +1581,10 @@
   <message>
    <source>Add a bay</source>
    <translation>Ajouter une travée</translation>
+  </message>
+  <message>
+   <source>Add a place</source>
+   <translation>Ajouter un endroit</translation>
   </message>
   <message>
    <source>Add a reading</source>
@@ -1867,6 +1875,10 @@
    <translation>Choisir</translation>
   </message>
   <message>
+   <source>Choose a line above to list what is damaged on it.</source>
+   <translation>Choisir une ligne ci-dessus pour indiquer ce qui y est abîmé.</translation>
+  </message>
+  <message>
    <source>Circular saw on a straightedge at home</source>
    <translation>Scie circulaire sur règle à la maison</translation>
   </message>
@@ -2037,6 +2049,10 @@
   <message>
    <source>Cuts: {} wide, {} deep</source>
    <translation>Entailles : {} de large, {} de profondeur</translation>
+  </message>
+  <message>
+   <source>Damaged places</source>
+   <translation>Endroits abîmés</translation>
   </message>
   <message>
    <source>Dangers: {}</source>
@@ -3243,6 +3259,10 @@
    <translation>Rien trouvé</translation>
   </message>
   <message>
+   <source>Nothing is damaged.</source>
+   <translation>Rien n'est abîmé.</translation>
+  </message>
+  <message>
    <source>Nothing of this kind was found.</source>
    <translation>Rien de ce genre n'a été trouvé.</translation>
   </message>
@@ -3625,6 +3645,10 @@
   <message>
    <source>Remove</source>
    <translation>Enlever</translation>
+  </message>
+  <message>
+   <source>Remove the place</source>
+   <translation>Enlever l'endroit</translation>
   </message>
   <message>
    <source>Remove this bay</source>
@@ -4137,6 +4161,14 @@
   <message>
    <source>The place and the people</source>
    <translation>Le lieu et les personnes</translation>
+  </message>
+  <message>
+   <source>The plan cuts around it.</source>
+   <translation>Le plan coupe autour.</translation>
+  </message>
+  <message>
+   <source>The plan uses the largest sound rectangle, {} x {}, from {} and {} on; it is cut out first.</source>
+   <translation>Le plan utilise le plus grand rectangle sain, {} x {}, à partir de {} et {} ; il est découpé d'abord.</translation>
   </message>
   <message>
    <source>The readings agree with each other.</source>
@@ -4959,6 +4991,10 @@
    <translation>cutting.txt ; cutting/, {} images</translation>
   </message>
   <message>
+   <source>damaged place {}</source>
+   <translation>endroit abîmé {}</translation>
+  </message>
+  <message>
    <source>danger</source>
    <translation>danger</translation>
   </message>
@@ -5361,6 +5397,10 @@
   <message>
    <source>length</source>
    <translation>longueur</translation>
+  </message>
+  <message>
+   <source>length from</source>
+   <translation>longueur de</translation>
   </message>
   <message>
    <source>let in under the back</source>
@@ -6163,6 +6203,10 @@
    <translation>largeur d'abord</translation>
   </message>
   <message>
+   <source>width from</source>
+   <translation>largeur de</translation>
+  </message>
+  <message>
    <source>width of the opening</source>
    <translation>largeur de l'ouverture</translation>
   </message>
@@ -6283,6 +6327,14 @@
   <message>
    <source>{}: 1 sheet, yield {:.0%} ({})</source>
    <translation>{} : 1 panneau brut, rendement {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: measured from the corner with the dot.</source>
+   <translation>{} : mesuré depuis le coin marqué d'un point.</translation>
+  </message>
+  <message>
+   <source>{}: measured from the end with the dot.</source>
+   <translation>{} : mesuré depuis le bout marqué d'un point.</translation>
   </message>
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
@@ -7886,6 +7938,10 @@
    <translation>un joint entre deux de ses morceaux n'est sur aucun montant : mettre un tasseau dessous, ou le faire en d'autres morceaux</translation>
   </message>
   <message>
+   <source>a length of a bar has no width: give where it starts and ends</source>
+   <translation>un bout de barre n'a pas de largeur : indiquer où cela commence et finit</translation>
+  </message>
+  <message>
    <source>a lighter or narrower leaf, hinges further apart, or longer screws into a doubled side; screws in a board near its edge need pilot holes</source>
    <translation>un vantail plus léger ou plus étroit, des charnières plus espacées, ou des vis plus longues dans un côté doublé ; les vis d'un panneau près de son bord demandent un avant-trou</translation>
   </message>
@@ -8084,6 +8140,10 @@
   <message>
    <source>at most {0} without one</source>
    <translation>au plus {0} sans</translation>
+  </message>
+  <message>
+   <source>at most {0}; measure what is sound and list that</source>
+   <translation>au plus {0} ; mesurer ce qui est sain et l'inscrire</translation>
   </message>
   <message>
    <source>at the free end</source>
@@ -8580,8 +8640,16 @@
    <translation>défaut</translation>
   </message>
   <message>
+   <source>defect {0}</source>
+   <translation>défaut {0}</translation>
+  </message>
+  <message>
    <source>defects</source>
    <translation>défauts</translation>
+  </message>
+  <message>
+   <source>defects = [{0}]</source>
+   <translation>defects = [{0}]</translation>
   </message>
   <message>
    <source>depth</source>
@@ -9668,6 +9736,10 @@
    <translation>âme minimale en fraction de l'épaisseur</translation>
   </message>
   <message>
+   <source>leave nothing sound; take it out of the list</source>
+   <translation>ne laissent rien de sain ; l'enlever de la liste</translation>
+  </message>
+  <message>
    <source>leaves a wide gap in its bay: let the bay follow it, or cover the gap with strips</source>
    <translation>laisse un grand jeu dans sa travée : laisser la travée le suivre, ou couvrir le jeu de bandes</translation>
   </message>
@@ -10136,6 +10208,10 @@
    <translation>doit être MATERIAL=LENGTHxWIDTH[@COST]</translation>
   </message>
   <message>
+   <source>must be [from, to] along the length, or from, to, from, to with its width, in mm, each start first</source>
+   <translation>doit être [de, à] le long de la longueur, ou de, à, de, à avec la largeur, en mm, chaque début d'abord</translation>
+  </message>
+  <message>
    <source>must be a finite decimal such as 0.5 or 0.01</source>
    <translation>doit être un décimal fini comme 0.5 ou 0.01</translation>
   </message>
@@ -10158,6 +10234,10 @@
   <message>
    <source>must be a list of [from, to]</source>
    <translation>doit être une liste de [de, à]</translation>
+  </message>
+  <message>
+   <source>must be a list of [from, to], or [from, to, from, to]</source>
+   <translation>doit être une liste de [de, à] ou [de, à, de, à]</translation>
   </message>
   <message>
    <source>must be a list of lengths</source>
@@ -10574,6 +10654,10 @@
   <message>
    <source>must lie within 0 and {0} mm</source>
    <translation>doit se trouver entre 0 et {0} mm</translation>
+  </message>
+  <message>
+   <source>must lie within 0 to {0}, its start first</source>
+   <translation>doit se trouver entre 0 et {0}, le début d'abord</translation>
   </message>
   <message>
    <source>must lie within 300 mm either way; enter the offset, not the distance</source>
@@ -12312,6 +12396,10 @@
    <translation>poids</translation>
   </message>
   <message>
+   <source>what is bought is sound; say offcut for one at hand</source>
+   <translation>ce qui est acheté est sain ; indiquer offcut pour une pièce disponible</translation>
+  </message>
+  <message>
    <source>what its anti-tip anchors hold is for their maker to say, and needs a stud or masonry behind</source>
    <translation>ce que tiennent ses ancrages antibasculement, c'est à leur fabricant de le dire, et il faut un montant d'ossature ou de la maçonnerie derrière</translation>
   </message>
@@ -12800,8 +12888,16 @@
    <translation>{0} à {1} mm</translation>
   </message>
   <message>
+   <source>{0} to {1} mm across</source>
+   <translation>{0} à {1} mm en travers</translation>
+  </message>
+  <message>
    <source>{0} to {1} mm across, up to {2} mm high</source>
    <translation>{0} à {1} mm de travers, jusqu'à {2} mm de haut</translation>
+  </message>
+  <message>
+   <source>{0} to {1} mm along its {2}</source>
+   <translation>{0} à {1} mm le long : {2}</translation>
   </message>
   <message>
    <source>{0} to {1}, by the density of its boards</source>

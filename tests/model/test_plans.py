@@ -19,6 +19,7 @@ from closetbench.model.layout import (
     cutting_of,
     faces_of,
     lengths_of,
+    needs_for,
     plan_of,
     settings_of,
     shop_of,
@@ -28,7 +29,8 @@ from closetbench.model.make import closet_from_design, make_bill, make_layout, m
 from closetbench.model.offcuts import load_file, offcuts_of, put_offcuts, reserve_for, save_file
 from closetbench.stock.from_parts import cut_parts
 from closetbench.stock.offcuts import Offcut
-from closetbench.stock.plan import CutSettings, FirstCut
+from closetbench.stock.plan import CutFrom, CutSettings, FirstCut
+from closetbench.stock.sound import Defect
 from closetbench.stock.tools import TABLE_SAW, Shop, StoreWork
 
 pytestmark = pytest.mark.freecad
@@ -184,11 +186,14 @@ def test_rods_are_planned_by_length_and_billed(doc):
 
 def test_offcuts_at_hand_are_used_reserved_and_left(doc, closet, tmp_path, reopen):
     hand = make_offcuts(doc, [
-        Offcut("big", "ply18", 1600.0, 900.0, place="rack"),
+        Offcut("big", "ply18", 1700.0, 900.0, place="rack", defects=(Defect(0.0, 100.0),)),
         Offcut("kept", "ply18", 2000.0, 1200.0, reserved="another job"),
     ])
     layout = make_layout(doc, closet, QUICK)
     assert layout.Offcuts == hand
+    (big, *_) = needs_for(layout).sheets
+    assert (big.length, big.width, big.cut_from) == (
+        1600.0, 900.0, CutFrom(1700.0, 900.0, 100.0, 0.0))
     layout.Update = True
     doc.recompute()
     plan = plan_of(layout)

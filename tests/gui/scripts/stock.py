@@ -10,7 +10,8 @@ from closetbench.core.specs import BaySpec, CarcassSpec
 from closetbench.model.layout import faces_of, lengths_of, plan_of
 from closetbench.model.make import closet_from_design, make_layout
 from closetbench.model.offcuts import offcuts_of
-from closetbench.stock.plan import CutSettings
+from closetbench.stock.plan import CutFrom, CutSettings
+from closetbench.stock.sound import Defect
 from tests.gui.hands import Hands
 
 DEPTH = 407.0
@@ -187,6 +188,7 @@ def offcuts(gui, hands):
     table.selectRow(1)
     hands.push("remove")
     gui.equal([o.key for o in offcuts_of(hand)], ["shed 1"], "after one was removed")
+    damaged(gui, hands)
     path = gui.folder / "offcuts.toml"
     hands.panel.write(path)
     gui.check("rack, left" in path.read_text(encoding="utf-8"), "the file is written")
@@ -199,7 +201,9 @@ def offcuts(gui, hands):
     hands.push("plan")
     yield 300
     hands.ok()
-    gui.check("shed 1" in {s.sheet.key for s in plan_of(cut).sheets}, "the offcut is used")
+    (used,) = (s.sheet for s in plan_of(cut).sheets if s.sheet.key == "shed 1")
+    gui.equal((used.length, used.width), (1340.0, 410.0), "the sound part of the offcut is used")
+    gui.equal(used.cut_from, CutFrom(1400.0, 410.0, 60.0, 0.0), "and where it lies on it")
     gui.equal(offcuts_of(hand)[0].reserved, "Two cases", "and kept for the job")
     hands.open(hand)
     gui.equal(hands.panel.table.item(0, 7).text(), "Two cases", "as the table says")
@@ -215,6 +219,47 @@ def offcuts(gui, hands):
     gui.equal(len(offcuts_of(hand)), 1, "read from the file")
     hands.cancel()
     yield
+
+
+def damaged(gui, hands):
+    """A bad corner on the only offcut, and a length of a bar with a bad stretch."""
+    (hand,) = hands.ours("Offcuts")
+    table, form = hands.panel.table, hands.panel.defects
+    gui.check("Nothing is damaged" in hands.said("sound"), hands.said("sound"))
+    hands.push("add defect")
+    gui.equal(offcuts_of(hand)[0].defects, (Defect(0.0, 50.0, 0.0, 50.0),), "one that is new")
+    form.table.item(0, 1).setText("60 mm")
+    form.table.item(0, 2).setText("350")
+    gui.check("its start first" in hands.said("error defects"), "350 to 50 is refused")
+    gui.equal(offcuts_of(hand)[0].defects[0].low, 0.0, "and changes nothing")
+    form.table.item(0, 3).setText("410")
+    hands.wait(200)
+    gui.equal(hands.said("error defects"), "", "350 to 410 is within it")
+    gui.equal(offcuts_of(hand)[0].defects, (Defect(0.0, 60.0, 350.0, 410.0),), "a bad corner")
+    gui.check("1340 mm x 410 mm, from 60 mm and 0 mm on" in hands.said("sound"),
+              hands.said("sound"))
+    table.item(0, 3).setText("300")
+    gui.check("must lie within 0 to 300 mm" in hands.said("error offcuts"),
+              "a width that the place is not on")
+    table.item(0, 3).setText("410 mm")
+    gui.shot("damaged")
+    hands.push("add")
+    table.selectRow(1)
+    hands.wait(100)
+    table.item(1, 3).setText("")
+    hands.push("add defect")
+    form.table.item(0, 0).setText("200")
+    form.table.item(0, 1).setText("250")
+    hands.wait(200)
+    gui.equal(offcuts_of(hand)[1].defects, (Defect(200.0, 250.0),), "a bad stretch of a length")
+    gui.check(form.table.isColumnHidden(2), "a length has no width")
+    gui.shot("damaged length")
+    hands.push("remove defect")
+    gui.equal(offcuts_of(hand)[1].defects, (), "taken out again")
+    hands.push("remove")
+    table.selectRow(0)
+    hands.wait(100)
+    gui.equal(form.table.rowCount(), 1, "the places of the line that is chosen")
 
 
 def depths(gui, hands):
