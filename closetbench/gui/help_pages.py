@@ -4,16 +4,26 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import FreeCADGui
+
 from closetbench.gui.qt import RESOURCES
 
 FOLDER = RESOURCES / "help"
+"""The English pages; beside them a folder for each language, named as FreeCAD names it."""
 INDEX = "index"
 
 
 def page_file(name: str) -> Path:
-    """The page of a command or of an object's class; the index where there is none."""
-    path = FOLDER / f"{name.removeprefix('Closetbench_')}.md"
-    return path if path.is_file() else FOLDER / f"{INDEX}.md"
+    """The page of a command or of an object's class, the index where there is none: in the
+    language that FreeCAD speaks now, in English where that has no such page."""
+    language = FreeCADGui.supportedLocales().get(FreeCADGui.getLocale())
+    folders = (FOLDER / language, FOLDER) if language else (FOLDER,)
+    for page in (name.removeprefix("Closetbench_"), INDEX):
+        for folder in folders:
+            path = folder / f"{page}.md"
+            if path.is_file():
+                return path
+    raise FileNotFoundError(FOLDER / f"{INDEX}.md")
 
 
 def page_url(name: str) -> str:

@@ -6616,6 +6616,10 @@
  <context>
   <name>Closetbench_Help</name>
   <message>
+   <source>Back</source>
+   <translation>Zurück</translation>
+  </message>
+  <message>
    <source>Closet help</source>
    <translation>Hilfe zum Einbauschrank</translation>
   </message>

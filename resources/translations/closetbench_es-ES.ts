@@ -6616,6 +6616,10 @@
  <context>
   <name>Closetbench_Help</name>
   <message>
+   <source>Back</source>
+   <translation>Atrás</translation>
+  </message>
+  <message>
    <source>Closet help</source>
    <translation>Ayuda sobre el armario</translation>
   </message>

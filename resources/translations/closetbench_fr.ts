@@ -6616,6 +6616,10 @@
  <context>
   <name>Closetbench_Help</name>
   <message>
+   <source>Back</source>
+   <translation>Retour</translation>
+  </message>
+  <message>
    <source>Closet help</source>
    <translation>Aide sur le placard</translation>
   </message>

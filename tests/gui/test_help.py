@@ -8,3 +8,9 @@ pytestmark = [pytest.mark.gui, pytest.mark.once]
 def test_help(gui):
     run = gui("help.py", timeout=240)
     assert run.checks > 60
+
+
+def test_whats_this_speaks_the_language(gui):
+    gui("whats_this.py", first=True)
+    run = gui("whats_this.py", first=False)
+    assert run.checks > 20
