@@ -6,7 +6,6 @@ that they work in every style of navigation. Nothing of them is in the document.
 
 from __future__ import annotations
 
-import contextlib
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -19,9 +18,9 @@ from pivy import coin
 from closetbench.core.drags import Drag
 from closetbench.core.parts import Vector
 from closetbench.gui import palette, scene, units
+from closetbench.gui.eye import Eye
 from closetbench.gui.handle_nodes import REACH, HandleNode
 from closetbench.gui.qt import QtCore
-from closetbench.gui.stage import Sight
 
 if TYPE_CHECKING:
     from closetbench.gui.spec_panel import SpecPanel
@@ -45,7 +44,7 @@ class _Held:
     """A handle in the hand: what it was when it was taken, and where the mouse is."""
 
     drag: Drag
-    eye: _Eye
+    eye: Eye
     start: float
     taken: tuple[float, float]
     mouse: tuple[float, float]
@@ -65,8 +64,8 @@ class Handles:
         self._frame = ""
         self._shown: list[HandleNode] = []
         self._said = coin.SoSeparator()
-        self._eyes: list[_Eye] = []
-        self._lead: _Eye | None = None
+        self._eyes: list[Eye] = []
+        self._lead: Eye | None = None
         self._hot = ""
         self._held: _Held | None = None
         self._timer = QtCore.QTimer()
@@ -110,7 +109,7 @@ class Handles:
         obj = self._panel.handle_frame()
         gui = FreeCADGui.getDocument(self._name)
         views = list(gui.mdiViewsOfType("Gui::View3DInventor"))
-        self._eyes = [_Eye(self, v) for v in views if hasattr(v, "graphicsView")]
+        self._eyes = [Eye(self, v) for v in views if hasattr(v, "graphicsView")]
         if obj is None or not self._eyes:
             return False
         self._lead = self._eyes[0]
@@ -143,7 +142,7 @@ class Handles:
         at, way = FreeCAD.Vector(*drag.at), FreeCAD.Vector(*drag.way)
         return tuple(frame.multVec(at)), tuple(frame.Rotation.multVec(way))
 
-    def fit(self, eye: _Eye) -> None:
+    def fit(self, eye: Eye) -> None:
         """Give the handles their size on the screen, as one looks now."""
         if eye is not self._lead:
             return
@@ -157,7 +156,7 @@ class Handles:
         if new:
             self._say()
 
-    def _at(self, eye: _Eye, pixel: tuple[float, float]) -> HandleNode | None:
+    def _at(self, eye: Eye, pixel: tuple[float, float]) -> HandleNode | None:
         """The handle at a pixel."""
         sight = eye.sight()
         best, least = None, NEAR * eye.ratio
@@ -177,7 +176,7 @@ class Handles:
 
     # -- the mouse
 
-    def hover(self, eye: _Eye, pixel: tuple[float, float]) -> bool:
+    def hover(self, eye: Eye, pixel: tuple[float, float]) -> bool:
         """The mouse passes, no button pressed; whether it is over a handle."""
         if self._lead is not eye:
             self._lead = eye
@@ -193,7 +192,7 @@ class Handles:
                 eye.point_out(bool(key))
             self._say()
 
-    def take(self, eye: _Eye, pixel: tuple[float, float]) -> bool:
+    def take(self, eye: Eye, pixel: tuple[float, float]) -> bool:
         """The left button is pressed; whether on a handle."""
         handle = self._at(eye, pixel) if self._panel.is_open else None
         if handle is None:
@@ -269,79 +268,6 @@ class Handles:
             text = f"{title} {units.typed(handle.drag.changes[0].now)}".strip()
             ground = palette.HIT if refused else palette.LABEL
             self._said.addChild(scene.label(text, tuple(back), ground))
-
-
-class _Eye(QtCore.QObject):
-    """A 3D view and its mouse, seen before FreeCAD sees it."""
-
-    def __init__(self, handles: Handles, view: Any) -> None:
-        super().__init__()
-        self._handles = handles
-        self._view = view
-        self.port = view.graphicsView().viewport()
-        self._cursor: Any = None
-        self.port.installEventFilter(self)
-
-    def close(self) -> None:
-        """Leave the view alone."""
-        # the view may have been closed before
-        with contextlib.suppress(RuntimeError):
-            self.point_out(False)
-            self.port.removeEventFilter(self)
-
-    @property
-    def ratio(self) -> float:
-        """Pixels of the screen for each of Qt's."""
-        return float(self.port.devicePixelRatioF())
-
-    def sight(self) -> Sight:
-        """How the camera stands."""
-        ratio = self.ratio
-        size = round(self.port.width() * ratio), round(self.port.height() * ratio)
-        return Sight(self._view, size)
-
-    def point(self, pixel: tuple[float, float]) -> QtCore.QPoint:
-        """Qt's point for a pixel counted from the left and from below."""
-        ratio = self.ratio
-        return QtCore.QPoint(
-            round(pixel[0] / ratio), round(self.port.height() - pixel[1] / ratio))
-
-    def point_out(self, hot: bool) -> None:
-        """Show by the pointer that there is something to take."""
-        if hot and self._cursor is None:
-            self._cursor = self.port.cursor()
-            self.port.setCursor(QtCore.Qt.PointingHandCursor)
-        elif not hot and self._cursor is not None:
-            self.port.setCursor(self._cursor)
-            self._cursor = None
-
-    def _pixel(self, event: Any) -> tuple[float, float]:
-        at = event.position() if hasattr(event, "position") else event.localPos()
-        return at.x() * self.ratio, (self.port.height() - at.y()) * self.ratio
-
-    def eventFilter(self, watched: QtCore.QObject, event: QtCore.QEvent) -> bool:  # noqa: N802
-        """Keep from FreeCAD what the mouse does with handles."""
-        kinds, kind = QtCore.QEvent, event.type()
-        if kind == kinds.Paint:
-            self._handles.fit(self)
-            return False
-        if kind == kinds.MouseMove:
-            pixel = self._pixel(event)
-            if event.buttons() == QtCore.Qt.NoButton:
-                # let go where nobody saw it
-                return self._handles.drop(pixel) or self._handles.hover(self, pixel)
-            return self._handles.move(pixel)
-        if kind == kinds.Wheel:
-            return self._handles.held
-        if kind not in (kinds.MouseButtonPress, kinds.MouseButtonRelease,
-                        kinds.MouseButtonDblClick):
-            return False
-        if event.button() != QtCore.Qt.LeftButton:
-            return self._handles.held
-        if kind == kinds.MouseButtonRelease:
-            return self._handles.drop(self._pixel(event))
-        plain = event.modifiers() == QtCore.Qt.NoModifier
-        return plain and self._handles.take(self, self._pixel(event))
 
 
 def _from_segment(

@@ -14,8 +14,9 @@ from closetbench.gui.depth_advice import DepthAdvice
 from closetbench.gui.fields import CheckField, ChoiceField, CountField, LengthField, NumberField
 from closetbench.gui.form import ErrorLabel, Fold, Form, enlarging_button
 from closetbench.gui.layout_link import SelectionWatch, objects_by_part, select
-from closetbench.gui.layout_words import lengths_line, sheets_line, split_line
+from closetbench.gui.layout_words import lengths_line, sheets_line, split_line, why_not
 from closetbench.gui.qt import QtWidgets, let_events_in, translate
+from closetbench.gui.sheet_drag import SheetDrag
 from closetbench.gui.sheet_view import SheetView
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model import bridge
@@ -101,12 +102,13 @@ class LayoutPanel(SpecPanel):
     # -- the forms
 
     def build(self) -> None:
-        self._stopped = self._planning = False
+        self._stopped = self.planning = False
         self._second: SheetView | None = None
         self.depths = DepthAdvice(self.obj, self.preview_now)
         self.form = [self._saw(), self._results(), self.depths]
         self.bind(*self.fields)
         self._watch = SelectionWatch(self.obj, self.show_part)
+        self.sheet_drag = SheetDrag(self)
 
     def _saw(self) -> Form:
         form = Form(_tr("Saw and sheets"), "layout")
@@ -213,16 +215,31 @@ class LayoutPanel(SpecPanel):
             view.show_part(key)
         self._tell_chosen(key)
 
-    def move(self, key: str, x: float, y: float, turned: bool = False) -> None:
-        """Move a part, or say why it may not lie there; nothing has changed then."""
+    def move(self, key: str, x: float, y: float, turned: bool = False, to: str = "") -> None:
+        """Move a part, to the sheet named ``to`` or on its own, or say why it may not lie there;
+        nothing has changed then."""
         try:
-            self.obj.Proxy.move(self.obj, key, x, y, turned)
+            self.obj.Proxy.move(self.obj, key, x, y, turned, to)
         except ClosetError as error:
-            self.verdict.say(_tr("It stays where it was: {}").format(units.explained(
-                error.value if error.prop == "plan" else str(error))))
+            self.say_stays(why_not(error))
             return
         self.verdict.say("")
+        self._keep_offcuts()
         self.preview_now()
+        for view in filter(None, (self.sheets, self._second)):
+            view.show_part(key)
+        self._tell_chosen(key)
+
+    def say_stays(self, reason: str) -> None:
+        """Say why a part was not moved."""
+        self.verdict.say(_tr("It stays where it was: {}").format(reason))
+
+    def _keep_offcuts(self) -> None:
+        """Keep the offcuts that the plan takes for this closet, and no others."""
+        plan = plan_of(self.obj)
+        if self.obj.Offcuts is not None and plan is not None:
+            reserve_for(
+                self.obj.Offcuts, taken(plan, lengths_of(self.obj)), self.obj.Closet.Label)
 
     def _turn(self) -> None:
         key = self.sheets.drawing.chosen
@@ -247,7 +264,7 @@ class LayoutPanel(SpecPanel):
     # -- planning
 
     def _go_or_stop(self) -> None:
-        if self._planning:
+        if self.planning:
             self._stopped = True
             return
         for field in self.fields:
@@ -260,7 +277,7 @@ class LayoutPanel(SpecPanel):
 
     def plan(self) -> None:
         """Search, keeping the window alive; stopped early, the best plan so far counts."""
-        self._planning, self._stopped = True, False
+        self.planning, self._stopped = True, False
         self._rest(True)
         self.go.setText(_tr("Stop: take the best so far"))
         self.bar.show()
@@ -268,12 +285,10 @@ class LayoutPanel(SpecPanel):
         try:
             # what the plan is for has to be up to date
             self.preview_now()
-            plan = self.obj.Proxy.plan(self.obj, self._progress)
-            if self.obj.Offcuts is not None:
-                keys = taken(plan, lengths_of(self.obj))
-                reserve_for(self.obj.Offcuts, keys, self.obj.Closet.Label)
+            self.obj.Proxy.plan(self.obj, self._progress)
+            self._keep_offcuts()
         finally:
-            self._planning = False
+            self.planning = False
             self._rest(False)
             self.go.setText(_tr("Plan the sheets"))
             self.bar.hide()
@@ -300,13 +315,13 @@ class LayoutPanel(SpecPanel):
 
     def reject(self) -> bool:
         """Escape while the search runs stops the search only."""
-        if self._planning:
+        if self.planning:
             self._stopped = True
             return False
         return super().reject()
 
     def accept(self) -> bool:
-        return not self._planning and super().accept()
+        return not self.planning and super().accept()
 
     def finish(self) -> None:
         """There is to be a plan when the panel closes."""
@@ -320,6 +335,7 @@ class LayoutPanel(SpecPanel):
 
     def refresh(self) -> None:
         plan, lengths = plan_of(self.obj), lengths_of(self.obj)
+        self.sheet_drag.follow(plan)
         self.depths.follow()
         if plan is None or lengths is None:
             self.summary.setText(_tr("Not planned yet."))
@@ -344,5 +360,6 @@ class LayoutPanel(SpecPanel):
 
     def _close(self, end: Callable[[], None] | None) -> None:
         if self.is_open:
+            self.sheet_drag.close()
             self._watch.stop()
         super()._close(end)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
+from closetbench.core.errors import ClosetError, LayoutError
 from closetbench.core.materials import Catalogue
 from closetbench.gui import units
 from closetbench.gui.qt import translate
@@ -48,6 +49,12 @@ def lengths_line(plan: LengthPlan, key: str, catalogue: Catalogue) -> str:
     else:
         proved = _tr("no choice costs less")
     return _tr("{}, by length: {} ({})").format(title_of(key, catalogue), pieces, proved)
+
+
+def why_not(error: ClosetError) -> str:
+    """Why a part may not lie somewhere: a fault of the plan speaks for itself."""
+    fault = isinstance(error, LayoutError) and error.prop == "plan"
+    return units.explained(str(error.value) if fault else str(error))
 
 
 def split_line(sheet: SheetPlan, catalogue: Catalogue, shop: Shop) -> str:

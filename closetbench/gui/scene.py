@@ -115,7 +115,8 @@ def label(text: str, at: Vector, ground: Colour) -> Any:
     root.addChild(place)
     # FreeCAD's own node for labels; it draws over what is before it
     node = coin.SoType.fromName("SoFrameLabel").createInstance()
-    node.string.setValues(0, 1, [text])
+    rows = text.split("\n")
+    node.string.setValues(0, len(rows), rows)
     node.getField("textColor").setValue(_OPAQUE)
     node.getField("backgroundColor").setValue(ground)
     node.getField("size").setValue(LABEL_SIZE)

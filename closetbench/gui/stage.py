@@ -207,6 +207,18 @@ class Sight:
         apart = coin.SbVec3f(*start) - near
         return float((slant * look.dot(apart) - axis.dot(apart)) / (1.0 - slant * slant))
 
+    def onto(self, pixel: tuple[float, float], at: Vector, square: Vector) -> Vector | None:
+        """Where a pixel is on the plane through a point, ``square`` to it; None where one looks
+        along the plane."""
+        near, far = self._volume.projectPointToLine(
+            coin.SbVec2f(pixel[0] / self._size[0], pixel[1] / self._size[1]))
+        look, axis = far - near, coin.SbVec3f(*square)
+        slant = look.dot(axis)
+        if abs(slant) < 0.02 * look.length():
+            return None
+        found = near + look * (axis.dot(coin.SbVec3f(*at) - near) / slant)
+        return tuple(found.getValue())
+
     def across(self, at: Vector, way: Vector) -> tuple[Vector, float]:
         """The direction square to the look in which an axis is seen to go at a point, and
         how much of the axis's length is seen: from 0, along the look, to 1."""

@@ -128,16 +128,12 @@ class CutLayout(Scripted):
         self.keep(obj, cutting.sheets)
         return cutting.sheets
 
-    def move(self, obj: Any, part: str, x: float, y: float, turned: bool = False) -> Plan:
-        """Move a part on its sheet, or turn it. ``ClosetError`` with the reason, and nothing
-        changed, where the plan would not hold."""
-        plan = plan_of(obj)
-        if plan is None:
-            raise ClosetError(obj.Label, "plan", "none", "plan the sheets first")
-        needs, settings = needs_for(obj), settings_of(obj)
-        if obj.PlannedFor != _mark(needs, settings):
-            raise ClosetError(obj.Label, "plan", "out of date", "plan the sheets again first")
-        moved = move_part(plan, part, x, y, turned, needs.parts, settings, needs.sheets)
+    def move(
+        self, obj: Any, part: str, x: float, y: float, turned: bool = False, to: str = ""
+    ) -> Plan:
+        """Move a part on its sheet or to the one named ``to``, or turn it. ``ClosetError`` with
+        the reason, and nothing changed, where the plan would not hold."""
+        moved = moves_of(obj)(part, x, y, turned, to)
         put(obj, "ByHand", True)
         self.keep(obj, moved)
         return moved
@@ -192,6 +188,23 @@ def cutting_of(obj: Any) -> Cutting | None:
     return Cutting(plan, lengths_of(obj) or LengthPlan(), ways_of(obj))
 
 
+def moves_of(obj: Any) -> Callable[[str, float, float, bool, str], Plan]:
+    """What a part, its low corner, whether it is turned and the sheet's name make of the plan as
+    it is now, worked out without touching it. ``ClosetError`` where there is none to be changed;
+    what is called raises it where the plan would not hold."""
+    plan = plan_of(obj)
+    if plan is None:
+        raise ClosetError(obj.Label, "plan", "none", "plan the sheets first")
+    needs, settings = needs_for(obj), settings_of(obj)
+    if obj.PlannedFor != _mark(needs, settings):
+        raise ClosetError(obj.Label, "plan", "out of date", "plan the sheets again first")
+
+    def moved(part: str, x: float, y: float, turned: bool, to: str) -> Plan:
+        return move_part(plan, part, x, y, turned, needs.parts, settings, needs.sheets, to)
+
+    return moved
+
+
 def shop_of(obj: Any) -> Shop:
     """Who cuts what, as a layout's properties say."""
     return Shop(**read_fields(obj, SHOP))
@@ -232,12 +245,20 @@ def faces_of(plan: Plan, lengths: LengthPlan) -> list[tuple[str, str]]:
     return found
 
 
+def corners_of(plan: Plan) -> list[tuple[float, float]]:
+    """Where the low corners of the sheets are in the drawing, mm."""
+    found, x = [], 0.0
+    for sheet in plan.sheets:
+        found.append((x, -sheet.sheet.width))
+        x += sheet.sheet.length + SPACE
+    return found
+
+
 def drawing(plan: Plan, lengths: LengthPlan) -> Part.Shape:
     """The sheets side by side, toward the viewer, as outlines; the parts and rests on them as
     faces, with strokes along the grain; the boards and bars in front of them."""
-    shapes, x, front = [], 0.0, 0.0
-    for sheet in plan.sheets:
-        y = -sheet.sheet.width
+    shapes, front = [], 0.0
+    for sheet, (x, y) in zip(plan.sheets, corners_of(plan), strict=True):
         front = min(front, y)
         shapes.append(_rectangle(x, y, sheet.sheet.length, sheet.sheet.width))
         for p in sheet.placements:
@@ -245,7 +266,6 @@ def drawing(plan: Plan, lengths: LengthPlan) -> Part.Shape:
             # the grain of a sheet runs along its length
             shapes.append(_stroke(x + p.x, y + p.y, p.dx, p.dy))
         shapes += [Part.Face(_rectangle(x + r.x, y + r.y, r.dx, r.dy)) for r in sheet.rests]
-        x += sheet.sheet.length + SPACE
     y = front - SPACE
     for bar in lengths.bars:
         width = bar.stock.width or BAR_WIDTH

@@ -44,33 +44,46 @@ class _Piece:
 
 def move_part(
     plan: Plan, part: str, x: float, y: float, turned: bool, parts: Sequence[CutPart],
-    settings: CutSettings, stock: Sequence[StockSheet],
+    settings: CutSettings, stock: Sequence[StockSheet], to: str = "",
 ) -> Plan:
-    """The plan with one part's low corner at x, y on its own sheet, mm; ``turned``: its other
-    way round. Raises LayoutError with the reason where the plan would not hold."""
-    where = next(
-        ((i, p) for i, s in enumerate(plan.sheets) for p in s.placements if p.part == part), None)
-    if where is None:
-        raise LayoutError("cut layout", "part", part, "lies on no sheet; plan again")
-    index, old = where
-    sheet = plan.sheets[index]
+    """The plan with one part's low corner at x, y on the sheet named ``to``, mm, or on its own;
+    ``turned``: its other way round. A sheet that has no part then is no more in the plan; the
+    others keep their names. Raises LayoutError with the reason where the plan would not hold."""
+    home, old = _where(plan, part)
+    target = next((s for s in plan.sheets if s.name == to), None) if to else home
+    if target is None:
+        raise LayoutError("cut layout", "sheet", to, "is not in the plan")
     dx, dy, rotated = (old.dy, old.dx, not old.rotated) if turned else (
         old.dx, old.dy, old.rotated)
     new = replace(old, x=x, y=y, dx=dx, dy=dy, rotated=rotated)
-    placed = tuple(new if p is old else p for p in sheet.placements)
+    placed = {home.name: tuple(p for p in home.placements if p is not old)}
+    if target is home:
+        placed[home.name] = tuple(new if p is old else p for p in home.placements)
+    else:
+        placed[target.name] = (*target.placements, new)
 
-    def with_sheet(other: SheetPlan) -> Plan:
-        return replace(
-            plan, sheets=(*plan.sheets[:index], other, *plan.sheets[index + 1:]),
-            repeatable=False,
-        )
+    def bare(sheet: SheetPlan) -> SheetPlan:
+        if sheet.name not in placed:
+            return sheet
+        return replace(sheet, placements=placed[sheet.name], rests=(), cuts=())
 
-    bare = replace(sheet, placements=placed, rests=(), cuts=())
+    sheets = [s for s in map(bare, plan.sheets) if s.placements]
+    laid = replace(plan, sheets=tuple(sheets), repeatable=False)
     # the verdict on where things lie comes first: it says best what is wrong
-    require_valid(with_sheet(bare), parts, settings, stock, cuts=False)
-    moved = with_sheet(sawn_anew(bare, settings))
+    require_valid(laid, parts, settings, stock, cuts=False)
+    moved = replace(laid, sheets=tuple(
+        sawn_anew(sheet, settings) if sheet.name in placed else sheet for sheet in sheets
+    ))
     require_valid(moved, parts, settings, stock)
     return moved
+
+
+def _where(plan: Plan, part: str) -> tuple[SheetPlan, Placement]:
+    for sheet in plan.sheets:
+        for placed in sheet.placements:
+            if placed.part == part:
+                return sheet, placed
+    raise LayoutError("cut layout", "part", part, "lies on no sheet; plan again")
 
 
 def sawn_anew(sheet: SheetPlan, settings: CutSettings) -> SheetPlan:

@@ -6031,6 +6031,10 @@
    <translation>dort</translation>
   </message>
   <message>
+   <source>there is no sheet</source>
+   <translation>dort ist keine Platte</translation>
+  </message>
+  <message>
    <source>tick one at least</source>
    <translation>mindestens eines ankreuzen</translation>
   </message>
@@ -6339,6 +6343,10 @@
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
    <translation>{}: {count} Platten, Ausbeute {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: {} and {}</source>
+   <translation>{}: {} und {}</translation>
   </message>
   <message>
    <source>{}: {} expected</source>
@@ -9440,6 +9448,10 @@
    <translation>ist nicht im Katalog; {0}</translation>
   </message>
   <message>
+   <source>is not in the plan</source>
+   <translation>ist nicht im Plan</translation>
+  </message>
+  <message>
    <source>is not in the table of load cases; give the loads one by one</source>
    <translation>ist nicht in der Tabelle der Lastfälle; die Lasten einzeln angeben</translation>
   </message>
@@ -11570,6 +11582,10 @@
   <message>
    <source>shallower legs, longer screws, or a leg under its front</source>
    <translation>weniger tiefe Schenkel, längere Schrauben oder ein Bein unter der Vorderseite</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>Platte</translation>
   </message>
   <message>
    <source>sheet size</source>

@@ -6031,6 +6031,10 @@
    <translation>ahí</translation>
   </message>
   <message>
+   <source>there is no sheet</source>
+   <translation>ahí no hay ningún tablero</translation>
+  </message>
+  <message>
    <source>tick one at least</source>
    <translation>marcar al menos uno</translation>
   </message>
@@ -6339,6 +6343,10 @@
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
    <translation>{}: {count} tableros, rendimiento {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: {} and {}</source>
+   <translation>{}: {} y {}</translation>
   </message>
   <message>
    <source>{}: {} expected</source>
@@ -9440,6 +9448,10 @@
    <translation>no está en el catálogo; {0}</translation>
   </message>
   <message>
+   <source>is not in the plan</source>
+   <translation>no está en el plan</translation>
+  </message>
+  <message>
    <source>is not in the table of load cases; give the loads one by one</source>
    <translation>no está en la tabla de casos de carga; dar las cargas una a una</translation>
   </message>
@@ -11570,6 +11582,10 @@
   <message>
    <source>shallower legs, longer screws, or a leg under its front</source>
    <translation>alas menos profundas, tornillos más largos, o una pata bajo su frente</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>tablero</translation>
   </message>
   <message>
    <source>sheet size</source>

@@ -6031,6 +6031,10 @@
    <translation>là</translation>
   </message>
   <message>
+   <source>there is no sheet</source>
+   <translation>il n'y a pas de panneau brut ici</translation>
+  </message>
+  <message>
    <source>tick one at least</source>
    <translation>en cocher au moins un</translation>
   </message>
@@ -6339,6 +6343,10 @@
   <message>
    <source>{}: {count} sheets, yield {:.0%} ({})</source>
    <translation>{} : {count} panneaux bruts, rendement {:.0%} ({})</translation>
+  </message>
+  <message>
+   <source>{}: {} and {}</source>
+   <translation>{} : {} et {}</translation>
   </message>
   <message>
    <source>{}: {} expected</source>
@@ -9440,6 +9448,10 @@
    <translation>n'est pas dans le catalogue ; {0}</translation>
   </message>
   <message>
+   <source>is not in the plan</source>
+   <translation>n'est pas dans le plan</translation>
+  </message>
+  <message>
    <source>is not in the table of load cases; give the loads one by one</source>
    <translation>n'est pas dans la table des cas de charge ; donner les charges une à une</translation>
   </message>
@@ -11570,6 +11582,10 @@
   <message>
    <source>shallower legs, longer screws, or a leg under its front</source>
    <translation>des branches moins profondes, des vis plus longues, ou un pied sous l'avant</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>panneau brut</translation>
   </message>
   <message>
    <source>sheet size</source>

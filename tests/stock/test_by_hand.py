@@ -108,3 +108,80 @@ def test_let_go_near_an_edge_or_a_neighbour_it_snaps():
     x, _ = snapped(sheet, "c", a.x + a.dx + 9.0, 900.0, 500, 200, 20.0)
     assert x == pytest.approx(a.x + a.dx + 3.0)
     assert snapped(sheet, "c", 1500.0, 700.0, 500, 200, 0.0) == (1500.0, 700.0)
+
+
+TWO = [CutPart("a", 2000, 1100, "ply", ALONG), CutPart("b", 2000, 700, "ply", ALONG),
+       CutPart("c", 500, 200, "ply", ALONG)]
+
+
+def sheet_of(plan, key):
+    return next(s for s in plan.sheets if any(p.part == key for p in s.placements))
+
+
+def test_a_part_goes_to_another_sheet_and_both_are_sawn_anew():
+    plan = planned(TWO)
+    assert len(plan.sheets) == 2
+    here = sheet_of(plan, "c")
+    there = next(s for s in plan.sheets if s is not here)
+    host = there.placements[0]
+    x, y = snapped(there, "c", host.x + host.dx + 20.0, 10.0, 200, 500, 30.0)
+    free = [replace(p, grain=GrainOnSheet.FREE) for p in TWO]
+    moved = move_part(plan, "c", x, y, True, free, SETTINGS, STOCK, to=there.name)
+    assert sheet_of(moved, "c").name == there.name
+    assert at(moved, "c").rotated != at(plan, "c").rotated
+    assert verify_plan(moved, free, SETTINGS, STOCK) == ()
+    with pytest.raises(LayoutError, match="its grain must run along"):
+        move_part(plan, "c", x, y, True, TWO, SETTINGS, STOCK, to=there.name)
+    with pytest.raises(LayoutError, match="closer than the kerf"):
+        move_part(plan, "c", host.x, host.y, False, TWO, SETTINGS, STOCK, to=there.name)
+    with pytest.raises(LayoutError, match="sheet is S9; is not in the plan"):
+        move_part(plan, "c", x, y, False, TWO, SETTINGS, STOCK, to="S9")
+
+
+def test_a_sheet_left_without_a_part_is_no_more_in_the_plan():
+    parts = [CutPart("a", 2000, 600, "ply", ALONG), CutPart("c", 500, 200, "ply", ALONG)]
+    one = planned(parts)
+    alone = [replace(one.sheets[0], placements=(p,), name=f"S{n}", cuts=(), rests=())
+             for n, p in enumerate(one.sheets[0].placements, 1)]
+    two = replace(one, sheets=tuple(sawn_anew(s, SETTINGS) for s in alone))
+    # back to where it was beside the other
+    was = at(one, "c")
+    moved = move_part(two, "c", was.x, was.y, False, parts, SETTINGS, STOCK,
+                      to=sheet_of(two, "a").name)
+    assert [s.name for s in moved.sheets] == [sheet_of(two, "a").name]
+    assert verify_plan(moved, parts, SETTINGS, STOCK) == ()
+
+
+def test_no_part_goes_to_a_sheet_of_another_material():
+    stock = [*STOCK, StockSheet("m", "mdf", 2440, 1220)]
+    parts = [CutPart("a", 2000, 600, "ply"), CutPart("m", 500, 200, "mdf")]
+    plan = plan_sheets(parts, stock, SETTINGS)
+    with pytest.raises(LayoutError, match="of mdf, on a sheet of ply"):
+        move_part(plan, "m", 1000.0, 900.0, False, parts, SETTINGS, stock,
+                  to=sheet_of(plan, "a").name)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_random_moves_between_sheets_hold_or_are_refused(seed):
+    random = Random(seed)
+    parts = [
+        CutPart(str(i), random.randint(300, 1200), random.randint(150, 600), "ply",
+                random.choice(list(GrainOnSheet)))
+        for i in range(14)
+    ]
+    plan = planned(parts)
+    held = 0
+    for _ in range(40):
+        key = random.choice(parts).key
+        placed = at(plan, key)
+        target = random.choice(plan.sheets)
+        x, y = snapped(target, key, random.uniform(0, 2440), random.uniform(0, 1220),
+                       placed.dx, placed.dy, 300.0)
+        try:
+            plan = move_part(plan, key, x, y, False, parts, SETTINGS, STOCK, to=target.name)
+        except LayoutError:
+            continue
+        held += 1
+        assert verify_plan(plan, parts, SETTINGS, STOCK) == ()
+        assert all(s.cuts for s in plan.sheets)
+    assert held
