@@ -1,12 +1,13 @@
 """Random edits by the workbench's own commands and panels, undone and redone.
 
-A walk is repeatable by its seed. What it did is kept as a list of words, so that a walk
-that ends wrong can be read.
+A walk is repeatable by its seed. What it did is kept as a list of words, and said in the
+report view as it goes, so that a walk that ends wrong, or FreeCAD with it, can be read.
 """
 
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from typing import Any
 
 import FreeCAD
@@ -21,28 +22,69 @@ KINDS = (
 LEFT_OUT = (
     "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_ShapeCache", "Visibility", "Label2")
 """Properties that FreeCAD keeps for itself."""
+REPORT = "walk "
+"""How a line of the report view begins that tells of walks."""
 
 
-def snapshot(doc: Any) -> dict[str, Any]:
-    """All properties of all objects of ours by name; of a shape its volume, area and faces."""
-    from closetbench.model.base import class_of
+def hurry(gui: Any) -> None:
+    """Take the waiting out of FreeCAD, fine drawing, and most of the search for sheets.
 
-    return {
-        f"{obj.Name}.{name}": _plain(getattr(obj, name))
-        for obj in doc.Objects if class_of(obj)
-        for name in obj.PropertiesList if name not in LEFT_OUT
-    }
+    Commands, panels and timers do what they do, in the same order; nothing of what is left out
+    is what a step of undo holds.
+    """
+    from closetbench.gui import settings, task
+
+    # FreeCAD keeps 20 steps unless told
+    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document").SetInt("MaxUndoSize", 1000)
+    drawn = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Mod/Part")
+    drawn.SetFloat("MeshDeviation", 50.0)
+    drawn.SetFloat("MeshAngularDeflection", 120.0)
+    task.SOON = task.LATER = task.WHOLE_DELAY = 1
+    settings.keep_cut_settings(replace(settings.cut_settings(), seconds=0.01, tidy=0.01))
+
+
+class Snapshots:
+    """Documents as values that can be compared.
+
+    A shape is measured once: undo and redo bring the same one back, not its like.
+    """
+
+    def __init__(self) -> None:
+        self._measured: dict[int, list[tuple[Any, Any]]] = {}
+
+    def take(self, doc: Any) -> dict[str, Any]:
+        """All properties of all objects of ours by name; of a shape its measures."""
+        from closetbench.model.base import class_of
+
+        return {
+            f"{obj.Name}.{name}": self._plain(getattr(obj, name))
+            for obj in doc.Objects if class_of(obj)
+            for name in obj.PropertiesList if name not in LEFT_OUT
+        }
+
+    def _plain(self, value: Any) -> Any:
+        if isinstance(value, (str, int)):
+            return value
+        if hasattr(value, "isNull") and hasattr(value, "Faces"):
+            return "no shape" if value.isNull() else self._measure(value)
+        if isinstance(value, (list, tuple)):
+            return [self._plain(v) for v in value]
+        return _plain(value)
+
+    def _measure(self, shape: Any) -> Any:
+        known = self._measured.setdefault(shape.hashCode(), [])
+        for other, measures in known:
+            if other.isSame(shape):
+                return measures
+        middles = [[round(at, 2) for at in solid.CenterOfMass] for solid in shape.Solids]
+        measures = len(shape.Faces), round(shape.Volume, 1), round(shape.Area, 1), middles
+        known.append((shape, measures))
+        return measures
 
 
 def _plain(value: Any) -> Any:
-    if hasattr(value, "isNull") and hasattr(value, "Faces"):
-        if value.isNull():
-            return "no shape"
-        return len(value.Faces), round(value.Volume, 1), round(value.Area, 1)
     if hasattr(value, "TypeId"):
         return value.Name
-    if isinstance(value, (list, tuple)):
-        return [_plain(v) for v in value]
     if isinstance(value, float):
         return round(value, 6)
     if hasattr(value, "Value"):
@@ -59,12 +101,22 @@ def differences(wanted: dict[str, Any], got: dict[str, Any], most: int = 6) -> l
 
 
 class Walk:
-    """One document and a sequence of random steps in it. ``gui``: the harness's driver."""
+    """One document and a sequence of random steps in it. ``gui``: the harness's driver.
+
+    ``log``: what every step did. ``wrong``: where the document was not what it had been at
+    the same place of the undo stack, in words. ``undo_steps``: how many were undone at last.
+    """
 
     def __init__(self, gui: Any, seed: int) -> None:
         self.gui = gui
+        self.seed = seed
         self.rnd = random.Random(seed)
         self.log: list[str] = []
+        self.wrong: list[str] = []
+        self.undo_steps = 0
+        self._snapshots = Snapshots()
+        self._known: dict[int, tuple[dict[str, Any], str]] = {}
+        """By the count of undo: what the document was there, and after which step."""
         self._closer = gui.QtCore.QTimer()
         self._closer.timeout.connect(self._answer)
         self._closer.start(30)
@@ -73,6 +125,27 @@ class Walk:
 
     def run(self, count: int) -> list[str]:
         """A closet, ``count`` steps, all undone, all redone; what was wrong, in words."""
+        self._begin()
+        for _ in range(count):
+            self._step()
+        self.undo_steps = self.doc.UndoCount
+        while self.doc.UndoCount:
+            self.doc.undo()
+            self._compare("undone")
+        self.doc.recompute()
+        self._compare("undone and recomputed")
+        # what the last step undid stays undone
+        for _ in range(self.undo_steps):
+            self.doc.redo()
+            self._compare("redone")
+        self.doc.recompute()
+        self._compare("redone and recomputed")
+        self._closer.stop()
+        FreeCAD.closeDocument(self.doc.Name)
+        self._settle()
+        return self.wrong
+
+    def _begin(self) -> None:
         from closetbench.core.closet import ClosetDesign
         from closetbench.core.inside import Spot
         from closetbench.core.rods import RodsSpec
@@ -80,7 +153,11 @@ class Walk:
         from closetbench.model.make import closet_from_design
 
         case = CarcassSpec("A", "ply18", width=1100.0, bays=(BaySpec(fixed=1), BaySpec()))
+        # a hidden window paints nothing; but a view that was never shown crashes 0.20 in closing
+        self.gui.window.show()
         self.doc = FreeCAD.newDocument("Walk")
+        self.gui.settle(100)
+        self.gui.window.hide()
         self.doc.UndoMode = 1
         closet_from_design(self.doc, ClosetDesign(
             "C", size=(2400.0, 600.0, 2400.0),
@@ -88,40 +165,39 @@ class Walk:
         self.doc.recompute()
         self.doc.clearUndos()
         self._settle()
-        start, wrong = snapshot(self.doc), []
-        for _ in range(count):
-            self._step()
-        end, steps = snapshot(self.doc), self.doc.UndoCount
-        while self.doc.UndoCount:
-            self.doc.undo()
-        for what in ("undo", "recompute after undo"):
-            found = differences(start, snapshot(self.doc))
-            wrong += [f"{what}: {line}" for line in found]
-            self.doc.recompute()
-        # what the last step undid stays undone
-        for _ in range(steps):
-            self.doc.redo()
-        for what in ("redo", "recompute after redo"):
-            found = differences(end, snapshot(self.doc))
-            wrong += [f"{what}: {line}" for line in found]
-            self.doc.recompute()
-        self.undo_steps = steps
-        self._closer.stop()
-        FreeCAD.closeDocument(self.doc.Name)
-        self._settle()
-        return wrong
+        self._known[0] = self._snapshots.take(self.doc), "the start"
 
     def _step(self) -> None:
-        self._settle()
         kinds = (
             (self._edit, 12), (self._add, 5), (self._bay, 1), (self._copy, 2), (self._delete, 3),
             (self._undo, 4), (self._survey, 2), (self._papers, 1), (self._carcass, 1),
         )
+        before = self.doc.UndoCount
         act = self.rnd.choices([k for k, _ in kinds], [w for _, w in kinds])[0]
-        self.log.append(act.__name__.strip("_"))
+        self.log.append("")
+        self._say(act.__name__.strip("_"))
         act()
-        if self.doc.RedoCount == 0:
-            self._settle()
+        self._settle()
+        if self.doc.UndoCount > before and act != self._undo:
+            self._known = {at: known for at, known in self._known.items() if at <= before}
+            self._known[self.doc.UndoCount] = self._snapshots.take(self.doc), self._place()
+        else:
+            self._compare(f"after {self._place()}")
+
+    def _compare(self, when: str) -> None:
+        """Note where the document is not what it was at this place of the undo stack."""
+        known = self._known.get(self.doc.UndoCount)
+        if known is not None:
+            wanted, place = known
+            found = differences(wanted, self._snapshots.take(self.doc))
+            self.wrong += [f"as of {place}, {when}: {line}" for line in found]
+
+    def _place(self) -> str:
+        return f"step {len(self.log)} ({self.log[-1]})"
+
+    def _say(self, text: str) -> None:
+        self.log[-1] += text
+        FreeCAD.Console.PrintMessage(f"{REPORT}{self.seed} {self._place()}\n")
 
     # -- what a step may be
 
@@ -131,7 +207,7 @@ class Walk:
         found = [o for o in self.doc.Objects
                  if class_of(o) in ("Carcass", "GroovedPanel", "Closet", *KINDS)]
         obj = self.rnd.choice(found)
-        self.log[-1] += f" {obj.Label}"
+        self._say(f" {obj.Label}")
         obj.ViewObject.Proxy.doubleClicked(obj.ViewObject)
         self._settle()
         self._in_panel(self.rnd.randint(1, 3))
@@ -144,7 +220,7 @@ class Walk:
 
     def _add(self) -> None:
         kind = self.rnd.choice(KINDS)
-        self.log[-1] += f" {kind}"
+        self._say(f" {kind}")
         self._select(self._one("Carcass"))
         FreeCADGui.runCommand(f"Closetbench_{kind}")
         self._settle()
@@ -191,13 +267,13 @@ class Walk:
 
         panel = TaskPanel.current
         if panel is None:
-            self.log[-1] += " (refused)"
+            self._say(" (refused)")
             return
         for _ in range(changes):
             self._change(panel)
         wrong = panel.first_error() is not None
         if wrong or self.rnd.random() < 0.15:
-            self.log[-1] += " cancel"
+            self._say(" cancel")
             panel.press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
         else:
             panel.press(self.gui.QtWidgets.QDialogButtonBox.Ok)
@@ -206,7 +282,7 @@ class Walk:
             if TaskPanel.current is None:
                 return
             self.gui.settle(20)
-        self.log[-1] += " (stuck)"
+        self._say(" (stuck)")
         panel.press(self.gui.QtWidgets.QDialogButtonBox.Cancel)
         self.gui.settle(200)
 
@@ -216,7 +292,7 @@ class Walk:
 
         usable = [f for f in panel.fields if f.widget.isEnabled()]
         field = self.rnd.choice(usable)
-        self.log[-1] += f" {field.name}"
+        self._say(f" {field.name}")
         if isinstance(field, fields.LengthField):
             try:
                 now = field.value()
@@ -242,7 +318,7 @@ class Walk:
             field.line.setText(f"{field.line.text()[:8]}{self.rnd.randint(0, 99)}")
             field.commit()
         if self.rnd.random() < 0.3:
-            self.gui.settle(120)  # long enough for a preview
+            self._settle()  # long enough for a preview
 
     def _one(self, *kinds: str) -> Any:
         from closetbench.model.base import class_of
@@ -258,8 +334,8 @@ class Walk:
     def _answer(self) -> None:
         modal = self.gui.QtWidgets.QApplication.activeModalWidget()
         if modal is not None:
-            if hasattr(modal, "text"):
-                self.log[-1] += f" [{modal.text()[:60]}]"
+            if hasattr(modal, "text") and self.log:
+                self._say(f" [{modal.text()[:60]}]")
             modal.close()
 
     def _settle(self) -> None:

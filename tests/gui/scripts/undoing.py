@@ -1,29 +1,31 @@
 """Random edits, all undone and all redone: the start and the end again."""
 
+import json
 import time
 
 import FreeCAD
 import FreeCADGui
 
 from tests.gui.hands import WORKBENCH
-from tests.gui.walk import Walk
+from tests.gui.walk import REPORT, Walk, hurry
 
 
 def steps(gui):
-    # FreeCAD keeps 20 steps unless told
-    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document").SetInt("MaxUndoSize", 1000)
     FreeCADGui.activateWorkbench(WORKBENCH)
     from closetbench.gui import guide
 
     guide.leave()
+    hurry(gui)
     told = []
     for seed in gui.arguments["seeds"]:
-        began = time.perf_counter()
+        began = time.process_time()
         walk = Walk(gui, seed)
         wrong = walk.run(gui.arguments["steps"])
-        took = time.perf_counter() - began
+        took = time.process_time() - began
         gui.check(not wrong, f"walk {seed}: {wrong}; it went {walk.log}")
         told.append({"seed": seed, "undo": walk.undo_steps, "seconds": round(took, 1),
                      "wrong": wrong, "log": walk.log})
+        # FreeCAD may end before this script does
+        FreeCAD.Console.PrintMessage(f"{REPORT}{seed} ended {json.dumps(told[-1])}\n")
         yield
     gui.record("walks", told)
