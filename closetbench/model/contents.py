@@ -14,13 +14,13 @@ from closetbench.core.contents import HOSTING
 from closetbench.core.specs import CarcassSpec, PanelSpec
 from closetbench.model.base import class_of
 from closetbench.model.component import LINKS, RESULTS, ComponentProxy
+from closetbench.model.plain import type_hints
 from closetbench.model.properties import (
     LINK,
     Prop,
     field_of,
     read_fields,
     record_of,
-    type_hints,
     write_fields,
 )
 from closetbench.model.spec_table import spec_table

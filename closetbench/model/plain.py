@@ -7,11 +7,18 @@ import types
 import typing
 from dataclasses import MISSING, fields, is_dataclass
 from enum import Enum
+from functools import cache
 from typing import Any, TypeVar
 
 from closetbench.core.errors import ClosetError
 
 _Record = TypeVar("_Record")
+
+
+@cache
+def type_hints(kind: type[Any]) -> dict[str, Any]:
+    """The types of a dataclass's fields, worked out once: Python takes its time for that."""
+    return typing.get_type_hints(kind)
 
 
 def to_text(record: Any) -> str:
@@ -52,7 +59,7 @@ def _plain(value: Any) -> Any:
 
 
 def _record(kind: type[Any], data: dict[str, Any]) -> Any:
-    hints = typing.get_type_hints(kind)
+    hints = type_hints(kind)
     return kind(**{name: _value(hints[name], value) for name, value in data.items()})
 
 

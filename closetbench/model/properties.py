@@ -10,11 +10,10 @@ import typing
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from enum import Enum
-from functools import cache
 from typing import Any, TypeVar
 
 from closetbench.core.errors import ClosetError
-from closetbench.model.plain import from_text, to_text
+from closetbench.model.plain import from_text, to_text, type_hints
 
 LENGTH = "App::PropertyLength"
 DISTANCE = "App::PropertyDistance"
@@ -34,12 +33,6 @@ _QUANTITIES = (LENGTH, DISTANCE)
 _READ_ONLY, _HIDDEN, _OUTPUT = 1, 4, 8
 OWN_BAND = "auto"
 """The value of a band property that takes the material's own band."""
-
-
-@cache
-def type_hints(kind: type[Any]) -> dict[str, Any]:
-    """The types of a dataclass's fields, worked out once: Python takes its time for that."""
-    return typing.get_type_hints(kind)
 
 
 def camel(name: str) -> str:
