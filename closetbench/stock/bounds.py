@@ -45,7 +45,8 @@ def least_cost(items: Sequence[Item], kinds: Sequence[Kind], sheets: int) -> flo
     """A cost below which no plan can be, given a proved least number of sheets.
 
     The area at the best price per area, and the least sheets at the lowest price each;
-    where only one kind costs anything, its sheets are whole.
+    where only one kind costs anything, its sheets are whole. Items that lie on no kind
+    that is free need sheets that are not, whatever the other items do.
     """
     area = sum(item.area for item in items)
     spent = 0.0
@@ -67,6 +68,11 @@ def least_cost(items: Sequence[Item], kinds: Sequence[Kind], sheets: int) -> flo
     paid = [cost for cost, _ in costs if cost > 0.0]
     if len(paid) == 1:
         least = max(least, ceil(least / paid[0] - _EASE) * paid[0])
+    free = [kind for kind in kinds if kind.cost == 0.0]
+    dear = [kind for kind in kinds if kind.cost > 0.0]
+    if free and dear:
+        bound = [item for item in items if not any(kind.takes(item) for kind in free)]
+        least = max(least, least_cost(bound, dear, least_sheets(bound, dear)))
     return least
 
 

@@ -48,6 +48,10 @@ class Kind:
     cost: float
     quantity: int
 
+    def takes(self, item: Item) -> bool:
+        """Whether an item lies on an empty sheet of this kind, one way or the other."""
+        return any(x <= self.width and y <= self.height for x, y, _ in item.ways)
+
 
 @dataclass(frozen=True)
 class Grid:

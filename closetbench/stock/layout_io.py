@@ -21,7 +21,7 @@ from closetbench.stock.plan import CutSettings, FirstCut, Plan, SearchEnd, Stock
 from closetbench.stock.sheets import plan_sheets
 
 _ENDS = {
-    SearchEnd.PROVED: "no plan takes less",
+    SearchEnd.PROVED: "no plan buys less",
     SearchEnd.BUDGET: "at least {bound} are needed",
     SearchEnd.CLOCK: "at least {bound} are needed; the machine is slow, run again to compare",
     SearchEnd.CANCELLED: "stopped early; at least {bound} are needed",

@@ -167,7 +167,7 @@ class Search:
         for index, kind in enumerate(self.kinds):
             if forest.cost + kind.cost > ceiling - _EASE or forest.used[index] >= kind.quantity:
                 continue
-            if any(x <= kind.width and y <= kind.height for x, y, _ in self.items[item].ways):
+            if kind.takes(self.items[item]):
                 price = kind.cost / (kind.width * kind.height) * (0.5 + self.random())
                 if price < least:
                     best, least = index, price

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from functools import partial
 
 from closetbench.core.errors import LayoutError
+from closetbench.stock.at_hand import fill_offcuts
 from closetbench.stock.bounds import least_cost, least_sheets
 from closetbench.stock.checks import check_parts, check_settings, check_stock
 from closetbench.stock.clock import Clock
@@ -25,12 +26,13 @@ from closetbench.stock.plan import (
 from closetbench.stock.scales import sharpen
 from closetbench.stock.search import Limits, Search
 from closetbench.stock.tidy import tidy
+from closetbench.stock.trees import Tree
 from closetbench.stock.turning import sharpen_turning
 from closetbench.stock.verify import require_valid
 
 _ENDLESS = 1_000_000
 _SHEET_PENALTY = 1e-6
-"""Of the dearest sheet: between sets of equal cost, that of fewer sheets is better."""
+"""Of the dearest sheet: between sets of equal cost, that of fewer sheets to be bought is better."""
 _FIRST_SHARE = 0.15
 """Of the search, before the bound is sharpened: most searches that meet it do so at once."""
 _ALONE_SHARE = 0.3
@@ -52,9 +54,10 @@ def plan_sheets(
 
     Materials are planned one by one. A sheet costs its ``cost``; where a sheet to be
     bought has none, all sheets of that material cost their area. Offcuts without a cost
-    cost nothing and so are taken first. ``progress`` is called now and then, and ends the
-    search when it returns False: the best plan so far is given. Raise LayoutError where
-    input contradicts itself, a part fits no sheet, or the sheets at hand do not suffice.
+    cost nothing and so are taken first, those too that save no sheet (see ``at_hand``).
+    ``progress`` is called now and then, and ends the search when it returns False: the best
+    plan so far is given. Raise LayoutError where input contradicts itself, a part fits no
+    sheet, or the sheets at hand do not suffice.
     """
     check_settings(settings)
     check_stock(stock)
@@ -71,6 +74,7 @@ def plan_sheets(
             settings,
         )
         ended[material] = group.plan(partial(told.search, group))
+        group.use_offcuts()
         ends = (ended[material], group.tidy(partial(told.tidy, group)))
         if group.search.proved:
             ended[material] = SearchEnd.PROVED
@@ -134,7 +138,7 @@ class _Group:
             [
                 Kind(
                     *sizes[i],
-                    costs[i] + _SHEET_PENALTY * dearest,
+                    costs[i] + _SHEET_PENALTY * dearest if costs[i] else 0.0,
                     _ENDLESS if stock[i].quantity is None else int(stock[i].quantity or 0),
                 )
                 for i in rank
@@ -143,6 +147,7 @@ class _Group:
         )
         self.bound = least_sheets(self.grid.items, self.tight)
         self.search = self._search(self.kinds, least_cost(self.grid.items, self.tight, self.bound))
+        self.filled: tuple[Tree, ...] = ()
 
     def _search(self, kinds: Sequence[Kind], least: float) -> Search:
         limits = Limits(_FIRST[self.settings.first], self.settings.stages)
@@ -166,10 +171,15 @@ class _Group:
             raise self._too_few()
         return end
 
+    def use_offcuts(self) -> None:
+        """Cut what fits from offcuts that are free, though they save no sheet."""
+        free = [i for i, sheet in enumerate(self.stock) if sheet.offcut and not sheet.cost]
+        self.filled = fill_offcuts(self.search, free)
+
     def tidy(self, watch: Callable[[float], bool]) -> SearchEnd:
-        """Make the cutting of the sheets found simpler."""
+        """Make the cutting of the sheets found simpler; filled offcuts stay as they are."""
         settings = self.settings
-        if settings.tidy == 0.0:
+        if settings.tidy == 0.0 or not self.search.best:
             return SearchEnd.BUDGET
         share = min(1.0, len(self.parts) / _TIDY_PARTS)
         clock = Clock(settings.tidy * share, watch)
@@ -181,7 +191,7 @@ class _Group:
             index
             for index, kind in enumerate(self.kinds)
             if kind.quantity >= len(self.parts)
-            and all(_takes_any((kind.width, kind.height), [item]) for item in self.grid.items)
+            and all(kind.takes(item) for item in self.grid.items)
         ]
         for index in alone:
             search = self._search([self.kinds[index]], 0.0)
@@ -203,7 +213,7 @@ class _Group:
         """The best sheets found, offcuts first, named from ``number`` on."""
         laid = [
             (self.stock[tree.kind], lay_out(tree, self.grid, self.parts, self.stock[tree.kind]))
-            for tree in self.search.best or ()
+            for tree in (*self.filled, *(self.search.best or ()))
         ]
         laid.sort(key=lambda pair: (not pair[0].offcut, pair[0].key, -_used(pair[1])))
         kerf = self.settings.kerf

@@ -144,3 +144,10 @@ def test_free_offcuts_lower_the_least_cost_to_whole_bought_sheets():
     items = [item(10.0, 10.0)] * 30
     kinds = [Kind(50.0, 20.0, 1.0, 100), Kind(50.0, 10.0, 0.0, 1)]
     assert least_cost(items, kinds, 3) == 3.0
+
+
+def test_items_that_lie_on_no_offcut_need_bought_sheets():
+    items = [item(45.0, 15.0), item(10.0, 10.0)]
+    kinds = [Kind(50.0, 20.0, 1.0, 100), Kind(40.0, 40.0, 0.0, 5)]
+    assert least_cost(items, kinds, 1) == 1.0
+    assert least_cost(items[1:], kinds, 1) == 0.0

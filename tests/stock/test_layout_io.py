@@ -36,7 +36,7 @@ def test_a_plan_is_written_and_told(job, tmp_path, capsys):
     assert {p["piece"] for p in sheet["placements"]} == {"A/1", "A/2", "A/3"}
     assert {(p["dx"], p["dy"]) for p in sheet["placements"]} <= {(700, 500), (500, 700)}
     assert plan["bound"] == {"18": 1}
-    assert "18: 1 sheet (no plan takes less), 35.3% used" in capsys.readouterr().out
+    assert "18: 1 sheet (no plan buys less), 35.3% used" in capsys.readouterr().out
     assert [p.name for p in tmp_path.iterdir() if p.name.startswith(".")] == []
 
 

@@ -91,10 +91,51 @@ def test_offcuts_are_used_before_sheets_are_bought():
     assert [s.sheet.key for s in plan.sheets] == ["left", "full"]
 
 
-def test_an_offcut_that_saves_no_sheet_stays_whole():
+def test_an_offcut_that_saves_no_sheet_takes_what_fits_all_the_same():
     offcut = StockSheet("left", "ply 18", 900, 700, quantity=1, offcut=True)
-    plan = planned(parts_of((2400, 600, 1), (300, 200, 1)), [SHEET, offcut])
+    parts = parts_of((2400, 600, 1), (300, 200, 1))
+    plan = planned(parts, [SHEET, offcut])
+    assert [s.sheet.key for s in plan.sheets] == ["left", "full"]
+    assert [[p.part for p in s.placements] for s in plan.sheets] == [[parts[1].key], [parts[0].key]]
+    assert plan.ended["ply 18"] is SearchEnd.PROVED
+
+
+def test_an_offcut_with_a_price_or_too_small_a_size_stays_whole():
+    parts = parts_of((2400, 600, 1), (300, 200, 1))
+    dear = StockSheet("dear", "ply 18", 900, 700, quantity=1, offcut=True, cost=5.0)
+    small = StockSheet("small", "ply 18", 250, 250, quantity=3, offcut=True)
+    plan = planned(parts, [replace(SHEET, cost=70.0), dear, small])
     assert [s.sheet.key for s in plan.sheets] == ["full"]
+
+
+def test_offcuts_take_the_parts_of_the_emptiest_sheet_and_no_more_than_there_are():
+    offcut = StockSheet("left", "ply 18", 900, 700, quantity=2, offcut=True)
+    parts = parts_of((2400, 1200, 2), (800, 600, 5))
+    plan = planned(parts, [SHEET, offcut])
+    assert [s.sheet.key for s in plan.sheets] == ["left", "left", "full", "full", "full"]
+    assert [len(s.placements) for s in plan.sheets] == [1, 1, 1, 1, 3]
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_offcuts_never_make_more_to_be_bought(seed):
+    draw = Random(seed)
+    parts = parts_of(*(
+        (draw.randint(80, 1200), draw.randint(60, 700), draw.randint(1, 4)) for _ in range(8)))
+    offcuts = [
+        StockSheet(f"left{n}", "ply 18", draw.randint(200, 1500), draw.randint(100, 900),
+                   quantity=draw.randint(1, 2), offcut=True)
+        for n in range(3)
+    ]
+    without = planned(parts, [SHEET])
+    plan = planned(parts, [SHEET, *offcuts])
+    bought = [s for s in plan.sheets if not s.sheet.offcut]
+    assert len(bought) <= len(without.sheets)
+    for offcut in offcuts:
+        used = [s for s in plan.sheets if s.sheet.key == offcut.key]
+        left = [p for s in bought for p in s.placements]
+        fits = any(min(p.dx, p.dy) <= min(offcut.length, offcut.width)
+                   and max(p.dx, p.dy) <= max(offcut.length, offcut.width) for p in left)
+        assert len(used) == offcut.quantity or not fits
 
 
 def test_the_cheaper_mix_of_sizes_is_bought():
