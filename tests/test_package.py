@@ -144,7 +144,9 @@ def test_init_watches_documents_and_loads_no_more_of_us(root):
     assert done.returncode == 0, done.stderr
     loaded = set(ast.literal_eval(done.stdout.strip().splitlines()[-1]))
     asked = {"closetbench.host", "closetbench.core", "closetbench.core.errors"}
-    assert loaded - asked == {"closetbench.model", "closetbench.model.watch"}
+    assert loaded - asked == {
+        "closetbench.model", "closetbench.model.card_library", "closetbench.model.watch",
+    }
 
 
 def test_no_paths_of_one_machine(root):

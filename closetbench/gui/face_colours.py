@@ -11,6 +11,7 @@ from closetbench.core.panel import Rim
 from closetbench.gui import palette
 from closetbench.gui.qt import QtCore
 from closetbench.model import bridge
+from closetbench.shop.board_colours import Colour, board_colour
 
 _waiting: dict[tuple[str, str], None] = {}
 _SHADE = 0.01
@@ -52,7 +53,7 @@ def show(obj: Any) -> None:
         view.DiffuseColor = [board]
 
 
-def by_material(obj: Any) -> palette.Colour:
+def by_material(obj: Any) -> Colour:
     """The colour of a part's board."""
     try:
         closet = bridge.closet_for(obj)
@@ -62,10 +63,10 @@ def by_material(obj: Any) -> palette.Colour:
             material = bridge.boards_for(closet).materials.get(obj.Material)
     except ClosetError:
         material = None
-    return palette.board_colour(material)
+    return board_colour(material)
 
 
-def _board(obj: Any, view: Any) -> palette.Colour:
+def _board(obj: Any, view: Any) -> Colour:
     """The colour that the board was given, by its material or by the user.
 
     Where FreeCAD has an appearance for each face, a part's colour is that of its first face,
@@ -79,7 +80,7 @@ def _board(obj: Any, view: Any) -> palette.Colour:
     return board if any(_alike(shown, colour) for colour in ours) else shown
 
 
-def _alike(one: palette.Colour, other: palette.Colour) -> bool:
+def _alike(one: Colour, other: Colour) -> bool:
     return all(abs(a - b) < _SHADE for a, b in zip(one, other, strict=True))
 
 
@@ -90,8 +91,8 @@ def _own_frame(shape: Any) -> Any:
 
 
 def _colour(
-    face: Any, size: tuple[float, float, float], banded: set[Rim], board: palette.Colour
-) -> palette.Colour:
+    face: Any, size: tuple[float, float, float], banded: set[Rim], board: Colour
+) -> Colour:
     box = face.BoundBox
     length, width, thickness = size
     rims = {

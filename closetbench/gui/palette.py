@@ -2,20 +2,12 @@
 
 from __future__ import annotations
 
-from closetbench.core.materials import Material, MaterialKind
+from closetbench.core.materials import Material
 from closetbench.core.reading_lines import Trust
 from closetbench.core.room_scene import Kind
 from closetbench.gui.qt import QtGui, QtWidgets
+from closetbench.shop.board_colours import Colour, board_colour
 
-Colour = tuple[float, float, float]
-
-_BOARDS: dict[MaterialKind, Colour] = {
-    MaterialKind.PLYWOOD: (0.95, 0.84, 0.66),
-    MaterialKind.MELAMINE: (0.96, 0.96, 0.94),
-    MaterialKind.MDF: (0.83, 0.73, 0.62),
-    MaterialKind.HARDBOARD: (0.66, 0.53, 0.41),
-    MaterialKind.LUMBER: (0.93, 0.76, 0.52),
-}
 SURVEY: Colour = (0.45, 0.55, 0.63)
 EDGES: Colour = (0.25, 0.20, 0.16)
 PIECES: dict[str, Colour] = {"Bar": (0.78, 0.80, 0.82), "ExistingPiece": (0.55, 0.68, 0.72)}
@@ -23,7 +15,6 @@ PIECES: dict[str, Colour] = {"Bar": (0.78, 0.80, 0.82), "ExistingPiece": (0.55, 
 SHEET: Colour = (0.95, 0.84, 0.66)
 LABEL: Colour = (0.40, 0.12, 0.08)
 """The ground of parts' names in the 3D view."""
-UNKNOWN: Colour = (0.75, 0.75, 0.75)
 TRUST: dict[Trust, Colour] = {
     Trust.AGREES: (0.05, 0.48, 0.42),
     Trust.DOUBTFUL: (0.73, 0.42, 0.00),
@@ -49,18 +40,6 @@ HANDLE: Colour = (0.02, 0.36, 0.72)
 HANDLE_HOT: Colour = (0.95, 0.45, 0.00)
 HALO: Colour = (1.0, 1.0, 1.0)
 """Handles, those under the mouse, and what sets both off from dark grounds."""
-
-
-def board_colour(material: Material | None) -> Colour:
-    """The colour of a board in the 3D view, which darkens it toward its edges of sight."""
-    if material is None:
-        return UNKNOWN
-    red, green, blue = _BOARDS[material.kind]
-    if "birch" in material.key:
-        return (0.99, 0.92, 0.77)
-    if "black" in material.key:
-        return (0.30, 0.30, 0.31)
-    return red, green, blue
 
 
 def band_colour(board: Colour) -> Colour:

@@ -15,6 +15,7 @@ from closetbench.gui.room_view import PROPERTIES, RoomView
 from closetbench.model import bridge, children
 from closetbench.model.base import class_of
 from closetbench.model.contents import CONTENTS
+from closetbench.shop.board_colours import board_colour
 
 ICONS = {
     "Closet": "closet", "Survey": "survey", "Carcass": "carcass", "Bay": "bay",
@@ -277,7 +278,7 @@ def _paint_layout(obj: Any) -> None:
     colours = []
     for kind, key in faces_of(cutting.sheets, cutting.lengths):
         material = of_part.get(key, "") if kind == "part" else key
-        colour = palette.board_colour(materials.get(material))
+        colour = board_colour(materials.get(material))
         if kind == "rest":
             colour = tuple(0.25 * part + 0.75 * 0.97 for part in colour)
         colours.append(colour)

@@ -7,9 +7,8 @@ from typing import Any
 
 from closetbench.core.panel import Face, Grain, Rim
 from closetbench.core.specs import PanelSpec
-from closetbench.model.base import Scripted
 from closetbench.model.carcass import JOINERY
-from closetbench.model.part import PANEL, show_panel
+from closetbench.model.part import PANEL, Carded, show_panel
 from closetbench.model.properties import (
     BAND,
     BOOL,
@@ -73,7 +72,7 @@ OWN_PANEL = (
 """What a part shows, less what is a parameter here."""
 
 
-class GroovedPanel(Scripted):
+class GroovedPanel(Carded):
     """Proxy of a single panel; its placement is the user's."""
 
     properties = (*FIELDS, *SWITCHES, *OWN_PANEL)

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import contextlib
 import hashlib
 from typing import Any
 
 import FreeCAD
 
 from closetbench.core.closet import part_weight
+from closetbench.core.errors import ClosetError
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Part
+from closetbench.model import cards
+from closetbench.model.base import Scripted
 from closetbench.model.body import BODY, BodyProxy, move
 from closetbench.model.draft import drafted
 from closetbench.model.properties import BOOL, FLOAT, LENGTH, STRING, put, put_results, result
@@ -34,7 +38,25 @@ PANEL = (
 )
 
 
-class ClosetPart(BodyProxy):
+class Carded(Scripted):
+    """Base of the proxies of pieces that have the material card of their board."""
+
+    def set_up(self, obj: Any) -> None:
+        """A file holds no card of ours: what is loaded is given it again."""
+        from closetbench.model import bridge
+
+        super().set_up(obj)
+        with contextlib.suppress(ClosetError):  # a catalogue that is gone: the recompute says so
+            catalogue = bridge.catalogue_of(bridge.closet_for(obj))
+            cards.follow(obj, catalogue.materials.get(obj.Material))
+
+    def onChanged(self, obj: Any, prop: str) -> None:  # noqa: N802 - FreeCAD's name
+        """A card may be the user's choice."""
+        if prop == cards.PROPERTY:
+            cards.mark(obj)
+
+
+class ClosetPart(Carded, BodyProxy):
     """Proxy of a panel that is part of a component."""
 
     properties = (
@@ -54,6 +76,7 @@ def show_panel(
 ) -> None:
     """Set sizes, texts, shape and place of an object from a part, so far as they changed."""
     move(obj, at)
+    cards.follow(obj, catalogue.materials.get(part.panel.material))
     mark = _fingerprint(part, catalogue, form)
     there = not obj.Shape.isNull()
     if obj.Fingerprint == mark and there:

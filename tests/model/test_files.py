@@ -198,9 +198,13 @@ def test_the_observer_imports_nothing_heavy():
     root = Path(__file__).resolve().parents[2]
     script = (
         "import sys; sys.path[:0] = sys.argv[1:]; import FreeCAD; before = set(sys.modules);"
-        "from closetbench.model import watch; watch.install(); watch.install();"
+        "from closetbench.model import card_library, watch; watch.install(); watch.install();"
+        "card_library.register();"
         "new = set(sys.modules) - before;"
         "print(sorted(m for m in new if m.startswith(('closetbench', 'Part', 'numpy'))))"
     )
     loaded = plain_python(script, root, host.find_freecad())
-    assert loaded == "['closetbench', 'closetbench.model', 'closetbench.model.watch']"
+    assert loaded == str([
+        "closetbench", "closetbench.model", "closetbench.model.card_library",
+        "closetbench.model.watch",
+    ])
