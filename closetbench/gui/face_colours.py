@@ -47,10 +47,10 @@ def show(obj: Any) -> None:
     banded = {Rim(text.split(" ")[0]) for text in obj.Bands.split(", ") if text}
     size = obj.Length.Value, obj.Width.Value, obj.Thickness.Value
     found = [_colour(face, size, banded, board) for face in _own_frame(obj.Shape).Faces]
-    if any(colour != board for colour in found):
-        view.DiffuseColor = found
-    elif len(view.DiffuseColor) > 1:
-        view.DiffuseColor = [board]
+    wanted = found if any(colour != board for colour in found) else [board]
+    if not _all_alike(view.DiffuseColor, wanted):
+        # only then: it is a change of the file
+        view.DiffuseColor = wanted
 
 
 def by_material(obj: Any) -> Colour:
@@ -82,6 +82,14 @@ def _board(obj: Any, view: Any) -> Colour:
 
 def _alike(one: Colour, other: Colour) -> bool:
     return all(abs(a - b) < _SHADE for a, b in zip(one, other, strict=True))
+
+
+def _all_alike(there: list[tuple[float, ...]], wanted: list[Colour]) -> bool:
+    """Whether faces show these colours; one colour stands for all faces."""
+    if len(wanted) == 1:
+        return all(_alike(one[:3], wanted[0]) for one in there)
+    return len(there) == len(wanted) and all(
+        _alike(one[:3], colour) for one, colour in zip(there, wanted, strict=True))
 
 
 def _own_frame(shape: Any) -> Any:

@@ -24,6 +24,16 @@ def steps(gui):
     yield 300
     gui.shot("made")
     side = next(o for o in parts if o.Role == "side").Name
+    colours = looks(hands.doc)
+    hands.doc.saveAs(path)
+    FreeCAD.closeDocument(hands.doc.Name)
+
+    doc = FreeCAD.openDocument(path)
+    yield 500
+    for name, seen in looks(doc).items():
+        gui.check(same(seen, colours[name]), f"colours of {name}: {seen}, {colours[name]}")
+    gui.check(not FreeCADGui.getDocument(doc.Name).Modified, "opening it changes nothing")
+    parts = [doc.getObject(name) for name in colours]
     hands.doc.getObject(side).ViewObject.ShapeColor = RED
     yield 300
     colours = looks(hands.doc)
@@ -34,7 +44,6 @@ def steps(gui):
 
     doc = FreeCAD.openDocument(path)
     yield 500
-    gui.record("modified", FreeCADGui.getDocument(doc.Name).Modified)
     gui.equal({name: card(doc.getObject(name)) for name in names}, names, "cards after opening")
     for name, seen in looks(doc).items():
         if name == side:  # its bands and grooves are coloured anew, the board keeps its colour
