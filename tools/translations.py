@@ -43,7 +43,9 @@ _NO_WORDS = re.compile(
 )
 
 _JOINTS = (
-    "{0} and {1}", "{0} or {1}", "{0} times", "{0} parts weigh", "{0} mm of {1} mm",
+    "{0} and {1}", "{0} or {1}", "{0} times", "{0} mm of {1} mm", "{0} kg of {1}", "{0} lb of {1}",
+    "sags", "sags too much", "chipboard screw {0}", "wood screw {0}", "finishing nail {0}",
+    "panel nail {0}", "pocket screw {0}",
 )
 """What texts are put together with at run time."""
 _GAP = re.compile(r"\{\d+\}")
@@ -86,6 +88,9 @@ def _from_gui(tree: ast.Module, found: Texts) -> None:
 
 
 def _reads(text: str) -> bool:
+    # a stroke is a path's, but in a sentence that of a unit or of a standard
+    sentence = len(re.findall(r"(?<!/)\b[a-z]{3,}\b(?!/)", text)) > 3
+    text = text.replace("/", "") if sentence else text
     return len(re.findall(r"[a-zA-Z]", text)) > 2 and not _NO_WORDS.search(text)
 
 

@@ -141,10 +141,11 @@ def part_findings(
         ))
     awkward = [p.full_name for p, mass in masses if AWKWARD < mass <= LOAD_CONSTANT]
     if awkward:
+        weigh = "1 part weighs" if len(awkward) == 1 else f"{len(awkward)} parts weigh"
         found.append(Finding(
             Severity.NOTE, awkward[0], "awkward-part",
-            f"{len(awkward)} {'part weighs' if len(awkward) == 1 else 'parts weigh'} more than "
-            "one person should lift flat at arm's length: carry them upright and close, or by two",
+            f"{weigh} more than one person should lift flat at arm's length: carry them upright "
+            "and close, or by two",
             f"NIOSH 94-110, hands {figures.length(400.0)} ahead, {figures.length(700.0)} up, "
             "poor grip", "",
             figures.mass(AWKWARD), parts=tuple(awkward),

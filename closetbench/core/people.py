@@ -141,11 +141,11 @@ def entrapment_findings(
     if not children or not stuck:
         return []
     tight = min(stuck, key=lambda o: o.height)
+    how_many = "1 opening is" if len(stuck) == 1 else f"{len(stuck)} openings are"
     return [Finding(
         Severity.NOTE, tight.name, "entrapment",
-        f"{len(stuck)} {'opening is' if len(stuck) == 1 else 'openings are'} high enough for a "
-        "small child's body and too low for its head, the lowest as given: make what a toddler "
-        f"reaches lower or higher, or close it; {DEFER}",
+        f"{how_many} high enough for a small child's body and too low for its head, the lowest "
+        f"as given: make what a toddler reaches lower or higher, or close it; {DEFER}",
         "16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets",
         figures.length(tight.height),
         f"none from {figures.length(ENTRAPS[0])} to {figures.length(ENTRAPS[1])}",

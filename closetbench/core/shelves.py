@@ -250,8 +250,8 @@ def remedies(
         clear = (shelf.span - count * t) / (count + 1)
         sag = tried(replace(shelf, span=clear)) if clear > t else None
         if sag is not None:
-            plural = "s" if count > 1 else ""
-            found.append(Remedy(f"{count} divider{plural} to carry it", sag))
+            text = f"{count} dividers to carry it" if count > 1 else "1 divider to carry it"
+            found.append(Remedy(text, sag))
             break
     return tuple(found)
 

@@ -95,6 +95,7 @@ def strip_findings(
     findings = []
     for each in advice:
         slimmer = floor(each.slimmer * 10) / 10
+        strips = f"{each.strips} strips" if each.strips > 1 else "1 strip"
         lost = ""
         if each.rest + kerf + _EASE >= each.depth - kerf * each.strips:
             lost = ": the kerf takes the next one"
@@ -108,8 +109,8 @@ def strip_findings(
                 Severity.NOTE,
                 f"parts {length(each.depth)} wide, {each.sheet.material}",
                 "strip-width",
-                f"sheet {each.sheet.key}, {length(each.sheet.width)} wide, gives {each.strips} "
-                f"strip{'s' * (each.strips != 1)} of {length(each.depth)} and {length(each.rest)} "
+                f"sheet {each.sheet.key}, {length(each.sheet.width)} wide, gives {strips} "
+                f"of {length(each.depth)} and {length(each.rest)} "
                 f"are left{lost}; at {length(slimmer)} or less it gives {each.strips + 1}{gain}",
                 f"{each.strips + 1} strips need {each.strips + 1} widths and {each.strips} kerfs",
                 length(each.depth),

@@ -239,8 +239,10 @@ def _too_much(
             Severity.NOTE if left_over else Severity.WARNING,
             f"sheet {plan.name}",
             "piece-takes-two",
-            f"{', '.join(heavy)} as carried from the store {'is' if len(heavy) == 1 else 'are'} "
-            "too heavy, or too long and wide, for one person",
+            f"{heavy[0]} as carried from the store is too heavy, or too long and wide, for one "
+            "person" if len(heavy) == 1 else
+            f"{', '.join(heavy)} as carried from the store are too heavy, or too long and wide, "
+            "for one person",
             "NIOSH 94-110, load constant; size: common practice, no published source",
             f"{mass:.1f} kg",
             f"{carry.most:g} kg, or {carry.largest / 1e6:g} m² over {millimetres(carry.longest)}",

@@ -1277,7 +1277,7 @@
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation>Wo Köpfe und Namen stehen</translation>
+   <translation>Wo Überschriften und Namen stehen</translation>
   </message>
   <message>
    <source>Where it can be screwed through</source>
@@ -1508,7 +1508,7 @@
   </message>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
+   <translation>Ein Satz Schubladen in einem Fach, mit Auszügen und Fronten</translation>
   </message>
   <message>
    <source>A baseboard that stays; 0 where there is none or it comes off.</source>
@@ -1520,7 +1520,7 @@
   </message>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
+   <translation>Eine Tür oder ein Paar vor einem Fach</translation>
   </message>
   <message>
    <source>A drawing for each part</source>
@@ -1544,7 +1544,7 @@
   </message>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
+   <translation>Eine Kleiderstange oder zwei in einem Fach</translation>
   </message>
   <message>
    <source>A reused chest or cabinet, built in as it is</source>
@@ -2192,7 +2192,7 @@
   </message>
   <message>
    <source>Drill</source>
-   <translation>Bohrer</translation>
+   <translation>Bohren</translation>
   </message>
   <message>
    <source>Drop</source>
@@ -2640,7 +2640,7 @@
   </message>
   <message>
    <source>Hinged</source>
-   <translation>Angeschlagen</translation>
+   <translation>Bandseite</translation>
   </message>
   <message>
    <source>Hinges</source>
@@ -2988,7 +2988,7 @@
   </message>
   <message>
    <source>Lay</source>
-   <translation>Legen</translation>
+   <translation>Lage</translation>
   </message>
   <message>
    <source>LayoutPanel</source>
@@ -3012,7 +3012,7 @@
   </message>
   <message>
    <source>Least skin</source>
-   <translation>Mindestresthaut</translation>
+   <translation>Mindestrestdicke</translation>
   </message>
   <message>
    <source>Least web</source>
@@ -3928,7 +3928,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
+   <translation>Schräge Böden für Schuhe in einem Fach</translation>
   </message>
   <message>
    <source>Sold as {}</source>
@@ -4376,7 +4376,7 @@
   </message>
   <message>
    <source>What closes the opening: drawers and doors inside have to clear it.</source>
-   <translation>Was die Öffnung schließt: Schubkästen und Türen im Innern müssen daran vorbei.</translation>
+   <translation>Was die Öffnung schließt: Schubladen und Türen im Innern müssen daran vorbei.</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
@@ -4892,7 +4892,7 @@
   </message>
   <message>
    <source>centre rail under the box</source>
-   <translation>mittleres Rahmenholz unter dem Kasten</translation>
+   <translation>Mittelführung unter dem Kasten</translation>
   </message>
   <message>
    <source>checks</source>
@@ -5944,7 +5944,7 @@
   </message>
   <message>
    <source>sockets</source>
-   <translation>Dosen</translation>
+   <translation>Stangenlager</translation>
   </message>
   <message>
    <source>softwood stud 2x4 (38 x 89 mm)</source>
@@ -6096,7 +6096,7 @@
   </message>
   <message>
    <source>upright</source>
-   <translation>Stütze</translation>
+   <translation>hochkant</translation>
   </message>
   <message>
    <source>veneer-core plywood</source>
@@ -6500,7 +6500,7 @@
   <name>Closetbench_Doors</name>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Eine Tür oder ein Paar vor einer Öffnung</translation>
+   <translation>Eine Tür oder ein Paar vor einem Fach</translation>
   </message>
   <message>
    <source>Doors…</source>
@@ -6511,7 +6511,7 @@
   <name>Closetbench_Drawers</name>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Ein Satz Schubladen in einer Öffnung, mit Auszügen und Fronten</translation>
+   <translation>Ein Satz Schubladen in einem Fach, mit Auszügen und Fronten</translation>
   </message>
   <message>
    <source>Drawers…</source>
@@ -6732,7 +6732,7 @@
   <name>Closetbench_Rods</name>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Eine Kleiderstange oder zwei in einer Öffnung</translation>
+   <translation>Eine Kleiderstange oder zwei in einem Fach</translation>
   </message>
   <message>
    <source>Hanging rod…</source>
@@ -6830,6 +6830,22 @@
    <translation>, was seine Schrauben herauszieht</translation>
   </message>
   <message>
+   <source>1 divider to carry it</source>
+   <translation>1 Mittelseite zum Tragen</translation>
+  </message>
+  <message>
+   <source>1 opening is</source>
+   <translation>1 Öffnung ist</translation>
+  </message>
+  <message>
+   <source>1 part weighs</source>
+   <translation>1 Teil wiegt</translation>
+  </message>
+  <message>
+   <source>1 strip</source>
+   <translation>1 Streifen</translation>
+  </message>
+  <message>
    <source>16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets</source>
    <translation>16 CFR 1213, Etagenbetten, als Richtwert; für Einbauschränke ist nichts veröffentlicht</translation>
   </message>
@@ -6863,7 +6879,7 @@
   </message>
   <message>
    <source>; each of its {0} pins carries {1}: the pins are not checked ({2})</source>
-   <translation>; jeder seiner {0} Stifte trägt {1}: die Stifte sind nicht geprüft ({2})</translation>
+   <translation>; jeder seiner {0} Bodenträger trägt {1}: die Bodenträger sind nicht geprüft ({2})</translation>
   </message>
   <message>
    <source>; if its ends could not turn at all, {0}</source>
@@ -6907,7 +6923,7 @@
   </message>
   <message>
    <source>; {0} would sag </source>
-   <translation>; {0} würde durchhängen um </translation>
+   <translation>; {0} würde durchhängen: </translation>
   </message>
   <message>
    <source>A circular saw along a straightedge is at home</source>
@@ -6938,8 +6954,16 @@
    <translation>ASTM F2057-23 wie 16 CFR 1261 (Prüfwerte aus dem Gedächtnis)</translation>
   </message>
   <message>
+   <source>ASTM F963 4.27: no drop of more than 1/2 in (12 mm) from 2 in above closed to 60° (from memory); CPSC: 21 deaths 1973 to 1981</source>
+   <translation>ASTM F963 4.27: kein Absinken um mehr als 1/2 in (12 mm) von 2 in über geschlossen bis 60° (aus dem Gedächtnis); CPSC: 21 Todesfälle 1973 bis 1981</translation>
+  </message>
+  <message>
    <source>ASTM F963 4.27: two openings, 2 in² together, 6 in apart, opened with 10 lbf (from memory, to be checked); ASTM F2598: from 1.1 ft³</source>
    <translation>ASTM F963 4.27: zwei Öffnungen, zusammen 2 in², 6 in auseinander, mit 10 lbf zu öffnen (aus dem Gedächtnis, zu prüfen); ASTM F2598: ab 1.1 ft³</translation>
+  </message>
+  <message>
+   <source>AWS 2009 takes shelf rests of ANSI/BHMA A156.9 grade 1; ask the maker for the load</source>
+   <translation>AWS 2009 nimmt Bodenträger nach ANSI/BHMA A156.9 grade 1; den Hersteller nach der Last fragen</translation>
   </message>
   <message>
    <source>Accuracy class of the tape</source>
@@ -6999,7 +7023,7 @@
   </message>
   <message>
    <source>Class of this object in the workbench</source>
-   <translation>Klasse dieses Objekts in der Workbench</translation>
+   <translation>Klasse dieses Objekts im Arbeitsbereich</translation>
   </message>
   <message>
    <source>Clear width; 0 shares what is left with the other such bays</source>
@@ -7414,6 +7438,10 @@
    <translation>NDS Supplement Table 4A, spruce-pine-fir No. 2 (875 psi zitiert, 135 psi aus dem Gedächtnis)</translation>
   </message>
   <message>
+   <source>NEC 300.4(A)(1): cables may lie 1-1/4 in (32 mm) behind a stud's face (quoted)</source>
+   <translation>NEC 300.4(A)(1): Kabel dürfen 1-1/4 in (32 mm) hinter der Ständerfläche liegen (zitiert)</translation>
+  </message>
+  <message>
    <source>NEC 314.29 (quoted) and 240.24(D)</source>
    <translation>NEC 314.29 (zitiert) und 240.24(D)</translation>
   </message>
@@ -7803,7 +7831,7 @@
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation>Wo Köpfe und Namen stehen</translation>
+   <translation>Wo Überschriften und Namen stehen</translation>
   </message>
   <message>
    <source>Where the grain runs</source>
@@ -7942,6 +7970,10 @@
    <translation>ein Bruch hat je eine Zahl über und unter dem Bruchstrich; {0}</translation>
   </message>
   <message>
+   <source>a fraction is read in inches or feet, not in {0}; mark it as inches (72 5/16") or type a decimal (1832.5 mm)</source>
+   <translation>ein Bruch wird in Zoll oder Fuß gelesen, nicht in {0}; als Zoll kennzeichnen (72 5/16") oder eine Dezimalzahl eingeben (1832.5 mm)</translation>
+  </message>
+  <message>
    <source>a front lip</source>
    <translation>eine vordere Lippe</translation>
   </message>
@@ -8046,6 +8078,10 @@
    <translation>verstellbare Böden</translation>
   </message>
   <message>
+   <source>allowable lateral load, older NDS: screws C·D², nails C·D^1.5, end grain 2/3</source>
+   <translation>zulässige Querlast, ältere NDS: Schrauben C·D², Nägel C·D^1.5, Hirnholz 2/3</translation>
+  </message>
+  <message>
    <source>allowed for the least strength of its standard; for the mean strengths published {0} to {1}</source>
    <translation>zulässig für die geringste Festigkeit seiner Norm; für die veröffentlichten mittleren Festigkeiten {0} bis {1}</translation>
   </message>
@@ -8064,6 +8100,10 @@
   <message>
    <source>along the length</source>
    <translation>der Länge nach</translation>
+  </message>
+  <message>
+   <source>aluminium 6063-T5: E 69 GPa; least yield 110 N/mm² (quoted) over 1.95 (from memory)</source>
+   <translation>Aluminium 6063-T5: E 69 GPa; Mindeststreckgrenze 110 N/mm² (zitiert) durch 1.95 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>aluminium tube</source>
@@ -8478,6 +8518,10 @@
    <translation>Kinder klettern an offenen Böden und Schubladen hoch wie an einer Leiter: alles vor Gebrauch an der Wand befestigen, Schweres nach unten, nichts Verlockendes obenauf, nichts Giftiges, Scharfes oder Kleines in Reichweite; {0}</translation>
   </message>
   <message>
+   <source>chipboard screw {0}</source>
+   <translation>Spanplattenschraube {0}</translation>
+  </message>
+  <message>
    <source>circular saw along a straightedge</source>
    <translation>Handkreissäge an der Führungsschiene</translation>
   </message>
@@ -8577,7 +8621,7 @@
   </message>
   <message>
    <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
-   <translation>kommt mit weniger als {0} Luft heraus neben: {1}; genauer weiß es das Bandmaß nicht; rücken Sie es weg oder messen Sie dort noch einmal</translation>
+   <translation>kommt mit weniger als {0} Luft heraus neben: {1}; genauer weiß es das Maßband nicht; wegrücken oder dort noch einmal messen</translation>
   </message>
   <message>
    <source>comes twice in one object; give it once</source>
@@ -8840,8 +8884,12 @@
    <translation>Schublade {0}</translation>
   </message>
   <message>
+   <source>drilling masonry raises silica dust: drill with extraction and wear a respirator (OSHA limit 50 µg/m³, 29 CFR 1926.1153)</source>
+   <translation>Bohren in Mauerwerk wirbelt Quarzstaub auf: mit Absaugung bohren und Atemschutz tragen (OSHA-Grenzwert 50 µg/m³, 29 CFR 1926.1153)</translation>
+  </message>
+  <message>
    <source>each of its {0} carries {1} on {2} x {3}</source>
-   <translation>jedes seiner {0} trägt {1} auf {2} x {3}</translation>
+   <translation>von seinen {0} trägt jedes Stück {1} auf {2} x {3}</translation>
   </message>
   <message>
    <source>edge band on the {0}</source>
@@ -8889,7 +8937,7 @@
   </message>
   <message>
    <source>enter the use of the shelves: linen, general, books or stiff</source>
-   <translation>die Verwendung der Böden eingeben: linen, general, books oder stiff</translation>
+   <translation>die Verwendung der Böden eingeben: Wäsche, allgemein, Bücher oder steif</translation>
   </message>
   <message>
    <source>entry</source>
@@ -8950,6 +8998,10 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>herausfinden, woran die Latten genagelt sind, die Ständer ertasten und als Holzständer eingeben; Putz und Latten tragen nichts</translation>
+  </message>
+  <message>
+   <source>finishing nail {0}</source>
+   <translation>Stauchkopfnagel {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -9541,7 +9593,7 @@
   </message>
   <message>
    <source>it misses {0}</source>
-   <translation>es fehlt {0}</translation>
+   <translation>er verfehlt {0}</translation>
   </message>
   <message>
    <source>it must be 0 or more</source>
@@ -9613,7 +9665,7 @@
   </message>
   <message>
    <source>its own {0} hang on {1} x {2}</source>
-   <translation>sein eigenes {0} hängt an {1} x {2}</translation>
+   <translation>sein Eigengewicht von {0} hängt an {1} x {2}</translation>
   </message>
   <message>
    <source>its rails may break in {0} under {1}</source>
@@ -10453,7 +10505,7 @@
   </message>
   <message>
    <source>must be groove, screws or nails; cleats carry shelves</source>
-   <translation>muss groove, screws oder nails sein; cleats tragen Böden</translation>
+   <translation>muss Nut, Schrauben oder Nägel sein; Tragleisten tragen Böden</translation>
   </message>
   <message>
    <source>must be inset or an overlay</source>
@@ -10925,7 +10977,7 @@
   </message>
   <message>
    <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
-   <translation>nicht geprüft: ob Schubkästen und Türen an der eigenen Tür des Schranks vorbeikommen, da seine Öffnung nicht gemessen ist; messen Sie die Breite der Öffnung</translation>
+   <translation>nicht geprüft: ob Schubladen und Türen an der eigenen Tür des Schranks vorbeikommen, da seine Öffnung nicht gemessen ist; die Breite der Öffnung messen</translation>
   </message>
   <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
@@ -11180,6 +11232,10 @@
    <translation>Platte {0}</translation>
   </message>
   <message>
+   <source>panel nail {0}</source>
+   <translation>Drahtstift {0}</translation>
+  </message>
+  <message>
    <source>panel {0}</source>
    <translation>Platte {0}</translation>
   </message>
@@ -11294,6 +11350,10 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>Spiel eines verstellbaren Bodens</translation>
+  </message>
+  <message>
+   <source>pocket screw {0}</source>
+   <translation>Taschenschraube {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -11520,6 +11580,14 @@
    <translation>Reihe</translation>
   </message>
   <message>
+   <source>sags</source>
+   <translation>Durchbiegung</translation>
+  </message>
+  <message>
+   <source>sags too much</source>
+   <translation>hängt zu stark durch</translation>
+  </message>
+  <message>
    <source>sags too much:</source>
    <translation>hängt zu stark durch:</translation>
   </message>
@@ -11608,8 +11676,8 @@
    <translation>Platte {0} von {1}</translation>
   </message>
   <message>
-   <source>sheet {0}, {1} wide, gives {2} strip{3} of {4} and {5} are left{6}; at {7} or less it gives {8}{9}</source>
-   <translation>Platte {0}, {1} breit, ergibt {2} Streifen{3} von {4} und {5} bleiben übrig{6}; bei {7} oder weniger ergibt sie {8}{9}</translation>
+   <source>sheet {0}, {1} wide, gives {2} of {3} and {4} are left{5}; at {6} or less it gives {7}{8}</source>
+   <translation>Platte {0}, {1} breit, ergibt {2} von {3} und {4} bleiben übrig{5}; bei {6} oder weniger ergibt sie {7}{8}</translation>
   </message>
   <message>
    <source>sheets in stock</source>
@@ -11689,7 +11757,7 @@
   </message>
   <message>
    <source>skin under a blind hole</source>
-   <translation>Resthaut unter einem Sackloch</translation>
+   <translation>Restdicke unter einem Sackloch</translation>
   </message>
   <message>
    <source>slide bearer</source>
@@ -11752,6 +11820,10 @@
    <translation>Beginn über dem Boden des Fachs</translation>
   </message>
   <message>
+   <source>statics: the door's weight turns about its hinges, the top one is pulled; test load: ANSI/KCMA A161.1, 6.1 (as quoted)</source>
+   <translation>Statik: das Gewicht der Tür dreht um ihre Scharniere, am obersten wird gezogen; Prüflast: ANSI/KCMA A161.1, 6.1 (wie zitiert)</translation>
+  </message>
+  <message>
    <source>statics; {0}</source>
    <translation>Statik; {0}</translation>
   </message>
@@ -11762,6 +11834,10 @@
   <message>
    <source>steel tube</source>
    <translation>Stahlrohr</translation>
+  </message>
+  <message>
+   <source>steel: E 200 GPa; yield of soft tube 205 N/mm² over 1.67 (from memory)</source>
+   <translation>Stahl: E 200 GPa; Streckgrenze von weichem Rohr 205 N/mm² durch 1.67 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>step of the groove depth</source>
@@ -11873,7 +11949,7 @@
   </message>
   <message>
    <source>taken to be straight, since no reading would show it: no {0}; hold a straightedge to them, or take the readings half way that the survey sheet asks for</source>
-   <translation>als gerade angenommen, da kein Messwert es zeigen würde: kein {0}; eine Richtlatte anhalten oder die Messwerte auf halbem Weg nehmen, nach denen das Aufmaßblatt fragt</translation>
+   <translation>als gerade angenommen, da kein Messwert es zeigen würde: ohne {0}; eine Richtlatte anhalten oder die Messwerte auf halbem Weg nehmen, nach denen das Aufmaßblatt fragt</translation>
   </message>
   <message>
    <source>takes less length; prices are lacking</source>
@@ -12089,7 +12165,7 @@
   </message>
   <message>
    <source>the screws of its supports, each of which carries up to {0}</source>
-   <translation>die Schrauben seiner Stützen, von denen jede bis zu {0} trägt</translation>
+   <translation>die Schrauben seiner Stützen; jede davon trägt bis zu {0}</translation>
   </message>
   <message>
    <source>the slides lie behind a face frame: pack them out by {0} at the left and {1} at the right, flush with the frame's edges</source>
@@ -12297,7 +12373,7 @@
   </message>
   <message>
    <source>turns over {0}</source>
-   <translation>kippt über {0}</translation>
+   <translation>kippt mit {0}</translation>
   </message>
   <message>
    <source>twist of the back wall</source>
@@ -12337,7 +12413,7 @@
   </message>
   <message>
    <source>unanchored it withstands {0} what turns it over {1}</source>
-   <translation>unverankert widersteht es {0} dessen, was es {1} kippt</translation>
+   <translation>unverankert widersteht es {0} dem, was es umkippt ({1})</translation>
   </message>
   <message>
    <source>under {0} ({1}) {2} of {3}{4}</source>
@@ -12385,7 +12461,7 @@
   </message>
   <message>
    <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
-   <translation>Wege hinein werden gesucht, als wären diese nicht da: {0}; prüfen Sie, dass die größten Teile auf ihrem Weg daran vorbeikommen</translation>
+   <translation>Wege hinein werden gesucht, als wären diese nicht da: {0}; prüfen, dass die größten Teile auf ihrem Weg daran vorbeikommen</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12520,6 +12596,10 @@
    <translation>Holz- und Plattenstaub schadet der Lunge und kann Krebs verursachen: Absaugung am Werkzeug, Atemschutz, nichts trocken kehren; kunstharzgebundene Platten geben Formaldehyd ab: den Raum lüften</translation>
   </message>
   <message>
+   <source>wood screw {0}</source>
+   <translation>Holzschraube {0}</translation>
+  </message>
+  <message>
    <source>wood studs</source>
    <translation>Holzständer</translation>
   </message>
@@ -12568,8 +12648,12 @@
    <translation>{0} auseinander</translation>
   </message>
   <message>
-   <source>{0} as carried from the store {1} too heavy, or too long and wide, for one person</source>
-   <translation>{0} sind, wie beim Händler mitgenommen, {1} zu schwer oder zu lang und breit für eine Person</translation>
+   <source>{0} as carried from the store are too heavy, or too long and wide, for one person</source>
+   <translation>{0} sind, wie beim Händler mitgenommen, zu schwer oder zu lang und breit für eine Person</translation>
+  </message>
+  <message>
+   <source>{0} as carried from the store is too heavy, or too long and wide, for one person</source>
+   <translation>{0} ist, wie beim Händler mitgenommen, zu schwer oder zu lang und breit für eine Person</translation>
   </message>
   <message>
    <source>{0} at each edge</source>
@@ -12632,8 +12716,8 @@
    <translation>{0} cm³ gemeinsam</translation>
   </message>
   <message>
-   <source>{0} divider{1} to carry it</source>
-   <translation>{0} Mittelseite{1} zum Tragen</translation>
+   <source>{0} dividers to carry it</source>
+   <translation>{0} Mittelseiten zum Tragen</translation>
   </message>
   <message>
    <source>{0} door</source>
@@ -12658,6 +12742,10 @@
   <message>
    <source>{0} gap at the {1}</source>
    <translation>{0} Spalt {1}</translation>
+  </message>
+  <message>
+   <source>{0} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {1}</source>
+   <translation>{0} hoch genug für den Körper eines kleinen Kindes und zu niedrig für seinen Kopf, die niedrigste wie angegeben: was ein Kleinkind erreicht, niedriger oder höher machen oder schließen; {1}</translation>
   </message>
   <message>
    <source>{0} holds a defect</source>
@@ -12700,12 +12788,20 @@
    <translation>{0} kg alle {1} mm</translation>
   </message>
   <message>
+   <source>{0} kg of {1}</source>
+   <translation>{0} kg ({1})</translation>
+  </message>
+  <message>
    <source>{0} kg, or {1} m² over {2}</source>
    <translation>{0} kg, oder {1} m² über {2}</translation>
   </message>
   <message>
    <source>{0} lap</source>
    <translation>{0} Überblattung</translation>
+  </message>
+  <message>
+   <source>{0} lb of {1}</source>
+   <translation>{0} lb ({1})</translation>
   </message>
   <message>
    <source>{0} lbf</source>
@@ -12756,6 +12852,10 @@
    <translation>{0} mm gewünscht</translation>
   </message>
   <message>
+   <source>{0} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
+   <translation>{0} mehr, als eine Person flach mit gestreckten Armen heben sollte: aufrecht und nah am Körper tragen, oder zu zweit</translation>
+  </message>
+  <message>
    <source>{0} moulding</source>
    <translation>{0} Leiste</translation>
   </message>
@@ -12789,7 +12889,11 @@
   </message>
   <message>
    <source>{0} once it is stripped</source>
-   <translation>{0}, wenn es abgebaut ist</translation>
+   <translation>{0} ohne die abgenommenen Teile</translation>
+  </message>
+  <message>
+   <source>{0} openings are</source>
+   <translation>{0} Öffnungen sind</translation>
   </message>
   <message>
    <source>{0} or {1}</source>
@@ -12850,6 +12954,10 @@
   <message>
    <source>{0} stop</source>
    <translation>{0} Anschlag</translation>
+  </message>
+  <message>
+   <source>{0} strips</source>
+   <translation>{0} Streifen</translation>
   </message>
   <message>
    <source>{0} strips need {1} widths and {2} kerfs</source>
@@ -12978,14 +13086,6 @@
    <translation>{0} {1} Endtragleiste</translation>
   </message>
   <message>
-   <source>{0} {1} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {2}</source>
-   <translation>{0} {1} hoch genug für den Körper eines kleinen Kindes und zu niedrig für seinen Kopf, die niedrigste wie angegeben: was ein Kleinkind erreicht, niedriger oder höher machen oder schließen; {2}</translation>
-  </message>
-  <message>
-   <source>{0} {1} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
-   <translation>{0} {1} mehr, als eine Person flach mit gestreckten Armen heben sollte: aufrecht und nah am Körper tragen, oder zu zweit</translation>
-  </message>
-  <message>
    <source>{0} {1} under {2}</source>
    <translation>{0} {1} unter {2}</translation>
   </message>
@@ -13092,7 +13192,7 @@
   <message>
    <source>{0}: made by another version of the workbench ({1} is unknown); it stays as it is
 </source>
-   <translation>{0}: von einer anderen Version der Workbench gemacht ({1} ist unbekannt); es bleibt, wie es ist
+   <translation>{0}: von einer anderen Version des Arbeitsbereichs gemacht ({1} ist unbekannt); es bleibt, wie es ist
 </translation>
   </message>
   <message>
@@ -13162,7 +13262,7 @@
   <message>
    <source>{0}: {1} objects of the closet workbench had lost their program, as in a file saved without it; they can be edited again: {2}
 </source>
-   <translation>{0}: {1} Objekte der Schrank-Workbench hatten ihr Programm verloren, wie in einer ohne es gespeicherten Datei; sie können wieder bearbeitet werden: {2}
+   <translation>{0}: {1} Objekte des Schrank-Arbeitsbereichs hatten ihr Programm verloren, wie in einer ohne es gespeicherten Datei; sie können wieder bearbeitet werden: {2}
 </translation>
   </message>
   <message>
@@ -13183,7 +13283,7 @@
   </message>
   <message>
    <source>{0}; but look at the readings first: {1}</source>
-   <translation>{0}; sehen Sie aber zuerst nach den Messungen: {1}</translation>
+   <translation>{0}; aber zuerst die Messwerte ansehen: {1}</translation>
   </message>
   <message>
    <source>{0}; changed in {1}</source>
@@ -13247,7 +13347,7 @@
   </message>
   <message>
    <source>{0}{1}: fasten it before anything is put into it, with {2}, which makes it withstand {3} of that</source>
-   <translation>{0}{1}: befestigen, bevor etwas hineinkommt, mit {2}, womit es {3} davon widersteht</translation>
+   <translation>{0}{1}: es befestigen, bevor etwas hineinkommt, mit {2}, womit es {3} dem widersteht</translation>
   </message>
   <message>
    <source>{0}{1}; load: {2}</source>
@@ -13266,7 +13366,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Schräge Böden für Schuhe in einer Öffnung</translation>
+   <translation>Schräge Böden für Schuhe in einem Fach</translation>
   </message>
  </context>
  <context>

@@ -1145,7 +1145,7 @@
   </message>
   <message>
    <source>Thickness of the closet's own door</source>
-   <translation>Grosor de la puerta propia del armario</translation>
+   <translation>Grueso de la puerta propia del armario</translation>
   </message>
   <message>
    <source>Thickness of the top that is taken off</source>
@@ -1197,7 +1197,7 @@
   </message>
   <message>
    <source>What closes the opening</source>
-   <translation>Lo que cierra la abertura</translation>
+   <translation>Lo que cierra el hueco de entrada</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
@@ -1277,7 +1277,7 @@
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation>Dónde están cabezas y nombres</translation>
+   <translation>Dónde están encabezados y nombres</translation>
   </message>
   <message>
    <source>Where it can be screwed through</source>
@@ -1508,7 +1508,7 @@
   </message>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Un bloque de cajones en un vano, con guías y frentes</translation>
+   <translation>Un bloque de cajones en un compartimento, con guías y frentes</translation>
   </message>
   <message>
    <source>A baseboard that stays; 0 where there is none or it comes off.</source>
@@ -1520,7 +1520,7 @@
   </message>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Una puerta, o una pareja, ante un vano</translation>
+   <translation>Una puerta, o una pareja, ante un compartimento</translation>
   </message>
   <message>
    <source>A drawing for each part</source>
@@ -1544,7 +1544,7 @@
   </message>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Una barra, o dos, en un vano</translation>
+   <translation>Una barra, o dos, en un compartimento</translation>
   </message>
   <message>
    <source>A reused chest or cabinet, built in as it is</source>
@@ -1652,7 +1652,7 @@
   </message>
   <message>
    <source>Another task is open: finish it with OK or Cancel first.</source>
-   <translation>Hay otra tarea abierta: terminarla antes con Aceptar o Cancelar.</translation>
+   <translation>Hay otra tarea abierta: terminarla antes con OK o Cancelar (Cancel).</translation>
   </message>
   <message>
    <source>App::Property</source>
@@ -1688,7 +1688,7 @@
   </message>
   <message>
    <source>Back inset</source>
-   <translation>Retranqueo de la trasera</translation>
+   <translation>Retranqueo trasera</translation>
   </message>
   <message>
    <source>Back material</source>
@@ -1780,7 +1780,7 @@
   </message>
   <message>
    <source>Boards as measured</source>
-   <translation>Tablas según medida</translation>
+   <translation>Tableros según medición</translation>
   </message>
   <message>
    <source>Bottom</source>
@@ -2192,7 +2192,7 @@
   </message>
   <message>
    <source>Drill</source>
-   <translation>Taladro</translation>
+   <translation>Taladrado</translation>
   </message>
   <message>
    <source>Drop</source>
@@ -2640,7 +2640,7 @@
   </message>
   <message>
    <source>Hinged</source>
-   <translation>Abatible</translation>
+   <translation>Lado de bisagras</translation>
   </message>
   <message>
    <source>Hinges</source>
@@ -3012,7 +3012,7 @@
   </message>
   <message>
    <source>Least skin</source>
-   <translation>Piel mínima</translation>
+   <translation>Grueso restante</translation>
   </message>
   <message>
    <source>Least web</source>
@@ -3808,7 +3808,7 @@
   </message>
   <message>
    <source>Shelf lip</source>
-   <translation>Refuerzo de balda</translation>
+   <translation>Refuerzo</translation>
   </message>
   <message>
    <source>Shelf over the top…</source>
@@ -3928,7 +3928,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Baldas inclinadas para zapatos en un vano</translation>
+   <translation>Baldas inclinadas para zapatos en un compartimento</translation>
   </message>
   <message>
    <source>Sold as {}</source>
@@ -3952,7 +3952,7 @@
   </message>
   <message>
    <source>Spread</source>
-   <translation>Reparto</translation>
+   <translation>Dispersión</translation>
   </message>
   <message>
    <source>Stands at the rear of a deeper envelope, else at its front</source>
@@ -4108,7 +4108,7 @@
   </message>
   <message>
    <source>The closet's own door, flush with the room's side of the wall.</source>
-   <translation>La puerta propia del armario, a ras de la pared por el lado de la habitación.</translation>
+   <translation>La puerta propia del armario, a ras de la pared por el lado de la sala.</translation>
   </message>
   <message>
    <source>The component's name</source>
@@ -4236,7 +4236,7 @@
   </message>
   <message>
    <source>Thickness, opens to (°)</source>
-   <translation>Grosor, abre hasta (°)</translation>
+   <translation>Grueso, abre hasta (°)</translation>
   </message>
   <message>
    <source>To</source>
@@ -4376,7 +4376,7 @@
   </message>
   <message>
    <source>What closes the opening: drawers and doors inside have to clear it.</source>
-   <translation>Lo que cierra la abertura: los cajones y las puertas interiores deben pasar sin tocarlo.</translation>
+   <translation>Lo que cierra el hueco de entrada: los cajones y las puertas interiores deben pasar sin tocarlo.</translation>
   </message>
   <message>
    <source>What covers the gap there</source>
@@ -4816,7 +4816,7 @@
   </message>
   <message>
    <source>budget</source>
-   <translation>presupuesto</translation>
+   <translation>tiempo</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -6096,7 +6096,7 @@
   </message>
   <message>
    <source>upright</source>
-   <translation>vertical</translation>
+   <translation>de canto</translation>
   </message>
   <message>
    <source>veneer-core plywood</source>
@@ -6500,7 +6500,7 @@
   <name>Closetbench_Doors</name>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Una puerta, o una pareja, ante un vano</translation>
+   <translation>Una puerta, o una pareja, ante un compartimento</translation>
   </message>
   <message>
    <source>Doors…</source>
@@ -6511,7 +6511,7 @@
   <name>Closetbench_Drawers</name>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Un bloque de cajones en un vano, con guías y frentes</translation>
+   <translation>Un bloque de cajones en un compartimento, con guías y frentes</translation>
   </message>
   <message>
    <source>Drawers…</source>
@@ -6732,7 +6732,7 @@
   <name>Closetbench_Rods</name>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Una barra, o dos, en un vano</translation>
+   <translation>Una barra, o dos, en un compartimento</translation>
   </message>
   <message>
    <source>Hanging rod…</source>
@@ -6830,6 +6830,22 @@
    <translation>, lo que arranca sus tornillos</translation>
   </message>
   <message>
+   <source>1 divider to carry it</source>
+   <translation>1 divisoria para sostenerla</translation>
+  </message>
+  <message>
+   <source>1 opening is</source>
+   <translation>1 abertura es</translation>
+  </message>
+  <message>
+   <source>1 part weighs</source>
+   <translation>1 pieza pesa</translation>
+  </message>
+  <message>
+   <source>1 strip</source>
+   <translation>1 tira</translation>
+  </message>
+  <message>
    <source>16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets</source>
    <translation>16 CFR 1213, literas, tomado como guía: no hay nada publicado para armarios empotrados</translation>
   </message>
@@ -6907,7 +6923,7 @@
   </message>
   <message>
    <source>; {0} would sag </source>
-   <translation>; {0} flectaría </translation>
+   <translation>; {0} flectaría: </translation>
   </message>
   <message>
    <source>A circular saw along a straightedge is at home</source>
@@ -6938,8 +6954,16 @@
    <translation>ASTM F2057-23 como 16 CFR 1261 (datos de ensayo de memoria)</translation>
   </message>
   <message>
+   <source>ASTM F963 4.27: no drop of more than 1/2 in (12 mm) from 2 in above closed to 60° (from memory); CPSC: 21 deaths 1973 to 1981</source>
+   <translation>ASTM F963 4.27: ninguna caída de más de 1/2 in (12 mm) desde 2 in sobre el cierre hasta 60° (de memoria); CPSC: 21 muertes de 1973 a 1981</translation>
+  </message>
+  <message>
    <source>ASTM F963 4.27: two openings, 2 in² together, 6 in apart, opened with 10 lbf (from memory, to be checked); ASTM F2598: from 1.1 ft³</source>
    <translation>ASTM F963 4.27: dos aberturas, 2 in² en total, separadas 6 in, abierta con 10 lbf (de memoria, por comprobar); ASTM F2598: desde 1.1 ft³</translation>
+  </message>
+  <message>
+   <source>AWS 2009 takes shelf rests of ANSI/BHMA A156.9 grade 1; ask the maker for the load</source>
+   <translation>AWS 2009 usa soportes de balda según ANSI/BHMA A156.9 grade 1; preguntar la carga al fabricante</translation>
   </message>
   <message>
    <source>Accuracy class of the tape</source>
@@ -7414,6 +7438,10 @@
    <translation>NDS Supplement Table 4A, spruce-pine-fir No. 2 (875 psi citado, 135 psi de memoria)</translation>
   </message>
   <message>
+   <source>NEC 300.4(A)(1): cables may lie 1-1/4 in (32 mm) behind a stud's face (quoted)</source>
+   <translation>NEC 300.4(A)(1): puede haber cables a 1-1/4 in (32 mm) tras la cara de un montante (citado)</translation>
+  </message>
+  <message>
    <source>NEC 314.29 (quoted) and 240.24(D)</source>
    <translation>NEC 314.29 (citado) y 240.24(D)</translation>
   </message>
@@ -7735,7 +7763,7 @@
   </message>
   <message>
    <source>What closes the opening</source>
-   <translation>Lo que cierra la abertura</translation>
+   <translation>Lo que cierra el hueco de entrada</translation>
   </message>
   <message>
    <source>What comes before it in the closet's order</source>
@@ -7803,7 +7831,7 @@
   </message>
   <message>
    <source>Where heads and names stand</source>
-   <translation>Dónde están cabezas y nombres</translation>
+   <translation>Dónde están encabezados y nombres</translation>
   </message>
   <message>
    <source>Where the grain runs</source>
@@ -7942,6 +7970,10 @@
    <translation>una fracción tiene un número encima y otro debajo de la barra; {0}</translation>
   </message>
   <message>
+   <source>a fraction is read in inches or feet, not in {0}; mark it as inches (72 5/16") or type a decimal (1832.5 mm)</source>
+   <translation>una fracción se lee en pulgadas o pies, no en {0}; marcarla como pulgadas (72 5/16") o escribir un decimal (1832.5 mm)</translation>
+  </message>
+  <message>
    <source>a front lip</source>
    <translation>un refuerzo frontal</translation>
   </message>
@@ -8046,6 +8078,10 @@
    <translation>baldas regulables</translation>
   </message>
   <message>
+   <source>allowable lateral load, older NDS: screws C·D², nails C·D^1.5, end grain 2/3</source>
+   <translation>carga lateral admisible, NDS antigua: tornillos C·D², clavos C·D^1.5, testa 2/3</translation>
+  </message>
+  <message>
    <source>allowed for the least strength of its standard; for the mean strengths published {0} to {1}</source>
    <translation>admisible para la resistencia mínima de su norma; para las resistencias medias publicadas, {0} a {1}</translation>
   </message>
@@ -8064,6 +8100,10 @@
   <message>
    <source>along the length</source>
    <translation>a lo largo</translation>
+  </message>
+  <message>
+   <source>aluminium 6063-T5: E 69 GPa; least yield 110 N/mm² (quoted) over 1.95 (from memory)</source>
+   <translation>aluminio 6063-T5: E 69 GPa; límite elástico mínimo 110 N/mm² (citado) entre 1.95 (de memoria)</translation>
   </message>
   <message>
    <source>aluminium tube</source>
@@ -8478,6 +8518,10 @@
    <translation>los niños trepan por baldas y cajones abiertos como por una escalera: fijar todo a la pared antes de usarlo, lo pesado abajo, nada tentador encima, nada venenoso, cortante ni pequeño a su alcance; {0}</translation>
   </message>
   <message>
+   <source>chipboard screw {0}</source>
+   <translation>tornillo para aglomerado {0}</translation>
+  </message>
+  <message>
    <source>circular saw along a straightedge</source>
    <translation>sierra circular con regla guía</translation>
   </message>
@@ -8577,7 +8621,7 @@
   </message>
   <message>
    <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
-   <translation>sale con menos de {0} de holgura junto a: {1}; la cinta no lo sabe mejor; apártelo o mida allí otra vez</translation>
+   <translation>sale con menos de {0} de holgura junto a: {1}; la cinta no lo sabe mejor; apartarlo o volver a medir allí</translation>
   </message>
   <message>
    <source>comes twice in one object; give it once</source>
@@ -8840,6 +8884,10 @@
    <translation>cajón {0}</translation>
   </message>
   <message>
+   <source>drilling masonry raises silica dust: drill with extraction and wear a respirator (OSHA limit 50 µg/m³, 29 CFR 1926.1153)</source>
+   <translation>taladrar fábrica levanta polvo de sílice: taladrar con aspiración y llevar mascarilla respiratoria (límite OSHA 50 µg/m³, 29 CFR 1926.1153)</translation>
+  </message>
+  <message>
    <source>each of its {0} carries {1} on {2} x {3}</source>
    <translation>cada uno de sus {0} carga {1} sobre {2} x {3}</translation>
   </message>
@@ -8950,6 +8998,10 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>averiguar a qué está clavado el listonado, buscar los montantes e introducirlos como montantes de madera; el enlucido y el listonado no soportan nada</translation>
+  </message>
+  <message>
+   <source>finishing nail {0}</source>
+   <translation>clavo de cabeza perdida {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -9613,7 +9665,7 @@
   </message>
   <message>
    <source>its own {0} hang on {1} x {2}</source>
-   <translation>sus propios {0} cuelgan de {1} x {2}</translation>
+   <translation>su peso propio de {0} cuelga de {1} x {2}</translation>
   </message>
   <message>
    <source>its rails may break in {0} under {1}</source>
@@ -10925,7 +10977,7 @@
   </message>
   <message>
    <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
-   <translation>no comprobado: si los cajones y las puertas salvan la puerta propia del armario, pues su abertura no está medida; mida la anchura de la abertura</translation>
+   <translation>no comprobado: si los cajones y las puertas libran la puerta propia del armario, pues su hueco de entrada no está medido; medir el ancho del hueco de entrada</translation>
   </message>
   <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
@@ -11180,6 +11232,10 @@
    <translation>panel en {0}</translation>
   </message>
   <message>
+   <source>panel nail {0}</source>
+   <translation>clavo para panel {0}</translation>
+  </message>
+  <message>
    <source>panel {0}</source>
    <translation>panel {0}</translation>
   </message>
@@ -11294,6 +11350,10 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>juego de una balda suelta</translation>
+  </message>
+  <message>
+   <source>pocket screw {0}</source>
+   <translation>tornillo oculto en ángulo {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -11520,6 +11580,14 @@
    <translation>fila</translation>
   </message>
   <message>
+   <source>sags</source>
+   <translation>flecta</translation>
+  </message>
+  <message>
+   <source>sags too much</source>
+   <translation>flecta demasiado</translation>
+  </message>
+  <message>
    <source>sags too much:</source>
    <translation>flecta demasiado:</translation>
   </message>
@@ -11608,8 +11676,8 @@
    <translation>tablero {0} de {1}</translation>
   </message>
   <message>
-   <source>sheet {0}, {1} wide, gives {2} strip{3} of {4} and {5} are left{6}; at {7} or less it gives {8}{9}</source>
-   <translation>el tablero {0}, de {1} de ancho, da {2} tira{3} de {4} y sobran {5}{6}; con {7} o menos da {8}{9}</translation>
+   <source>sheet {0}, {1} wide, gives {2} of {3} and {4} are left{5}; at {6} or less it gives {7}{8}</source>
+   <translation>el tablero {0}, de {1} de ancho, da {2} de {3} y sobran {4}{5}; con {6} o menos da {7}{8}</translation>
   </message>
   <message>
    <source>sheets in stock</source>
@@ -11689,7 +11757,7 @@
   </message>
   <message>
    <source>skin under a blind hole</source>
-   <translation>piel bajo un taladro ciego</translation>
+   <translation>grueso restante bajo un taladro ciego</translation>
   </message>
   <message>
    <source>slide bearer</source>
@@ -11752,6 +11820,10 @@
    <translation>inicio sobre el suelo del compartimento</translation>
   </message>
   <message>
+   <source>statics: the door's weight turns about its hinges, the top one is pulled; test load: ANSI/KCMA A161.1, 6.1 (as quoted)</source>
+   <translation>estática: el peso de la puerta gira sobre sus bisagras, de la superior se tira; carga de ensayo: ANSI/KCMA A161.1, 6.1 (según cita)</translation>
+  </message>
+  <message>
    <source>statics; {0}</source>
    <translation>estática; {0}</translation>
   </message>
@@ -11762,6 +11834,10 @@
   <message>
    <source>steel tube</source>
    <translation>tubo de acero</translation>
+  </message>
+  <message>
+   <source>steel: E 200 GPa; yield of soft tube 205 N/mm² over 1.67 (from memory)</source>
+   <translation>acero: E 200 GPa; límite elástico del tubo blando 205 N/mm² entre 1.67 (de memoria)</translation>
   </message>
   <message>
    <source>step of the groove depth</source>
@@ -12177,7 +12253,7 @@
   </message>
   <message>
    <source>thickness of the closet's own door</source>
-   <translation>grosor de la puerta propia del armario</translation>
+   <translation>grueso de la puerta propia del armario</translation>
   </message>
   <message>
    <source>thickness of the top</source>
@@ -12297,7 +12373,7 @@
   </message>
   <message>
    <source>turns over {0}</source>
-   <translation>vuelca sobre {0}</translation>
+   <translation>vuelca con {0}</translation>
   </message>
   <message>
    <source>twist of the back wall</source>
@@ -12333,11 +12409,11 @@
   </message>
   <message>
    <source>unanchored it tips over {0}</source>
-   <translation>sin anclar vuelca sobre {0}</translation>
+   <translation>sin anclar vuelca {0}</translation>
   </message>
   <message>
    <source>unanchored it withstands {0} what turns it over {1}</source>
-   <translation>sin anclar resiste {0} lo que lo vuelca sobre {1}</translation>
+   <translation>sin anclar resiste {0} lo que lo vuelca {1}</translation>
   </message>
   <message>
    <source>under {0} ({1}) {2} of {3}{4}</source>
@@ -12385,7 +12461,7 @@
   </message>
   <message>
    <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
-   <translation>los caminos de entrada se buscan como si esto no estuviera: {0}; compruebe que las piezas mayores lo salven al pasar</translation>
+   <translation>los caminos de entrada se buscan como si esto no estuviera: {0}; comprobar que las piezas mayores lo libran al pasar</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12520,6 +12596,10 @@
    <translation>el polvo de madera y tablero daña los pulmones y puede causar cáncer: aspiración en la herramienta, mascarilla, no barrer nada en seco; los tableros con resina emiten formaldehído: ventilar la estancia</translation>
   </message>
   <message>
+   <source>wood screw {0}</source>
+   <translation>tornillo para madera {0}</translation>
+  </message>
+  <message>
    <source>wood studs</source>
    <translation>montantes de madera</translation>
   </message>
@@ -12568,8 +12648,12 @@
    <translation>{0} de separación</translation>
   </message>
   <message>
-   <source>{0} as carried from the store {1} too heavy, or too long and wide, for one person</source>
-   <translation>{0} tal como se llevan de la tienda {1} demasiado pesados, o demasiado largos y anchos, para una persona</translation>
+   <source>{0} as carried from the store are too heavy, or too long and wide, for one person</source>
+   <translation>{0}, tal como se llevan de la tienda, son demasiado pesados, o demasiado largos y anchos, para una persona</translation>
+  </message>
+  <message>
+   <source>{0} as carried from the store is too heavy, or too long and wide, for one person</source>
+   <translation>{0}, tal como se lleva de la tienda, es demasiado pesado, o demasiado largo y ancho, para una persona</translation>
   </message>
   <message>
    <source>{0} at each edge</source>
@@ -12632,8 +12716,8 @@
    <translation>{0} cm³ en común</translation>
   </message>
   <message>
-   <source>{0} divider{1} to carry it</source>
-   <translation>{0} divisoria{1} para sostenerlo</translation>
+   <source>{0} dividers to carry it</source>
+   <translation>{0} divisorias para sostenerla</translation>
   </message>
   <message>
    <source>{0} door</source>
@@ -12658,6 +12742,10 @@
   <message>
    <source>{0} gap at the {1}</source>
    <translation>{0} de holgura en {1}</translation>
+  </message>
+  <message>
+   <source>{0} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {1}</source>
+   <translation>{0} de altura bastante para el cuerpo de un niño pequeño e insuficiente para su cabeza, la más baja según lo dado: hacer más bajo o más alto lo que alcanza un niño pequeño, o cerrarlo; {1}</translation>
   </message>
   <message>
    <source>{0} holds a defect</source>
@@ -12700,12 +12788,20 @@
    <translation>{0} kg cada {1} mm</translation>
   </message>
   <message>
+   <source>{0} kg of {1}</source>
+   <translation>{0} kg ({1})</translation>
+  </message>
+  <message>
    <source>{0} kg, or {1} m² over {2}</source>
    <translation>{0} kg, o {1} m² sobre {2}</translation>
   </message>
   <message>
    <source>{0} lap</source>
    <translation>{0}, solape</translation>
+  </message>
+  <message>
+   <source>{0} lb of {1}</source>
+   <translation>{0} lb ({1})</translation>
   </message>
   <message>
    <source>{0} lbf</source>
@@ -12756,6 +12852,10 @@
    <translation>se piden {0} mm</translation>
   </message>
   <message>
+   <source>{0} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
+   <translation>{0} más de lo que una persona debe levantar en plano con los brazos extendidos: llevar de canto y cerca del cuerpo, o entre dos</translation>
+  </message>
+  <message>
    <source>{0} moulding</source>
    <translation>{0}, moldura</translation>
   </message>
@@ -12789,7 +12889,11 @@
   </message>
   <message>
    <source>{0} once it is stripped</source>
-   <translation>{0} una vez desguarnecido</translation>
+   <translation>{0} sin lo que se le quita</translation>
+  </message>
+  <message>
+   <source>{0} openings are</source>
+   <translation>{0} aberturas son</translation>
   </message>
   <message>
    <source>{0} or {1}</source>
@@ -12850,6 +12954,10 @@
   <message>
    <source>{0} stop</source>
    <translation>{0}, tope</translation>
+  </message>
+  <message>
+   <source>{0} strips</source>
+   <translation>{0} tiras</translation>
   </message>
   <message>
    <source>{0} strips need {1} widths and {2} kerfs</source>
@@ -12976,14 +13084,6 @@
   <message>
    <source>{0} {1} end cleat</source>
    <translation>{0}, listón extremo {1}</translation>
-  </message>
-  <message>
-   <source>{0} {1} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {2}</source>
-   <translation>{0} {1} lo bastante alto para el cuerpo de un niño pequeño y demasiado bajo para su cabeza, el más bajo según lo dado: hacer más bajo o más alto lo que alcanza un niño pequeño, o cerrarlo; {2}</translation>
-  </message>
-  <message>
-   <source>{0} {1} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
-   <translation>{0} {1} más de lo que una persona debe levantar en plano con los brazos extendidos: llevarlos de canto y cerca, o entre dos</translation>
   </message>
   <message>
    <source>{0} {1} under {2}</source>
@@ -13183,7 +13283,7 @@
   </message>
   <message>
    <source>{0}; but look at the readings first: {1}</source>
-   <translation>{0}; pero mire primero las lecturas: {1}</translation>
+   <translation>{0}; pero mirar antes las lecturas: {1}</translation>
   </message>
   <message>
    <source>{0}; changed in {1}</source>
@@ -13266,7 +13366,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Baldas inclinadas para zapatos en un vano</translation>
+   <translation>Baldas inclinadas para zapatos en un compartimento</translation>
   </message>
  </context>
  <context>

@@ -1508,7 +1508,7 @@
   </message>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Un bloc de tiroirs dans une ouverture, avec coulisses et façades</translation>
+   <translation>Un bloc de tiroirs dans une case, avec coulisses et façades</translation>
   </message>
   <message>
    <source>A baseboard that stays; 0 where there is none or it comes off.</source>
@@ -1520,7 +1520,7 @@
   </message>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Une porte, ou une paire, devant une ouverture</translation>
+   <translation>Une porte, ou une paire, devant une case</translation>
   </message>
   <message>
    <source>A drawing for each part</source>
@@ -1544,7 +1544,7 @@
   </message>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Une tringle, ou deux, dans une ouverture</translation>
+   <translation>Une tringle, ou deux, dans une case</translation>
   </message>
   <message>
    <source>A reused chest or cabinet, built in as it is</source>
@@ -2192,7 +2192,7 @@
   </message>
   <message>
    <source>Drill</source>
-   <translation>Percer</translation>
+   <translation>Perçage</translation>
   </message>
   <message>
    <source>Drop</source>
@@ -3012,7 +3012,7 @@
   </message>
   <message>
    <source>Least skin</source>
-   <translation>Peau minimale</translation>
+   <translation>Épaisseur restante</translation>
   </message>
   <message>
    <source>Least web</source>
@@ -3928,7 +3928,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Étagères inclinées pour chaussures dans une ouverture</translation>
+   <translation>Étagères inclinées pour chaussures dans une case</translation>
   </message>
   <message>
    <source>Sold as {}</source>
@@ -4816,7 +4816,7 @@
   </message>
   <message>
    <source>budget</source>
-   <translation>budget</translation>
+   <translation>durée</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -4892,7 +4892,7 @@
   </message>
   <message>
    <source>centre rail under the box</source>
-   <translation>traverse centrale sous la caisse</translation>
+   <translation>coulisse centrale sous la caisse</translation>
   </message>
   <message>
    <source>checks</source>
@@ -5360,7 +5360,7 @@
   </message>
   <message>
    <source>inset</source>
-   <translation>retrait</translation>
+   <translation>encastré</translation>
   </message>
   <message>
    <source>joint</source>
@@ -6096,7 +6096,7 @@
   </message>
   <message>
    <source>upright</source>
-   <translation>debout</translation>
+   <translation>sur chant</translation>
   </message>
   <message>
    <source>veneer-core plywood</source>
@@ -6500,7 +6500,7 @@
   <name>Closetbench_Doors</name>
   <message>
    <source>A door, or a pair, in front of one compartment</source>
-   <translation>Une porte, ou une paire, devant une ouverture</translation>
+   <translation>Une porte, ou une paire, devant une case</translation>
   </message>
   <message>
    <source>Doors…</source>
@@ -6511,7 +6511,7 @@
   <name>Closetbench_Drawers</name>
   <message>
    <source>A bank of drawers in one compartment, with slides and fronts</source>
-   <translation>Un bloc de tiroirs dans une ouverture, avec coulisses et façades</translation>
+   <translation>Un bloc de tiroirs dans une case, avec coulisses et façades</translation>
   </message>
   <message>
    <source>Drawers…</source>
@@ -6732,7 +6732,7 @@
   <name>Closetbench_Rods</name>
   <message>
    <source>A hanging rod, or two, in one compartment</source>
-   <translation>Une tringle, ou deux, dans une ouverture</translation>
+   <translation>Une tringle, ou deux, dans une case</translation>
   </message>
   <message>
    <source>Hanging rod…</source>
@@ -6830,6 +6830,22 @@
    <translation>, ce qui arrache ses vis</translation>
   </message>
   <message>
+   <source>1 divider to carry it</source>
+   <translation>1 montant intermédiaire pour la porter</translation>
+  </message>
+  <message>
+   <source>1 opening is</source>
+   <translation>1 ouverture est</translation>
+  </message>
+  <message>
+   <source>1 part weighs</source>
+   <translation>1 pièce pèse</translation>
+  </message>
+  <message>
+   <source>1 strip</source>
+   <translation>1 bande</translation>
+  </message>
+  <message>
    <source>16 CFR 1213, bunk beds, taken as a guide: nothing is published for closets</source>
    <translation>16 CFR 1213, lits superposés, pris comme guide : rien n'est publié pour les placards</translation>
   </message>
@@ -6907,7 +6923,7 @@
   </message>
   <message>
    <source>; {0} would sag </source>
-   <translation>; {0} fléchirait de </translation>
+   <translation>; {0} fléchirait : </translation>
   </message>
   <message>
    <source>A circular saw along a straightedge is at home</source>
@@ -6938,8 +6954,16 @@
    <translation>ASTM F2057-23 comme 16 CFR 1261 (valeurs d'essai de mémoire)</translation>
   </message>
   <message>
+   <source>ASTM F963 4.27: no drop of more than 1/2 in (12 mm) from 2 in above closed to 60° (from memory); CPSC: 21 deaths 1973 to 1981</source>
+   <translation>ASTM F963 4.27 : pas de chute de plus de 1/2 in (12 mm) de 2 in au-dessus de la fermeture à 60° (de mémoire) ; CPSC : 21 décès de 1973 à 1981</translation>
+  </message>
+  <message>
    <source>ASTM F963 4.27: two openings, 2 in² together, 6 in apart, opened with 10 lbf (from memory, to be checked); ASTM F2598: from 1.1 ft³</source>
    <translation>ASTM F963 4.27 : deux ouvertures, 2 in² ensemble, distantes de 6 in, ouvrant sous 10 lbf (de mémoire, à vérifier) ; ASTM F2598 : à partir de 1.1 ft³</translation>
+  </message>
+  <message>
+   <source>AWS 2009 takes shelf rests of ANSI/BHMA A156.9 grade 1; ask the maker for the load</source>
+   <translation>AWS 2009 prend des taquets d'étagère selon ANSI/BHMA A156.9 grade 1 ; demander la charge au fabricant</translation>
   </message>
   <message>
    <source>Accuracy class of the tape</source>
@@ -7412,6 +7436,10 @@
   <message>
    <source>NDS Supplement Table 4A, spruce-pine-fir No. 2 (875 psi quoted, 135 psi from memory)</source>
    <translation>NDS Supplement Table 4A, épicéa-pin-sapin (spruce-pine-fir) No. 2 (875 psi cité, 135 psi de mémoire)</translation>
+  </message>
+  <message>
+   <source>NEC 300.4(A)(1): cables may lie 1-1/4 in (32 mm) behind a stud's face (quoted)</source>
+   <translation>NEC 300.4(A)(1) : des câbles peuvent passer à 1-1/4 in (32 mm) derrière la face d'un montant d'ossature (cité)</translation>
   </message>
   <message>
    <source>NEC 314.29 (quoted) and 240.24(D)</source>
@@ -7942,6 +7970,10 @@
    <translation>une fraction a un nombre au-dessus et un au-dessous de la barre ; {0}</translation>
   </message>
   <message>
+   <source>a fraction is read in inches or feet, not in {0}; mark it as inches (72 5/16") or type a decimal (1832.5 mm)</source>
+   <translation>une fraction se lit en pouces ou en pieds, pas en {0} ; la marquer en pouces (72 5/16") ou écrire un décimal (1832.5 mm)</translation>
+  </message>
+  <message>
    <source>a front lip</source>
    <translation>une retombée avant</translation>
   </message>
@@ -8046,6 +8078,10 @@
    <translation>étagères réglables</translation>
   </message>
   <message>
+   <source>allowable lateral load, older NDS: screws C·D², nails C·D^1.5, end grain 2/3</source>
+   <translation>charge latérale admissible, NDS ancienne : vis C·D², clous C·D^1.5, bois de bout 2/3</translation>
+  </message>
+  <message>
    <source>allowed for the least strength of its standard; for the mean strengths published {0} to {1}</source>
    <translation>admis pour la résistance minimale de sa norme ; pour les résistances moyennes publiées {0} à {1}</translation>
   </message>
@@ -8064,6 +8100,10 @@
   <message>
    <source>along the length</source>
    <translation>dans la longueur</translation>
+  </message>
+  <message>
+   <source>aluminium 6063-T5: E 69 GPa; least yield 110 N/mm² (quoted) over 1.95 (from memory)</source>
+   <translation>aluminium 6063-T5 : E 69 GPa ; limite élastique minimale 110 N/mm² (cité) sur 1.95 (de mémoire)</translation>
   </message>
   <message>
    <source>aluminium tube</source>
@@ -8478,6 +8518,10 @@
    <translation>les enfants grimpent aux étagères et tiroirs ouverts comme à une échelle : tout fixer au mur avant usage, le lourd en bas, rien de tentant dessus, rien de toxique, tranchant ou petit à portée ; {0}</translation>
   </message>
   <message>
+   <source>chipboard screw {0}</source>
+   <translation>vis à panneau {0}</translation>
+  </message>
+  <message>
    <source>circular saw along a straightedge</source>
    <translation>scie circulaire sur règle</translation>
   </message>
@@ -8577,7 +8621,7 @@
   </message>
   <message>
    <source>comes out with less than {0} to spare beside {1}: the tape knows it no better; move it away or measure there again</source>
-   <translation>sort avec moins de {0} de jeu à côté de : {1} ; le mètre ne le sait pas mieux ; éloignez-le ou mesurez là encore une fois</translation>
+   <translation>sort avec moins de {0} de jeu à côté de : {1} ; le mètre ne le sait pas mieux ; l'éloigner ou mesurer là encore une fois</translation>
   </message>
   <message>
    <source>comes twice in one object; give it once</source>
@@ -8840,6 +8884,10 @@
    <translation>tiroir {0}</translation>
   </message>
   <message>
+   <source>drilling masonry raises silica dust: drill with extraction and wear a respirator (OSHA limit 50 µg/m³, 29 CFR 1926.1153)</source>
+   <translation>percer la maçonnerie soulève de la poussière de silice : percer avec aspiration et porter un masque respiratoire (limite OSHA 50 µg/m³, 29 CFR 1926.1153)</translation>
+  </message>
+  <message>
    <source>each of its {0} carries {1} on {2} x {3}</source>
    <translation>chacun de ses {0} porte {1} sur {2} x {3}</translation>
   </message>
@@ -8950,6 +8998,10 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>trouver sur quoi le lattis est cloué, sonder les montants d'ossature, et les saisir comme montants en bois ; le plâtre et le lattis ne portent rien</translation>
+  </message>
+  <message>
+   <source>finishing nail {0}</source>
+   <translation>pointe à tête perdue {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -9613,7 +9665,7 @@
   </message>
   <message>
    <source>its own {0} hang on {1} x {2}</source>
-   <translation>ses propres {0} pendent à {1} x {2}</translation>
+   <translation>son poids propre de {0} pend à {1} x {2}</translation>
   </message>
   <message>
    <source>its rails may break in {0} under {1}</source>
@@ -10925,7 +10977,7 @@
   </message>
   <message>
    <source>not checked: whether drawers and doors clear the closet's own door, since its opening is not measured; read the width of the opening</source>
-   <translation>non vérifié : si les tiroirs et les portes passent devant la porte du placard lui-même, car son ouverture n'est pas mesurée ; mesurez la largeur de l'ouverture</translation>
+   <translation>non vérifié : si les tiroirs et les portes passent devant la porte du placard lui-même, car son ouverture n'est pas mesurée ; mesurer la largeur de l'ouverture</translation>
   </message>
   <message>
    <source>not checked: whether it tips with its drawers open and whether what it stands on carries it; weigh it; {0}</source>
@@ -11180,6 +11232,10 @@
    <translation>panneau côté {0}</translation>
   </message>
   <message>
+   <source>panel nail {0}</source>
+   <translation>pointe à panneau {0}</translation>
+  </message>
+  <message>
    <source>panel {0}</source>
    <translation>panneau {0}</translation>
   </message>
@@ -11294,6 +11350,10 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>jeu d'une étagère réglable</translation>
+  </message>
+  <message>
+   <source>pocket screw {0}</source>
+   <translation>vis en biais {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -11520,6 +11580,14 @@
    <translation>rangée</translation>
   </message>
   <message>
+   <source>sags</source>
+   <translation>fléchit de</translation>
+  </message>
+  <message>
+   <source>sags too much</source>
+   <translation>fléchit trop</translation>
+  </message>
+  <message>
    <source>sags too much:</source>
    <translation>fléchit trop :</translation>
   </message>
@@ -11608,8 +11676,8 @@
    <translation>panneau brut {0} sur {1}</translation>
   </message>
   <message>
-   <source>sheet {0}, {1} wide, gives {2} strip{3} of {4} and {5} are left{6}; at {7} or less it gives {8}{9}</source>
-   <translation>le panneau brut {0}, large de {1}, donne {2} bande{3} de {4} et il reste {5}{6} ; à {7} ou moins il donne {8}{9}</translation>
+   <source>sheet {0}, {1} wide, gives {2} of {3} and {4} are left{5}; at {6} or less it gives {7}{8}</source>
+   <translation>le panneau brut {0}, large de {1}, donne {2} de {3} et il reste {4}{5} ; à {6} ou moins il donne {7}{8}</translation>
   </message>
   <message>
    <source>sheets in stock</source>
@@ -11689,7 +11757,7 @@
   </message>
   <message>
    <source>skin under a blind hole</source>
-   <translation>peau sous un trou borgne</translation>
+   <translation>épaisseur restante sous un trou borgne</translation>
   </message>
   <message>
    <source>slide bearer</source>
@@ -11752,6 +11820,10 @@
    <translation>départ au-dessus du plancher de la case</translation>
   </message>
   <message>
+   <source>statics: the door's weight turns about its hinges, the top one is pulled; test load: ANSI/KCMA A161.1, 6.1 (as quoted)</source>
+   <translation>statique : le poids de la porte tourne autour de ses charnières, celle du haut est tirée ; charge d'essai : ANSI/KCMA A161.1, 6.1 (tel que cité)</translation>
+  </message>
+  <message>
    <source>statics; {0}</source>
    <translation>statique ; {0}</translation>
   </message>
@@ -11762,6 +11834,10 @@
   <message>
    <source>steel tube</source>
    <translation>tube d'acier</translation>
+  </message>
+  <message>
+   <source>steel: E 200 GPa; yield of soft tube 205 N/mm² over 1.67 (from memory)</source>
+   <translation>acier : E 200 GPa ; limite élastique d'un tube doux 205 N/mm² sur 1.67 (de mémoire)</translation>
   </message>
   <message>
    <source>step of the groove depth</source>
@@ -12337,7 +12413,7 @@
   </message>
   <message>
    <source>unanchored it withstands {0} what turns it over {1}</source>
-   <translation>non ancré, il résiste à {0} de ce qui le renverse {1}</translation>
+   <translation>non ancré, il résiste à {0} ce qui le renverse {1}</translation>
   </message>
   <message>
    <source>under {0} ({1}) {2} of {3}{4}</source>
@@ -12385,7 +12461,7 @@
   </message>
   <message>
    <source>ways in are looked for as if these were not there: {0}; see that the largest pieces pass them on their way</source>
-   <translation>les passages sont cherchés comme si ceci n'était pas là : {0} ; vérifiez que les plus grandes pièces le franchissent en chemin</translation>
+   <translation>les passages sont cherchés comme si ceci n'était pas là : {0} ; vérifier que les plus grandes pièces le franchissent en chemin</translation>
   </message>
   <message>
    <source>ways to buy</source>
@@ -12520,6 +12596,10 @@
    <translation>la poussière de bois et de panneaux nuit aux poumons et peut causer le cancer : aspiration à l'outil, masque respiratoire, ne rien balayer à sec ; les panneaux à résine dégagent du formaldéhyde : aérer la pièce</translation>
   </message>
   <message>
+   <source>wood screw {0}</source>
+   <translation>vis à bois {0}</translation>
+  </message>
+  <message>
    <source>wood studs</source>
    <translation>montants d'ossature en bois</translation>
   </message>
@@ -12568,8 +12648,12 @@
    <translation>{0} d'écart</translation>
   </message>
   <message>
-   <source>{0} as carried from the store {1} too heavy, or too long and wide, for one person</source>
-   <translation>{0} tel que porté depuis le magasin {1} trop lourd, ou trop long et large, pour une personne</translation>
+   <source>{0} as carried from the store are too heavy, or too long and wide, for one person</source>
+   <translation>{0}, portés tels quels depuis le magasin, sont trop lourds, ou trop longs et larges, pour une personne</translation>
+  </message>
+  <message>
+   <source>{0} as carried from the store is too heavy, or too long and wide, for one person</source>
+   <translation>{0}, porté tel quel depuis le magasin, est trop lourd, ou trop long et large, pour une personne</translation>
   </message>
   <message>
    <source>{0} at each edge</source>
@@ -12632,8 +12716,8 @@
    <translation>{0} cm³ en commun</translation>
   </message>
   <message>
-   <source>{0} divider{1} to carry it</source>
-   <translation>{0} montant{1} pour la porter</translation>
+   <source>{0} dividers to carry it</source>
+   <translation>{0} montants intermédiaires pour la porter</translation>
   </message>
   <message>
    <source>{0} door</source>
@@ -12658,6 +12742,10 @@
   <message>
    <source>{0} gap at the {1}</source>
    <translation>jeu de {0} côté {1}</translation>
+  </message>
+  <message>
+   <source>{0} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {1}</source>
+   <translation>{0} de hauteur suffisante pour le corps d'un petit enfant et trop faible pour sa tête, la plus basse telle que donnée : faire plus bas ou plus haut ce qu'un tout-petit atteint, ou le fermer ; {1}</translation>
   </message>
   <message>
    <source>{0} holds a defect</source>
@@ -12700,12 +12788,20 @@
    <translation>{0} kg tous les {1} mm</translation>
   </message>
   <message>
+   <source>{0} kg of {1}</source>
+   <translation>{0} kg ({1})</translation>
+  </message>
+  <message>
    <source>{0} kg, or {1} m² over {2}</source>
    <translation>{0} kg, ou {1} m² sur {2}</translation>
   </message>
   <message>
    <source>{0} lap</source>
    <translation>mi-bois, {0}</translation>
+  </message>
+  <message>
+   <source>{0} lb of {1}</source>
+   <translation>{0} lb ({1})</translation>
   </message>
   <message>
    <source>{0} lbf</source>
@@ -12756,6 +12852,10 @@
    <translation>{0} mm demandés</translation>
   </message>
   <message>
+   <source>{0} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
+   <translation>{0} plus que ce qu'une personne devrait soulever à plat à bout de bras : porter debout et près du corps, ou à deux</translation>
+  </message>
+  <message>
    <source>{0} moulding</source>
    <translation>moulure de {0}</translation>
   </message>
@@ -12789,7 +12889,11 @@
   </message>
   <message>
    <source>{0} once it is stripped</source>
-   <translation>{0} une fois démonté</translation>
+   <translation>{0} sans les éléments déposés</translation>
+  </message>
+  <message>
+   <source>{0} openings are</source>
+   <translation>{0} ouvertures sont</translation>
   </message>
   <message>
    <source>{0} or {1}</source>
@@ -12850,6 +12954,10 @@
   <message>
    <source>{0} stop</source>
    <translation>butée, {0}</translation>
+  </message>
+  <message>
+   <source>{0} strips</source>
+   <translation>{0} bandes</translation>
   </message>
   <message>
    <source>{0} strips need {1} widths and {2} kerfs</source>
@@ -12933,7 +13041,7 @@
   </message>
   <message>
    <source>{0} trim {1}</source>
-   <translation>{0} couvre-joint {1}</translation>
+   <translation>{0}, affranchissement {1}</translation>
   </message>
   <message>
    <source>{0} twist</source>
@@ -12976,14 +13084,6 @@
   <message>
    <source>{0} {1} end cleat</source>
    <translation>{0} tasseau d'extrémité de {1}</translation>
-  </message>
-  <message>
-   <source>{0} {1} high enough for a small child's body and too low for its head, the lowest as given: make what a toddler reaches lower or higher, or close it; {2}</source>
-   <translation>{0} {1} assez haut pour le corps d'un petit enfant et trop bas pour sa tête, la plus basse telle que donnée : faire plus bas ou plus haut ce qu'un tout-petit atteint, ou le fermer ; {2}</translation>
-  </message>
-  <message>
-   <source>{0} {1} more than one person should lift flat at arm's length: carry them upright and close, or by two</source>
-   <translation>{0} {1} plus que ce qu'une personne devrait soulever à plat à bout de bras : les porter debout et près du corps, ou à deux</translation>
   </message>
   <message>
    <source>{0} {1} under {2}</source>
@@ -13183,7 +13283,7 @@
   </message>
   <message>
    <source>{0}; but look at the readings first: {1}</source>
-   <translation>{0} ; mais regardez d'abord les mesures : {1}</translation>
+   <translation>{0} ; mais regarder d'abord les mesures : {1}</translation>
   </message>
   <message>
    <source>{0}; changed in {1}</source>
@@ -13266,7 +13366,7 @@
   </message>
   <message>
    <source>Sloped shelves for shoes in one compartment</source>
-   <translation>Étagères inclinées pour chaussures dans une ouverture</translation>
+   <translation>Étagères inclinées pour chaussures dans une case</translation>
   </message>
  </context>
  <context>
