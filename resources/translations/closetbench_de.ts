@@ -10832,8 +10832,8 @@
    <translation>kein Licht</translation>
   </message>
   <message>
-   <source>no plan takes less</source>
-   <translation>kein Plan nimmt weniger</translation>
+   <source>no plan buys less</source>
+   <translation>kein Plan kauft weniger</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>

@@ -10832,8 +10832,8 @@
    <translation>sin luz</translation>
   </message>
   <message>
-   <source>no plan takes less</source>
-   <translation>ningún plan toma menos</translation>
+   <source>no plan buys less</source>
+   <translation>ningún plan compra menos</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>

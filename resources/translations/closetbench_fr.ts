@@ -10832,8 +10832,8 @@
    <translation>pas d'éclairage</translation>
   </message>
   <message>
-   <source>no plan takes less</source>
-   <translation>aucun plan n'en prend moins</translation>
+   <source>no plan buys less</source>
+   <translation>aucun plan n'achète moins</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
