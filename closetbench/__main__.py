@@ -9,7 +9,9 @@ from pathlib import Path
 
 from closetbench.core.errors import ClosetError
 from closetbench.core.lengths import UNITS
+from closetbench.languages import FILES, language
 from closetbench.resources import RESOURCES
+from closetbench.shop.language import Words, plain
 
 EXAMPLES = tuple(RESOURCES / "examples" / f"{n}.toml" for n in ("box-room", "porch-closet"))
 
@@ -44,6 +46,7 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument("job", type=Path, help="the job, a TOML file")
     demo = commands.add_parser("demo", help="the same for the example closets")
     for command in (build, demo):
+        _language_option(command)
         command.add_argument(
             "--out", type=Path, default=Path("build/jobs"), help="folder for the documents"
         )
@@ -55,6 +58,7 @@ def _parser() -> argparse.ArgumentParser:
     job.add_argument("document", type=Path)
     job.add_argument("--out", type=Path, required=True, help="the job file to write")
     survey = commands.add_parser("survey", help="the sheet to measure a closet with, to print")
+    _language_option(survey)
     survey.add_argument(
         "job", type=Path, nargs="?", help="the job that it is for; left out: a rough closet")
     survey.add_argument(
@@ -74,15 +78,24 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _language_option(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--language", choices=("en", *FILES), default="en", help="that papers are written in")
+
+
+def _words(code: str) -> Words:
+    return plain if code == "en" else language(code)
+
+
 def _build(path: Path, options: argparse.Namespace) -> int:
     from closetbench.job import read_job
     from closetbench.produce import produce, summary
 
     result = produce(
         read_job(path), options.out / path.stem, lambda text: print(text, flush=True),
-        per_sheet=options.sheets, per_part=options.parts,
+        per_sheet=options.sheets, per_part=options.parts, words=_words(options.language),
     )
-    print(f"\n{summary(result)}\n", flush=True)
+    print(f"\n{summary(result, _words(options.language))}\n", flush=True)
     return 1 if result.missing else 0
 
 
@@ -108,7 +121,7 @@ def _survey(options: argparse.Namespace) -> int:
         raise ClosetError(
             options.job.name, "[survey]", "missing", "must be there, or else a [size]")
     sheet = survey_sheet(job.design.name, survey, blank=blank, full=not options.few)
-    print(*write_survey_sheet(sheet, options.out, job.lengths), sep="\n")
+    print(*write_survey_sheet(sheet, options.out, job.lengths, _words(options.language)), sep="\n")
     return 0
 
 

@@ -19,6 +19,7 @@ from closetbench.core.findings import Finding
 from closetbench.core.materials import Catalogue
 from closetbench.job import Job
 from closetbench.shop.cutting_order import write_cutting_order
+from closetbench.shop.language import Words, plain
 from closetbench.shop.report import report_lines, write_report
 from closetbench.stock.advice import strip_gains
 from closetbench.stock.cutting import Cutting, Needs, needs_of, offcuts_after, plan_cutting
@@ -74,8 +75,9 @@ def plan_job(job: Job, catalogue: Catalogue, closet: Closet, say: Say) -> Cuttin
 
 def produce(
     job: Job, folder: Path, say: Say, *, per_sheet: bool = False, per_part: bool = False,
+    words: Words = plain,
 ) -> Result:
-    """Build the job and write its documents into ``folder``.
+    """Build the job and write its documents into ``folder``; ``words``: their reader's.
 
     Raises ``ClosetError`` where the closet or its plan cannot be made, or ``folder`` cannot
     be written; nothing is written then.
@@ -108,19 +110,22 @@ def produce(
     keys = {part.key for part in needs.parts}
     on_sheets = [part for part in parts if part.full_name in keys]
     makers: dict[str, Callable[[], tuple[Path, ...]]] = {
-        "cut layout": lambda: (dxf.layout_dxf(plan, on_sheets, folder / "layout.dxf", form),),
+        "cut layout": lambda: (dxf.layout_dxf(
+            plan, on_sheets, folder / "layout.dxf", form, words),),
         "report": lambda: (write_report(
-            folder / "report.txt", closet, plan, catalogue, form, lengths, result.advice
+            folder / "report.txt", closet, plan, catalogue, form, lengths, result.advice,
+            words,
         ),),
         "cutting": lambda: (write_cutting_order(
             folder / "cutting.txt", plan, needs.parts, needs.sheets, job.cutting, catalogue,
-            form, job.shop, lengths, parts, closet.findings,
+            form, job.shop, lengths, parts, closet.findings, words,
         ),),
         "cutting pages": lambda: cutting_pages.write_cutting_pages(
-            folder / "cutting", plan, on_sheets, catalogue, form, job.shop
+            folder / "cutting", plan, on_sheets, catalogue, form, job.shop, words=words
         ),
-        "bill": lambda: (bill.save_bill(folder / "bill.csv", paper),),
-        "pictures": lambda: picture.write_pictures(folder, closet, plan, catalogue, form),
+        "bill": lambda: (bill.save_bill(folder / "bill.csv", paper, words),),
+        "pictures": lambda: picture.write_pictures(
+            folder, closet, plan, catalogue, form, words=words),
         "model": lambda: (_model(job, catalogue, folder / "closet.FCStd"),),
     }
     if job.offcuts_file:
@@ -133,10 +138,11 @@ def produce(
             *_write_offcuts(folder / "offcuts-after.toml", left),
         )
     if per_sheet:
-        makers["sheets"] = lambda: dxf.sheet_files(plan, on_sheets, folder / "sheets", form)
+        makers["sheets"] = lambda: dxf.sheet_files(
+            plan, on_sheets, folder / "sheets", form, words)
     if per_part:
         made = (*parts, *closet.reused)
-        makers["parts"] = lambda: dxf.part_files(made, folder / "parts", form)
+        makers["parts"] = lambda: dxf.part_files(made, folder / "parts", form, words)
     for kind, make in makers.items():
         say(f"writing the {kind}")
         try:
@@ -157,7 +163,7 @@ def _model(job: Job, catalogue: Catalogue, path: Path) -> Path:
     )
 
 
-def summary(result: Result) -> str:
+def summary(result: Result, words: Words = plain) -> str:
     """Where the documents are, what is missing, and the report."""
     lines = [result.closet.design.name, ""]
     for kind, paths in result.files.items():
@@ -166,6 +172,6 @@ def summary(result: Result) -> str:
     cutting = result.cutting
     report = report_lines(
         result.closet, cutting.sheets, result.catalogue, result.job.lengths, cutting.lengths,
-        result.advice,
+        result.advice, words,
     )
     return "\n".join([*lines, "", *report])

@@ -13,9 +13,9 @@ import pytest
 from closetbench.core.checks import check_closet
 from closetbench.core.circumstances import ChildAge, Light, ShelfUse
 from closetbench.core.closet import build_closet
-from closetbench.gui.sentences import Sentences
 from closetbench.job import read_job
 from closetbench.resources import load_catalogue
+from closetbench.sentences import Sentences
 
 ROOT = Path(__file__).resolve().parent.parent
 EXAMPLES = ROOT / "resources" / "examples"

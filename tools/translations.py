@@ -4,9 +4,10 @@
     /usr/bin/python3 tools/translations.py --list    what each language still lacks
 
 Texts are collected from the sources: what is handed to ``translate`` and its like, labels and
-hints that follow from specifications, tooltips of properties, and the messages of the layers
-below, as patterns with numbered gaps. A .ts file is edited with any editor for Qt's format;
-compiling it takes Qt's lrelease (Debian: qttools5-dev-tools).
+hints that follow from specifications, tooltips of properties, the messages of the layers
+below, as patterns with numbered gaps, and what the documents of the shop say. A .ts file is
+edited with any editor for Qt's format; compiling it takes Qt's lrelease (Debian:
+qttools5-dev-tools).
 """
 
 from __future__ import annotations
@@ -29,14 +30,16 @@ ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
 from closetbench import host  # noqa: E402
+from closetbench.languages import CODE, COMMON, FILES, MESSAGES, PAPERS, read  # noqa: E402
 
 PACKAGE = ROOT / "closetbench"
 FOLDER = ROOT / "resources" / "translations"
-LANGUAGES = ("de", "fr", "es-ES")
+LANGUAGES = tuple(FILES.values())
 """As FreeCAD calls them in the names of files."""
-COMMON, SAID, PROPERTY = "Closetbench", "Closetbench_Said", "App::Property"
+SAID, PROPERTY = MESSAGES, "App::Property"
 PATTERNS = FOLDER / "patterns.json"
 _CALLS = {"translate", "_tr", "words", "ask_for"}
+_PAPER_CALLS = {"words", "tell"}
 _MARKS = {"mark", "_QT", "QT_TRANSLATE_NOOP"}
 _NO_WORDS = re.compile(
     r"^[\W\d_]*$|^[a-z]+(_[a-z0-9]+)+$|^[a-z_]+\.[a-z_.]+$|^\w+::\w+$|^[A-Z][a-z]+_\w+$|^#|^<|/|\.svg$"
@@ -45,7 +48,8 @@ _NO_WORDS = re.compile(
 _JOINTS = (
     "{0} and {1}", "{0} or {1}", "{0} times", "{0} mm of {1} mm", "{0} kg of {1}", "{0} lb of {1}",
     "sags", "sags too much", "chipboard screw {0}", "wood screw {0}", "finishing nail {0}",
-    "panel nail {0}", "pocket screw {0}",
+    "panel nail {0}", "pocket screw {0}", "weights from memory", "{0} in to {1} in",
+    "{0} mm to {1} mm",
 )
 """What texts are put together with at run time."""
 _GAP = re.compile(r"\{\d+\}")
@@ -55,13 +59,16 @@ Texts = dict[str, set[str]]
 
 def collect() -> Texts:
     """Every text to be translated, by its context."""
-    found: Texts = {COMMON: set(), SAID: set(), PROPERTY: set()}
+    found: Texts = {COMMON: set(), SAID: set(), PROPERTY: set(), PAPERS: set()}
     for path in sorted((PACKAGE / "gui").rglob("*.py")):
         _from_gui(ast.parse(path.read_text(encoding="utf-8")), found)
     for layer in ("core", "stock", "model"):
         for path in sorted((PACKAGE / layer).rglob("*.py")):
             _from_messages(ast.parse(path.read_text(encoding="utf-8")), found[SAID])
+    for path in sorted((PACKAGE / "shop").rglob("*.py")):
+        _from_papers(ast.parse(path.read_text(encoding="utf-8")), found[PAPERS])
     found[SAID].update(_JOINTS)
+    found[CODE[0]] = {CODE[1]}
     _from_classes(found)
     return {context: {t for t in texts if t.strip()} for context, texts in found.items()}
 
@@ -85,6 +92,30 @@ def _from_gui(tree: ast.Module, found: Texts) -> None:
             for node in ast.walk(statement.value):
                 if _is_text(node) and id(node) not in keys and _reads(node.value):
                     found[COMMON].add(node.value)
+
+
+def _from_papers(tree: ast.Module, found: set[str]) -> None:
+    """Texts of documents: what is handed to the words of a reader, or marked for that."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and node.args:
+            name = _name(node.func)
+            told = node.args[0] if name in _PAPER_CALLS else None
+            if name == "mark":
+                found.update(n.value for n in _values(node.args[0]) if _is_text(n))
+            elif isinstance(told, ast.IfExp):
+                found.update(n.value for n in (told.body, told.orelse) if _is_text(n))
+            elif told is not None and _is_text(told):
+                found.add(told.value)
+
+
+def _values(node: ast.expr) -> Iterator[ast.expr]:
+    """What is marked: a text, those of a row, those that a table leads to."""
+    if isinstance(node, ast.Dict):
+        yield from node.values
+    elif isinstance(node, ast.Tuple):
+        yield from node.elts
+    else:
+        yield node
 
 
 def _reads(text: str) -> bool:
@@ -166,7 +197,7 @@ def _from_classes(found: Texts) -> None:
                         found[COMMON].update(field_texts(one).values())
     catalogue = load_catalogue()
     for table in (catalogue.materials, catalogue.bands, catalogue.bars, catalogue.slides,
-                  catalogue.hinges):
+                  catalogue.hinges, catalogue.hardware):
         found[COMMON].update(item.title for item in table.values())
     for kind in CONTENTS:
         found[COMMON].add(re.sub(r"(?<!^)([A-Z])", r" \1", kind).capitalize())
@@ -185,19 +216,6 @@ def _with_inner(kind: type, seen: set[type] | None = None) -> Iterator[type]:
         for inner in (hint, *typing.get_args(hint)):
             if isinstance(inner, type) and is_dataclass(inner):
                 yield from _with_inner(inner, seen)
-
-
-def read(path: Path) -> dict[tuple[str, str], str]:
-    """The finished translations of a .ts file."""
-    if not path.exists():
-        return {}
-    return {
-        (context.findtext("name", ""), message.findtext("source", "")): told.text
-        for context in ET.parse(path).getroot().iter("context")
-        for message in context.iter("message")
-        for told in [message.find("translation")]
-        if told is not None and told.get("type") is None and told.text
-    }
 
 
 def write(path: Path, language: str, texts: Texts, known: dict[tuple[str, str], str]) -> None:

@@ -16,8 +16,9 @@ from closetbench.gui.qt import QtWidgets, translate
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.model.bill import bill_of
 from closetbench.model.properties import put
+from closetbench.model.spoken import words
 from closetbench.shop.bill import bill_rows, save_bill
-from closetbench.shop.tables import Table, tables
+from closetbench.shop.tables import Table, said_rows, tables
 
 CONTEXT = "Closetbench_Bill"
 
@@ -85,14 +86,18 @@ class BillPanel(SpecPanel):
 
     def _larger(self) -> QtWidgets.QTabWidget:
         tabs = QtWidgets.QTabWidget()
-        for table in tables(bill_rows(bill_of(self.obj))):
+        for table in self._tables():
             tabs.addTab(_table(table), table.name)
         tabs.setCurrentIndex(self.tabs.currentIndex())
         return tabs
 
+    def _tables(self) -> tuple[Table, ...]:
+        reader = words()
+        return tables(said_rows(bill_rows(bill_of(self.obj), reader), reader))
+
     def refresh(self) -> None:
         try:
-            rows = bill_rows(bill_of(self.obj))
+            found = self._tables()
         except ClosetError as error:
             self.note.setText(units.explained(str(error)))
             self.tabs.clear()
@@ -100,7 +105,7 @@ class BillPanel(SpecPanel):
         self.note.setText(self._summary())
         at = self.tabs.currentIndex()
         self.tabs.clear()
-        for table in tables(rows):
+        for table in found:
             self.tabs.addTab(_table(table), table.name)
         self.tabs.setCurrentIndex(max(0, at))
 
@@ -124,7 +129,7 @@ class BillPanel(SpecPanel):
         self.preview_now()
         path = str(self.file.value()).strip()
         if path:
-            written = save_bill(Path(path), bill_of(self.obj))
+            written = save_bill(Path(path), bill_of(self.obj), words())
             report_written(_tr("Written: {}").format(written), self.obj.Closet)
 
 

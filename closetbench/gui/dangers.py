@@ -14,6 +14,7 @@ from closetbench.gui.qt import QtCore, QtWidgets, translate
 from closetbench.gui.report import report
 from closetbench.gui.said import finding_said, said
 from closetbench.model import bridge
+from closetbench.model.spoken import words
 from closetbench.shop.report import finding_lines
 
 
@@ -72,6 +73,6 @@ def report_written(text: str, closet: Any) -> None:
     for danger in found:
         # no warning of FreeCAD's own: newer ones lay those over the window, where they are read
         # less than in the panel, which has shown them already
-        FreeCAD.Console.PrintMessage("\n".join(finding_lines(danger)) + "\n")
+        FreeCAD.Console.PrintMessage("\n".join(finding_lines(danger, words())) + "\n")
     hint = _tr("; dangers in this closet: {}, see the checks").format(len(found)) if found else ""
     report(text + hint)

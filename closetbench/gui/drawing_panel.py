@@ -23,6 +23,7 @@ from closetbench.model import bridge
 from closetbench.model.base import class_of
 from closetbench.model.children import BODIES
 from closetbench.model.drawn import PAPER
+from closetbench.model.spoken import words
 from closetbench.shop.drawing_plan import PAPERS, Sheet, drawing_sheet
 from closetbench.stock.atomic import write_bytes_atomically
 
@@ -93,7 +94,7 @@ class DrawingPanel(TaskPanel):
         return drawing_sheet(
             built, bridge.boards_for(self.closet), bridge.format_of(self.closet),
             self.paper.value(), datetime.date.today().isoformat(), self.plan.value(),
-            self.sections.value())
+            self.sections.value(), words())
 
     def finish(self) -> None:
         """Draw the page, show it, and print it where a file is named."""

@@ -15,6 +15,7 @@ from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 from closetbench.model.base import class_of
 from closetbench.model.layout import lengths_of, needs_for, plan_of, settings_of, shop_of
+from closetbench.model.spoken import words
 
 CONTEXT = "Closetbench_Dxf"
 
@@ -108,15 +109,15 @@ class DxfPanel(TaskPanel):
         if not text:
             raise ClosetError(self.title, _tr("folder"), _tr("empty"), _tr("choose a folder"))
         folder = Path(text).expanduser()
-        form = bridge.format_of(self.closet)
+        form, reader = bridge.format_of(self.closet), words()
         written: list[Path] = []
         if self.whole.value():
             path = made(folder) / f"{self._stem()}.dxf"
-            written.append(dxf.layout_dxf(self.plan, self.parts, path, form))
+            written.append(dxf.layout_dxf(self.plan, self.parts, path, form, reader))
         if self.sheets.value():
-            written += dxf.sheet_files(self.plan, self.parts, made(folder / "sheets"), form)
+            written += dxf.sheet_files(self.plan, self.parts, made(folder / "sheets"), form, reader)
         if self.each.value():
-            written += dxf.part_files(self.all_parts, made(folder / "parts"), form)
+            written += dxf.part_files(self.all_parts, made(folder / "parts"), form, reader)
         if self.order.value():
             written += self._write_order(made(folder))
         report_written(_tr("{} drawings written to {}").format(len(written), folder), self.closet)
@@ -130,10 +131,10 @@ class DxfPanel(TaskPanel):
         text = write_cutting_order(
             folder / "cutting.txt", self.plan, needs.parts, needs.sheets,
             settings_of(self.layout), catalogue, form, shop, lengths_of(self.layout),
-            self.all_parts, bridge.closet_of(self.closet).findings,
+            self.all_parts, bridge.closet_of(self.closet).findings, words(),
         )
         pages = write_cutting_pages(
-            folder / "cutting", self.plan, self.parts, catalogue, form, shop)
+            folder / "cutting", self.plan, self.parts, catalogue, form, shop, words=words())
         return [text, *pages]
 
 

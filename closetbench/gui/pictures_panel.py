@@ -17,6 +17,7 @@ from closetbench.gui.qt import translate
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
 from closetbench.model.layout import plan_of
+from closetbench.model.spoken import words
 
 CONTEXT = "Closetbench_Pictures"
 
@@ -120,5 +121,5 @@ class PicturesPanel(TaskPanel):
         written = write_pictures(
             made(folder), bridge.closet_of(self.closet), self.plan,
             bridge.catalogue_of(self.closet), bridge.format_of(self.closet), self.ending.value(),
-            self._chosen(), self._stem())
+            self._chosen(), self._stem(), words())
         report_written(_tr("{} pictures written to {}").format(len(written), folder), self.closet)

@@ -19,6 +19,7 @@ from closetbench.gui.qt import translate
 from closetbench.gui.report import report
 from closetbench.gui.task import TaskPanel
 from closetbench.model import bridge
+from closetbench.model.spoken import words
 from closetbench.model.survey import site_of
 
 CONTEXT = "Closetbench_SurveySheet"
@@ -81,5 +82,5 @@ class SurveySheetPanel(TaskPanel):
         if not text:
             raise ClosetError(self.title, _tr("file"), _tr("empty"), _tr("choose a file"))
         written = write_survey_sheet(
-            self._sheet(), Path(text).expanduser(), bridge.format_of(self.closet))
+            self._sheet(), Path(text).expanduser(), bridge.format_of(self.closet), words())
         report(_tr("Written: {}").format(", ".join(map(str, written))))

@@ -1,6 +1,7 @@
 """The bill as a spreadsheet of FreeCAD's own that follows every recompute.
 
-The rows are those of the bill as a document; nothing is worked out here. Lengths and
+The rows are those of the bill as a document, in the language that FreeCAD speaks; nothing
+is worked out here. Lengths and
 weights are quantities, so that formulas can use them. Cells to the right of the bill and
 below it are the user's.
 """
@@ -16,9 +17,10 @@ from closetbench.core.errors import ClosetError
 from closetbench.model.base import Scripted
 from closetbench.model.bill import bill_of
 from closetbench.model.properties import INTEGER, LINK, STRING, Prop, put, result
+from closetbench.model.spoken import words
 from closetbench.shop.bill import bill_rows
 from closetbench.shop.csv_text import Cell
-from closetbench.shop.tables import Table, tables
+from closetbench.shop.tables import TOTAL, Table, said_rows, tables
 
 OWN = (Prop("Bill", LINK, "Bill", "The bill whose lines the cells hold"),)
 RESULTS = (
@@ -57,18 +59,21 @@ class BillSheet(Scripted):
         """Put the bill into the cells, where it differs from what they hold."""
         if obj.Bill is None:
             raise ClosetError(obj.Label, "bill", "none", "link the bill that it shows")
-        rows = bill_rows(bill_of(obj.Bill))
-        mark = hashlib.md5(repr(rows).encode(), usedforsecurity=False).hexdigest()
+        reader = words()
+        rows = bill_rows(bill_of(obj.Bill), reader)
+        said = said_rows(rows, reader)
+        mark = hashlib.md5(repr(said).encode(), usedforsecurity=False).hexdigest()
         if obj.Fingerprint == mark:
             return
         found = tables(rows)
         wide = max(map(len, rows))
-        places = repr([(t.first, t.head_at, len(t.rows), t.heads) for t in found])
+        shown = tables(said)
+        places = repr([(t.first, t.head_at, len(t.rows), t.heads) for t in shown])
         if obj.Places != places:
             _clear(obj)
             _dress(obj, found)
-            _set_widths(obj, found)
-        for at, row in enumerate(_contents(rows, found)):
+            _set_widths(obj, shown)
+        for at, row in enumerate(_contents(said, found)):
             for column, text in enumerate([*row, *[""] * (wide - len(row))]):
                 _set(obj, address(at, column), text)
         for alias, cell in _aliases(found).items():
@@ -115,11 +120,12 @@ def _typed(cell: Cell, unit: str) -> str:
 
 
 def _aliases(found: Sequence[Table]) -> dict[str, str]:
-    """Names for the sums: ``Parts_total_weight``, ``Purchases_total_cost`` and the like."""
+    """Names for the sums: ``Parts_total_weight``, ``Purchases_total_cost`` and the like; the
+    same in every language, for formulas use them."""
     return {
         re.sub(r"\W+", "_", f"{table.name}_total_{table.heads[column].split()[0]}"):
             address(table.head_at + 1 + i, column)
-        for table in found for i, row in enumerate(table.rows) if row[0] == "total"
+        for table in found for i, row in enumerate(table.rows) if row[0] == TOTAL
         for column, cell in enumerate(row) if isinstance(cell, int | float)
     }
 

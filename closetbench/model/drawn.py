@@ -12,6 +12,7 @@ from typing import Any
 from closetbench.core.closet import Closet
 from closetbench.core.errors import ClosetError
 from closetbench.model.bridge import closet_of
+from closetbench.model.spoken import words
 
 CLOSET, MARK, PAPER = "DrawnCloset", "DrawnFrom", "DrawnPaper"
 """Names of the page's properties. They are in users' files: they never change."""
@@ -37,7 +38,7 @@ def see_whether_current(doc: Any) -> None:
         except ClosetError:
             current = False
         texts = dict(page.Template.EditableTexts)
-        said = "" if current else OUT_OF_DATE
+        said = "" if current else words()(OUT_OF_DATE)
         if texts.get(STATUS, "") != said:
             page.Template.EditableTexts = {**texts, STATUS: said}
             for obj in (page.Template, page):

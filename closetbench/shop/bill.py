@@ -24,8 +24,10 @@ from closetbench.shop.buying import (
     way_rows,
 )
 from closetbench.shop.csv_text import Cell, csv_text
-from closetbench.shop.lines import part_lines, set_ups
+from closetbench.shop.language import Words, mark, plain
+from closetbench.shop.lines import TOO_WIDE, SetUp, part_lines, set_ups
 from closetbench.shop.report import danger_headline
+from closetbench.shop.tables import TOTAL, glossed_rows
 from closetbench.shop.words import fit_text, machining_words
 from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
@@ -37,10 +39,10 @@ from closetbench.stock.verify import require_sawable
 Row = list[Cell]
 
 _RIMS = (Rim.FRONT, Rim.REAR, Rim.START, Rim.END)
-_GRAIN = {
+_GRAIN = mark({
     Grain.LENGTH: "along the length", Grain.WIDTH: "along the width", Grain.NONE: "any way",
-}
-_ROUTER_CARE = (
+})
+_ROUTER_CARE = mark(
     "Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep "
     "grooves in several steps of depth; the machine's own manual goes before this list."
 )
@@ -74,38 +76,43 @@ class Bill:
     spare: SpareRule = SpareRule()
     ways: tuple[WayToBuy, ...] = ()
 
-    def purchases(self) -> tuple[Purchase, ...]:
+    def purchases(self, words: Words = plain) -> tuple[Purchase, ...]:
         """Everything to be bought: sheets, boards, bars, edge band, hardware."""
         by_length = tuple(self.length_plan.proved) if self.length_plan else ()
         return (
             *sheet_purchases(
-                self.plan, self.parts, self.catalogue, self.form, self.spare, by_length),
-            *length_purchases(self.length_plan, self.lengths, self.catalogue, self.form),
-            *band_purchases(self.parts, self.catalogue, self.form, self.band_waste),
-            *hardware_purchases(self.hardware, self.catalogue),
+                self.plan, self.parts, self.catalogue, self.form, self.spare, by_length, words),
+            *length_purchases(self.length_plan, self.lengths, self.catalogue, self.form, words),
+            *band_purchases(self.parts, self.catalogue, self.form, self.band_waste, words),
+            *hardware_purchases(self.hardware, self.catalogue, words),
         )
 
 
-def bill_rows(bill: Bill) -> list[Row]:
+def bill_rows(bill: Bill, words: Words = plain) -> list[Row]:
     """The bill's rows: sections for parts, purchases, groove set-ups and findings.
 
     What can hurt somebody stands above them all. A section is its name, the heads of its
     columns and its rows; an empty row parts two sections. Columns in mm are
     exact to 0.001 mm, those of text are in the user's unit and rounded as the user chose.
+    Names of sections and the heads of columns are always English, for another program may
+    look for them; ``tables.said_rows`` puts them into the words of a reader.
     Raises ``CatalogueError`` for a key that is not there.
     """
     sections = (
-        _part_rows(bill),
-        [] if bill.length_plan else bar_rows(bill.lengths, bill.catalogue, bill.form),
-        reused_rows(bill.reused, bill.pieces, bill.form), _purchase_rows(bill),
-        way_rows(bill.ways, bill.catalogue, bill.form),
-        length_rows(bill.length_plan, bill.catalogue, bill.form, bill.parts),
-        _set_up_rows(bill), _finding_rows(bill),
+        _part_rows(bill, words),
+        [] if bill.length_plan else bar_rows(bill.lengths, bill.catalogue, bill.form, words),
+        reused_rows(bill.reused, bill.pieces, bill.form, words), _purchase_rows(bill, words),
+        way_rows(bill.ways, bill.catalogue, bill.form, words),
+        length_rows(bill.length_plan, bill.catalogue, bill.form, bill.parts, words),
+        _set_up_rows(bill, words), _finding_rows(bill, words),
     )
     rows: list[Row] = [[bill.title]]
     dangers = [f for f in bill.findings if f.severity is Severity.DANGER]
-    rows += [[danger_headline(len(dangers))]] if dangers else []
-    rows += [["DANGER", f.subject, f.message, f.value, f.fix] for f in dangers]
+    rows += [[danger_headline(len(dangers), words)]] if dangers else []
+    rows += [
+        [words("DANGER"), f.subject, words(f.message), words(f.value), words(f.fix)]
+        for f in dangers
+    ]
     for section in filter(None, sections):
         rows += [[], *section]
     return rows
@@ -125,27 +132,32 @@ def closet_bill(
     )
 
 
-def save_bill(path: str | Path, bill: Bill) -> Path:
+def save_bill(path: str | Path, bill: Bill, words: Words = plain) -> Path:
     """Write a bill as CSV; ``DocumentError`` where that cannot be done, ``LayoutError`` for a
-    plan that cannot be sawn."""
+    plan that cannot be sawn. A reader of another language than English finds what each head
+    means in a note over the heads."""
     if bill.plan is not None:
         require_sawable(bill.plan.sheets)
     require_cuttable(bill.length_plan or LengthPlan())
-    return write_text_atomically(path, csv_text(bill_rows(bill)), "bill")
+    rows = glossed_rows(bill_rows(bill, words), words)
+    return write_text_atomically(path, csv_text(rows), "bill")
 
 
-def _part_rows(bill: Bill) -> list[Row]:
+_PART_HEADS = mark((
+    "component", "parts", "count", "material", "length mm", "width mm", "thickness mm", "length",
+    "width", "thickness", "cut length mm", "cut width mm", "cut length", "cut width", "grain",
+    "band front", "band rear", "band start", "band end", "machining", "weight each kg",
+    "weight kg",
+))
+
+
+def _part_rows(bill: Bill, words: Words) -> list[Row]:
     rows: list[Row] = [
-        ["Parts"],
-        ["Saw to the cut size; the finished size has the edge bands on, and positions are "
-         "measured from the finished rims. Columns in mm are exact, those without are rounded."],
-        [
-            "component", "parts", "count", "material",
-            "length mm", "width mm", "thickness mm", "length", "width", "thickness",
-            "cut length mm", "cut width mm", "cut length", "cut width",
-            "grain", *(f"band {rim.value}" for rim in _RIMS),
-            "machining", "weight each kg", "weight kg",
-        ],
+        [mark("Parts")],
+        [words("Saw to the cut size; the finished size has the edge bands on, and positions are "
+               "measured from the finished rims. Columns in mm are exact, those without are "
+               "rounded.")],
+        [*_PART_HEADS],
     ]
     total = 0.0
     for line in part_lines(bill.parts, bill.catalogue):
@@ -155,72 +167,80 @@ def _part_rows(bill: Bill) -> list[Row]:
         cut = (panel.cut_length, panel.cut_width)
         total += line.weight * count
         rows.append([
-            line.components, line.names, count, material.title,
+            line.components, line.names, count, words(material.title),
             *finished, bill.form.text(panel.length), bill.form.text(panel.width),
             fit_text(panel.thickness, bill.form),
             *cut, *(bill.form.text(v) for v in cut),
-            _GRAIN[panel.grain if material.grained else Grain.NONE],
-            *(_band_title(panel, rim, bill.catalogue) for rim in _RIMS),
-            machining_words(panel, bill.form), line.weight, line.weight * count,
+            words(_GRAIN[panel.grain if material.grained else Grain.NONE]),
+            *(_band_title(panel, rim, bill.catalogue, words) for rim in _RIMS),
+            machining_words(panel, bill.form, words), line.weight, line.weight * count,
         ])
-    rows.append(["total", None, len(bill.parts), *[None] * 18, total])
+    rows.append([TOTAL, None, len(bill.parts), *[None] * 18, total])
     return rows
 
 
-def _band_title(panel: Panel, rim: Rim, catalogue: Catalogue) -> str:
-    return "; ".join(catalogue.band(b.key).title for b in panel.bands if b.rim is rim)
+def _band_title(panel: Panel, rim: Rim, catalogue: Catalogue, words: Words) -> str:
+    return "; ".join(words(catalogue.band(b.key).title) for b in panel.bands if b.rim is rim)
 
 
-def _purchase_rows(bill: Bill) -> list[Row]:
+def _purchase_rows(bill: Bill, words: Words) -> list[Row]:
     money = f" {bill.catalogue.currency}" if bill.catalogue.currency else ""
     rows: list[Row] = [
-        ["Purchases"],
-        ["what", "title", "size", "count", "unit", f"cost each{money}", f"cost{money}",
-         "weight kg", "note"],
+        [mark("Purchases")],
+        [*mark(("what", "title", "size", "count", "unit")), f"cost each{money}", f"cost{money}",
+         *mark(("weight kg", "note"))],
     ]
     known, weight, unpriced = 0.0, 0.0, 0
-    for item in bill.purchases():
+    for item in bill.purchases(words):
         cost = item.total
         known += cost or 0.0
         unpriced += cost is None
         weight += item.weight or 0.0
         rows.append([item.kind, item.title, item.size, item.count, item.unit, item.cost,
                      cost, item.weight, item.note])
-    note = "every line has a price"
+    note = words("every line has a price")
     if unpriced:
-        note = f"without {unpriced} line{'s' if unpriced > 1 else ''} that no price is known for"
-    rows.append(["total", None, None, None, None, None, known, weight, note])
+        note = words("without 1 line that no price is known for") if unpriced == 1 else words(
+            "without {0} lines that no price is known for", unpriced)
+    rows.append([TOTAL, None, None, None, None, None, known, weight, note])
     return rows
 
 
-def _set_up_rows(bill: Bill) -> list[Row]:
+def _set_up_rows(bill: Bill, words: Words) -> list[Row]:
     rows: list[Row] = [
-        ["Groove set-ups"],
-        [_ROUTER_CARE],
-        ["work", "width mm", "depth mm", "grooves", "parts", "bit mm", "passes",
-         "near side of the bit from the near wall, mm", "note"],
+        [mark("Groove set-ups")],
+        [words(_ROUTER_CARE)],
+        [*mark(("work", "width mm", "depth mm", "grooves", "parts", "bit mm", "passes",
+                "near side of the bit from the near wall, mm", "note"))],
     ]
     for s in set_ups(bill.parts, bill.bit):
         passes = "; ".join(f"{p:.2f}".rstrip("0").rstrip(".") for p in s.passes)
-        rows.append(["rabbet" if s.rabbet else "groove", s.width, s.depth, s.grooves, s.parts,
-                     s.bit, len(s.passes) or None, passes, s.note])
+        work = words("rabbet") if s.rabbet else words("groove")
+        rows.append([work, s.width, s.depth, s.grooves, s.parts, s.bit, len(s.passes) or None,
+                     passes, _note(s, words)])
     if len(rows) == 3:
-        rows.append(["none"])
+        rows.append([words("none")])
     return rows
 
 
-def _finding_rows(bill: Bill) -> list[Row]:
+def _note(set_up: SetUp, words: Words) -> str:
+    width = f"{set_up.width:g}"
+    told = set_up.note == TOO_WIDE.format(width)
+    return words(TOO_WIDE, width) if told else words(set_up.note)
+
+
+def _finding_rows(bill: Bill, words: Words) -> list[Row]:
     rows: list[Row] = [
-        ["Findings"],
-        ["severity", "subject", "message", "value", "limit", "range", "what to do", "source",
-         "rule"],
+        [mark("Findings")],
+        [*mark(("severity", "subject", "message", "value", "limit", "range", "what to do",
+                "source", "rule"))],
     ]
     found = dict.fromkeys((*bill.findings, *bill.catalogue.findings()))
     rows += [
-        [f.severity.value, f.subject, f.message, f.value, f.limit, f.spread, f.fix, f.source,
-         f.rule]
+        [words(f.severity.value), f.subject, words(f.message), words(f.value), words(f.limit),
+         words(f.spread), words(f.fix), words(f.source), f.rule]
         for f in by_severity(found)
     ]
     if len(rows) == 2:
-        rows.append(["none"])
+        rows.append([words("none")])
     return rows

@@ -12,6 +12,7 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import HardwareNeed, Part
 from closetbench.shop.csv_text import Cell
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import lay
 from closetbench.stock.from_lengths import band_rolls
 from closetbench.stock.length_plan import LengthPlan
@@ -21,7 +22,9 @@ from closetbench.stock.purchase import SpareRule, WayToBuy, to_buy
 BAND_WASTE = 0.10
 """What edge band is bought over the length of the rims, for overhang and mistakes: one
 tenth is common practice, no published source."""
-_UNPLANNED = "not planned yet: plan the cutting to know how many"
+SO_MANY = mark("{1} of {0}")
+"""So many of a size; a page's number of so many is another text in other languages."""
+_UNPLANNED = mark("not planned yet: plan the cutting to know how many")
 
 
 @dataclass(frozen=True)
@@ -49,7 +52,7 @@ class Purchase:
 
 def sheet_purchases(
     plan: Plan | None, parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat,
-    spare: SpareRule | None = None, by_length: Sequence[str] = (),
+    spare: SpareRule | None = None, by_length: Sequence[str] = (), words: Words = plain,
 ) -> tuple[Purchase, ...]:
     """The offcuts that a plan takes, then its sheets by material and size, with spares by the
     rule. Materials that no sheet has come last, with a count of 0 and a note, so
@@ -61,92 +64,104 @@ def sheet_purchases(
             whole = one.sheet.cut_from or one.sheet
             length, width = whole.length, whole.width
             out.append(Purchase(
-                "offcut", material.title, f"{form.text(length)} x {form.text(width)}", 1, "piece",
-                None, material.weight(length, width), f"at hand: {one.sheet.key}", True,
+                words("offcut"), words(material.title),
+                f"{form.text(length)} x {form.text(width)}", 1, words("piece"), None,
+                material.weight(length, width), words("at hand: {0}", one.sheet.key), True,
             ))
     for item in to_buy(plan or Plan(()), catalogue.materials, spare):
         sheet, material = item.sheet, catalogue.material(item.sheet.material)
         out.append(Purchase(
-            "board" if material.by_length else "sheet", material.title,
+            words("board") if material.by_length else words("sheet"), words(material.title),
             f"{form.text(sheet.length)} x {form.text(sheet.width)}",
-            item.count, "piece", sheet.cost, item.weight,
-            f"{item.planned} by the plan, {item.spare} to spare" if item.spare else "",
+            item.count, words("piece"), sheet.cost, item.weight,
+            words("{0} by the plan, {1} to spare", item.planned, item.spare)
+            if item.spare else "",
         ))
     planned = {sheet.sheet.material for sheet in plan.sheets} if plan else set()
     for key in dict.fromkeys(p.panel.material for p in parts):
         if key not in planned and key not in by_length:
             out.append(Purchase(
-                "sheet", catalogue.material(key).title, "", 0, "piece", note=_UNPLANNED))
+                words("sheet"), words(catalogue.material(key).title), "", 0, words("piece"),
+                note=words(_UNPLANNED)))
     return tuple(out)
 
 
 def length_purchases(
-    plan: LengthPlan | None, bars: Sequence[LengthPart], catalogue: Catalogue, form: LengthFormat
+    plan: LengthPlan | None, bars: Sequence[LengthPart], catalogue: Catalogue, form: LengthFormat,
+    words: Words = plain,
 ) -> tuple[Purchase, ...]:
     """The boards and bars of a plan by material and length, then the offcuts that it takes.
     Without a plan the bars come with a count of 0 and a note."""
     if plan is None:
         keys = dict.fromkeys(bar.stock for bar in bars)
         return tuple(
-            Purchase("bar", catalogue.bar(k).title, "", 0, "piece", note=_UNPLANNED) for k in keys
+            Purchase(words("bar"), words(catalogue.bar(k).title), "", 0, words("piece"),
+                     note=words(_UNPLANNED)) for k in keys
         )
     out = []
     bought = Counter(bar.stock for bar in plan.bars if not bar.stock.offcut)
     for stock, count in bought.items():
-        sure = "" if plan.proved[stock.material] else "a plan with less may be possible"
+        sure = "" if plan.proved[stock.material] else words("a plan with less may be possible")
         if stock.material in catalogue.bars:
             bar = catalogue.bar(stock.material)
             item = catalogue.item(bar.bar)
-            note = "; ".join(filter(None, (f"{count} needed" if item.pack > 1 else "", sure)))
+            needed = words("{0} needed", count) if item.pack > 1 else ""
             out.append(Purchase(
-                "bar", item.title, form.text(stock.length), math.ceil(count / item.pack),
-                f"pack of {item.pack}" if item.pack > 1 else "piece", item.cost, note=note,
+                words("bar"), words(item.title), form.text(stock.length),
+                math.ceil(count / item.pack),
+                words("pack of {0}", item.pack) if item.pack > 1 else words("piece"), item.cost,
+                note="; ".join(filter(None, (needed, sure))),
             ))
             continue
         board = catalogue.material(stock.material)
         out.append(Purchase(
-            "board", board.title, f"{form.text(stock.length)} x {form.text(stock.width)}", count,
-            "piece", stock.cost, count * board.weight(stock.length, stock.width), sure,
+            words("board"), words(board.title),
+            f"{form.text(stock.length)} x {form.text(stock.width)}", count,
+            words("piece"), stock.cost, count * board.weight(stock.length, stock.width), sure,
         ))
     for one in (bar.stock for bar in plan.bars if bar.stock.offcut):
         title = (
             catalogue.bar(one.material).title if one.material in catalogue.bars
             else catalogue.material(one.material).title
         )
-        out.append(Purchase("offcut", title, form.text(one.length), 1, "piece", None, None,
-                            f"at hand: {one.key}", True))
+        out.append(Purchase(
+            words("offcut"), words(title), form.text(one.length), 1, words("piece"), None, None,
+            words("at hand: {0}", one.key), True))
     return tuple(out)
 
 
 def band_purchases(
-    parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat, waste: float = BAND_WASTE
+    parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat, waste: float = BAND_WASTE,
+    words: Words = plain,
 ) -> tuple[Purchase, ...]:
     """Rolls of each edge band that is sold in rolls, planned strip by strip; metres of the
     others, ``waste`` included and rounded up to a tenth of a metre."""
     runs: defaultdict[str, list[float]] = defaultdict(list)
     for part in parts:
-        for mark in lay(part).bands:
-            runs[mark.key].append(math.dist(mark.start, mark.end))
+        for rim in lay(part).bands:
+            runs[rim.key].append(math.dist(rim.start, rim.end))
     out: list[Purchase] = []
     for key, mine in runs.items():
         band = catalogue.band(key)
-        rims = f"{sum(mine) / 1000:.2f} m of rims"
+        metres = f"{sum(mine) / 1000:.2f}"
         if band.rolls:
             plan = band_rolls(mine, key, catalogue)
             for roll, count in Counter(bar.stock for bar in plan.bars).items():
                 out.append(Purchase(
-                    "edge band", band.title, form.text(roll.length), count, "roll", roll.cost,
-                    note=f"{rims} in {len(mine)} strips",
+                    words("edge band"), words(band.title), form.text(roll.length), count,
+                    words("roll"), roll.cost,
+                    note=words("{0} m of rims in {1} strips", metres, len(mine)),
                 ))
             continue
-        metres = math.ceil(sum(mine) * (1 + waste) / 100 - 1e-6) / 10
-        out.append(Purchase("edge band", band.title, "", metres, "m", band.cost_per_m,
-                            note=f"{rims} and {waste:.0%} for waste"))
+        bought = math.ceil(sum(mine) * (1 + waste) / 100 - 1e-6) / 10
+        out.append(Purchase(
+            words("edge band"), words(band.title), "", bought, "m", band.cost_per_m,
+            note=words("{0} m of rims and {1} for waste", metres, f"{waste:.0%}")))
     return tuple(out)
 
 
 def hardware_purchases(
-    needs: Sequence[HardwareNeed], catalogue: Catalogue
+    needs: Sequence[HardwareNeed], catalogue: Catalogue, words: Words = plain
 ) -> tuple[Purchase, ...]:
     """Packs of hardware, the needs of one item added up."""
     wanted: dict[str, list[HardwareNeed]] = {}
@@ -156,25 +171,27 @@ def hardware_purchases(
     for key, mine in wanted.items():
         item = catalogue.item(key)
         pieces = sum(need.count for need in mine)
-        purposes = "; ".join(dict.fromkeys(f"{need.count} for {need.purpose}" for need in mine))
+        purposes = "; ".join(dict.fromkeys(
+            words("{0} for {1}", need.count, words(need.purpose)) for need in mine))
         out.append(Purchase(
-            "hardware", item.title, "", math.ceil(pieces / item.pack), f"pack of {item.pack}",
-            item.cost, note=f"{pieces} needed: {purposes}",
+            words("hardware"), words(item.title), "", math.ceil(pieces / item.pack),
+            words("pack of {0}", item.pack), item.cost,
+            note=words("{0} needed: {1}", pieces, purposes),
         ))
     return tuple(out)
 
 
 def way_rows(
-    ways: Sequence[WayToBuy], catalogue: Catalogue, form: LengthFormat
+    ways: Sequence[WayToBuy], catalogue: Catalogue, form: LengthFormat, words: Words = plain
 ) -> list[list[Cell]]:
     """The ways to buy each material beside each other, the cheapest first; empty for none."""
     if not ways:
         return []
     money = f" {catalogue.currency}" if catalogue.currency else ""
     rows: list[list[Cell]] = [
-        ["Ways to buy"],
-        ["material", "sizes", "offcuts used", "sheets", "bought m²", f"cost{money}",
-         "weight kg", "note"],
+        [mark("Ways to buy")],
+        [*mark(("material", "sizes", "offcuts used", "sheets", "bought m²")), f"cost{money}",
+         *mark(("weight kg", "note"))],
     ]
     told = set()
     for way in ways:
@@ -190,37 +207,41 @@ def way_rows(
             continue
         told.add(same)
         rows.append([
-            board.title, "; ".join(f"{n} of {size}" for size, n in sheets.items()) or "none",
-            used or "none", sum(sheets.values()), way.area, way.cost,
+            words(board.title),
+            "; ".join(words(SO_MANY, size, n) for size, n in sheets.items())
+            or words("none"),
+            used or words("none"), sum(sheets.values()), way.area, way.cost,
             way.area * 1e6 * board.weight(1.0, 1.0),
-            "proved to be the cheapest of these sizes" if way.proved else "best found",
+            words("proved to be the cheapest of these sizes") if way.proved
+            else words("best found"),
         ])
     return rows
 
 
 def length_rows(
-    plan: LengthPlan | None, catalogue: Catalogue, form: LengthFormat, parts: Sequence[Part]
+    plan: LengthPlan | None, catalogue: Catalogue, form: LengthFormat, parts: Sequence[Part],
+    words: Words = plain,
 ) -> list[list[Cell]]:
     """How each board and bar is cut, a row each; empty for none."""
     if plan is None or not plan.bars:
         return []
     rows: list[list[Cell]] = [
-        ["Cut by length"],
-        ["name", "material", "length mm", "length", "pieces", "rest mm", "used %"],
+        [mark("Cut by length")],
+        [*mark(("name", "material", "length mm", "length", "pieces", "rest mm", "used %"))],
     ]
     panels = {p.full_name: p.panel for p in parts}
     for bar in plan.bars:
         stock = bar.stock
         pieces = []
         for cut in bar.cuts:
-            words = f"{cut.part} {form.text(cut.end - cut.start)}"
+            told = f"{cut.part} {form.text(cut.end - cut.start)}"
             panel = panels.get(cut.part)
             if panel is not None and stock.width - panel.cut_width > 0.05:
-                words += f", ripped to {form.text(panel.cut_width)}"
-            pieces.append(words)
+                told += ", " + words("ripped to {0}", form.text(panel.cut_width))
+            pieces.append(told)
         rows.append([
-            bar.name, title_of(stock.material, catalogue), stock.length, form.text(stock.length),
-            "; ".join(pieces), bar.rest, 100 * bar.used,
+            bar.name, words(title_of(stock.material, catalogue)), stock.length,
+            form.text(stock.length), "; ".join(pieces), bar.rest, 100 * bar.used,
         ])
     return rows
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Panel
 from closetbench.core.parts import Part
 from closetbench.shop.buying import title_of
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.report import danger_lines, finding_lines
 from closetbench.shop.words import fit_text, sound_words
 from closetbench.stock.advice import strip_gains
@@ -29,21 +31,28 @@ from closetbench.stock.plan import (
 from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
 from closetbench.stock.verify import require_valid
 
-CARE = (
+CARE = mark(
     "Support the sheet on both sides of the cut, clamp the straightedge, set the blade just "
     "through; eyes, ears and lungs protected; the saw's own manual goes before this list. Mark a "
     "part from the one it must meet wherever you can, and check the first cut before the others."
 )
-FENCE = (
+FENCE = mark(
     "Each cut: its number, as on the picture of the sheet; the piece that is sawn; the fence, "
     "which is what stays between fence (or straightedge) and blade; what lies at the fence after "
     "the cut, and what is left."
 )
-LENGTHS = (
+LENGTHS = mark(
     "One piece after the other from the same end; mark each one after the cut before it, then "
     "the kerf needs no arithmetic."
 )
-BY_HAND = "hand saw or mitre saw"
+BY_HAND = mark("hand saw or mitre saw")
+_MITRE = mark({
+    "start": "allows for the mitre at its start: mark the long point, {0}, at the wall",
+    "end": "allows for the mitre at its end: mark the long point, {0}, at the wall",
+    "both": "allows for the mitre at its start and end: mark the long point, {0}, at the wall",
+})
+_TRIM, _REST = re.compile(r"([^:]+) trim (\d)"), re.compile(r"([^:]+) rest")
+"""What is sawn off the edges, and what is left of a piece, as the plan calls them."""
 RIP_AWAY = 0.05
 """mm: a board that is wider by no more than that is not ripped."""
 
@@ -52,7 +61,7 @@ def cutting_order_lines(
     plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet], settings: CutSettings,
     catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
     lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
-    findings: Iterable[Finding] = (),
+    findings: Iterable[Finding] = (), words: Words = plain,
 ) -> list[str]:
     """The whole order as lines of text, lengths as the user reads them.
 
@@ -64,20 +73,23 @@ def cutting_order_lines(
     require_valid(plan, parts, settings, stock)
     require_cuttable(lengths or LengthPlan())
     shop = shop or Shop()
-    dangers = danger_lines(findings)
-    lines = [*dangers, *([""] if dangers else []), CARE]
+    dangers = danger_lines(findings, words)
+    lines = [*dangers, *([""] if dangers else []), words(CARE)]
     if plan.sheets:
-        lines += ["", FENCE]
+        lines += ["", words(FENCE)]
     for sheet in plan.sheets:
-        lines += ["", *_sheet_lines(sheet, catalogue, form, shop)]
+        lines += ["", *_sheet_lines(sheet, catalogue, form, shop, words)]
     if lengths is not None and lengths.bars:
-        lines += ["", "by length", f"  {LENGTHS}"]
+        lines += ["", words("by length"), f"  {words(LENGTHS)}"]
         panels = {p.full_name: p.panel for p in sawn}
-        lines += [text for bar in lengths.bars for text in _bar_lines(bar, panels, catalogue, form)]
+        lines += [
+            text for bar in lengths.bars
+            for text in _bar_lines(bar, panels, catalogue, form, words)
+        ]
     advice = strip_gains(parts, stock, settings.kerf, form.text)
     if advice:
-        lines += ["", "strip widths"]
-        lines += [f"  {text}" for finding in advice for text in finding_lines(finding)]
+        lines += ["", words("strip widths")]
+        lines += [f"  {text}" for finding in advice for text in finding_lines(finding, words)]
     return lines
 
 
@@ -90,90 +102,114 @@ def board_split(sheet: SheetPlan, catalogue: Catalogue, shop: Shop) -> CutSplit:
 
 
 def _sheet_lines(
-    sheet: SheetPlan, catalogue: Catalogue, form: LengthFormat, shop: Shop
+    sheet: SheetPlan, catalogue: Catalogue, form: LengthFormat, shop: Shop, words: Words
 ) -> list[str]:
     raw = sheet.sheet
     board = catalogue.material(raw.material)
-    from_rack = f", offcut {raw.key}" if raw.offcut else ""
-    lines = [
-        f"{sheet.name}  {board.title}{from_rack}, {form.text(raw.length)} x "
-        f"{form.text(raw.width)}, {sheet.yield_fraction:.0%} used"
+    told = [
+        words(board.title), *([words("offcut {0}", raw.key)] if raw.offcut else ()),
+        f"{form.text(raw.length)} x {form.text(raw.width)}",
+        words("{0} used", f"{sheet.yield_fraction:.0%}"),
     ]
+    lines = [f"{sheet.name}  {', '.join(told)}"]
     if raw.cut_from is not None:
-        lines += _sound_lines(raw, raw.cut_from, form)
+        lines += _sound_lines(raw, raw.cut_from, form, words)
     split = board_split(sheet, catalogue, shop)
     if split.store:
-        lines.append(f"  at the store: {_saws(split.store, form)}")
+        saws = _saws(split.store, form, words)
+        lines.append("  " + words("{0}: {1}", words("at the store"), saws))
         several = len({made.tool.key for made in split.store}) > 1
-        lines += _table([(m.cut, m.tool.name if several else "") for m in split.store], form)
+        lines += _table(
+            [(m.cut, words(m.tool.name) if several else "") for m in split.store], form, words)
         kept = [name for name in split.carried if " trim " not in name]
-        lines.append(f"    take home: {' | '.join(kept)}")
+        pieces = " | ".join(piece_words(name, words) for name in kept)
+        lines.append("    " + words("{0}: {1}", words("take home"), pieces))
     at_home = sorted(
-        [*((m.cut, m.tool.name) for m in split.home), *((c, BY_HAND) for c in split.impossible)],
+        [*((m.cut, words(m.tool.name)) for m in split.home),
+         *((c, words(BY_HAND)) for c in split.impossible)],
         key=lambda pair: pair[0].number,
     )
     if at_home:
-        saws = _saws(split.home, form) if split.home else BY_HAND
-        lines.append(f"  at home: {saws}")
+        saws = _saws(split.home, form, words) if split.home else words(BY_HAND)
+        lines.append("  " + words("{0}: {1}", words("at home"), saws))
         several = len({tool for _, tool in at_home}) > 1
-        lines += _table([(cut, tool if several else "") for cut, tool in at_home], form)
+        lines += _table([(cut, tool if several else "") for cut, tool in at_home], form, words)
     if split.impossible:
-        lines.append(f"    {BY_HAND}: the piece clamped; none of the saws can hold or reach it")
+        none = words("the piece clamped; none of the saws can hold or reach it")
+        lines.append("    " + words("{0}: {1}", words(BY_HAND), none))
     if sheet.rests:
         largest = max(sheet.rests, key=lambda r: r.dx * r.dy)
-        lines.append(f"  left whole: {form.text(largest.dx)} x {form.text(largest.dy)}"
-                     f"{f', and {len(sheet.rests) - 1} smaller' if len(sheet.rests) > 1 else ''}")
+        size = f"{form.text(largest.dx)} x {form.text(largest.dy)}"
+        lines.append("  " + (
+            words("left whole: {0}, and {1} smaller", size, len(sheet.rests) - 1)
+            if len(sheet.rests) > 1 else words("left whole: {0}", size)))
     for finding in (f for f in split.findings if f.rule != "no-tool-for-cut"):
-        lines += [f"  {text}" for text in finding_lines(finding)]
+        lines += [f"  {text}" for text in finding_lines(finding, words)]
     return lines
 
 
-def _sound_lines(raw: StockSheet, whole: CutFrom, form: LengthFormat) -> list[str]:
+def _sound_lines(
+    raw: StockSheet, whole: CutFrom, form: LengthFormat, words: Words
+) -> list[str]:
     """The cuts that free the sound part of a damaged offcut, its ends first, as
     ``stock.sound.around`` reckons; none where it reaches to the edge."""
     places = [
-        f"{cut} at {form.text(at)}"
+        words("{0} at {1}", cut, form.text(at))
         for cut, low, high, full in (
-            ("crosscut", whole.x, whole.x + raw.length, whole.length),
-            ("rip", whole.y, whole.y + raw.width, whole.width),
+            (words("crosscut"), whole.x, whole.x + raw.length, whole.length),
+            (words("rip"), whole.y, whole.y + raw.width, whole.width),
         )
         for at, there in ((low, low > 0), (high, high < full)) if there
     ]
     return [
-        f"  {sound_words(whole, form)}",
-        f"  cut it out first, the saw on the damaged side: {', '.join(places)}, from the corner "
-        "that the defects are measured from; the sizes below are of the sound part",
+        f"  {sound_words(whole, form, words)}",
+        "  " + words(
+            "cut it out first, the saw on the damaged side: {0}, from the corner that the "
+            "defects are measured from; the sizes below are of the sound part",
+            ", ".join(places)),
     ]
 
 
-def _saws(cuts: Sequence[ToolCut], form: LengthFormat) -> str:
-    words = []
+def _saws(cuts: Sequence[ToolCut], form: LengthFormat, words: Words) -> str:
+    saws = []
     for tool in dict.fromkeys(made.tool for made in cuts):
-        rough = (
-            f"; rough, off by up to {fit_text(tool.tolerance, form)}: measure the first strip "
-            "before the next is cut" if tool.rough else ""
-        )
-        words.append(f"{tool.name} (kerf {fit_text(tool.kerf, form)}{rough})")
-    return ", ".join(words)
+        about = words("kerf {0}", fit_text(tool.kerf, form))
+        if tool.rough:
+            about += "; " + words(
+                "rough, off by up to {0}: measure the first strip before the next is cut",
+                fit_text(tool.tolerance, form))
+        saws.append(f"{words(tool.name)} ({about})")
+    return ", ".join(saws)
 
 
-def cut_row(cut: Cut, form: LengthFormat) -> tuple[str, str, str, str, str, str]:
+def piece_words(name: str, words: Words) -> str:
+    """What a piece is called: parts and strips by their names, what is left over in words."""
+    trim, rest = _TRIM.fullmatch(name), _REST.fullmatch(name)
+    if trim is not None:
+        return words("{0} trim {1}", *trim.groups())
+    return words("{0} rest", rest[1]) if rest is not None else name
+
+
+def cut_row(
+    cut: Cut, form: LengthFormat, words: Words = plain
+) -> tuple[str, str, str, str, str, str]:
     """One cut in words: number, direction, piece, fence, what lies at the fence, what is left."""
     at_fence, *rest = cut.yields or ("",)
     return (
-        str(cut.number), "rip" if cut.rip else "crosscut", cut.piece, form.text(cut.fence),
-        at_fence, rest[0] if rest else "nothing",
+        str(cut.number), words("rip") if cut.rip else words("crosscut"),
+        piece_words(cut.piece, words), form.text(cut.fence), piece_words(at_fence, words),
+        piece_words(rest[0], words) if rest else words("nothing"),
     )
 
 
-HEADS = ("no.", "cut", "piece", "fence", "at the fence then", "left")
+HEADS = mark(("no.", "cut", "piece", "fence", "at the fence then", "left"))
 
 
-def _table(cuts: Sequence[tuple[Cut, str]], form: LengthFormat) -> list[str]:
+def _table(cuts: Sequence[tuple[Cut, str]], form: LengthFormat, words: Words) -> list[str]:
     """Cuts under each other, the saw behind each where one is named."""
-    rows = [HEADS, *(cut_row(cut, form) for cut, _ in cuts)]
+    rows = [tuple(map(words, HEADS)), *(cut_row(cut, form, words) for cut, _ in cuts)]
     named = any(tool for _, tool in cuts)
-    tools = ["saw" if named else "", *(tool for _, tool in cuts)]
+    tools = [words("saw") if named else "", *(tool for _, tool in cuts)]
     widths = [max(len(row[i]) for row in rows) for i in range(len(HEADS))]
     lines = []
     for row, tool in zip(rows, tools, strict=True):
@@ -185,34 +221,38 @@ def _table(cuts: Sequence[tuple[Cut, str]], form: LengthFormat) -> list[str]:
 
 
 def _bar_lines(
-    bar: BarPlan, panels: Mapping[str, Panel], catalogue: Catalogue, form: LengthFormat
+    bar: BarPlan, panels: Mapping[str, Panel], catalogue: Catalogue, form: LengthFormat,
+    words: Words,
 ) -> list[str]:
     stock = bar.stock
     wide = f" x {form.text(stock.width)}" if stock.width else ""
-    at_hand = f", offcut {stock.key}" if stock.offcut else ""
-    trim = f", {form.text(stock.trim)} off each end first" if stock.trim else ""
-    lines = [
-        f"  {bar.name}  {title_of(stock.material, catalogue)}{at_hand}, "
-        f"{form.text(stock.length)}{wide}{trim}"
+    told = [
+        words(title_of(stock.material, catalogue)),
+        *([words("offcut {0}", stock.key)] if stock.offcut else ()),
+        f"{form.text(stock.length)}{wide}",
+        *([words("{0} off each end first", form.text(stock.trim))] if stock.trim else ()),
     ]
+    lines = [f"  {bar.name}  {', '.join(told)}"]
+    crosscut = words("crosscut")
     if stock.defects:
-        lines.append("         keep clear of what is damaged, "
-                     + ", ".join(f"{form.text(a)} to {form.text(b)}" for a, b in stock.defects)
-                     + ": all from the same end")
+        places = ", ".join(
+            words("{0} to {1}", form.text(a), form.text(b)) for a, b in stock.defects)
+        lines.append("         " + words(
+            "keep clear of what is damaged, {0}: all from the same end", places))
     for number, cut in enumerate(bar.cuts, 1):
-        notes = [f"from {form.text(cut.start)} on"] if stock.defects else []
+        notes = [words("from {0} on", form.text(cut.start))] if stock.defects else []
         panel = panels.get(cut.part)
         if panel is not None and stock.width - panel.cut_width > RIP_AWAY:
-            notes.append(f"rip to {form.text(panel.cut_width)}")
+            notes.append(words("rip to {0}", form.text(panel.cut_width)))
         mitres = [t.rim.value for t in panel.tapers if t.rim.is_end] if panel else []
         if mitres:
-            notes.append(f"allows for the mitre at its {' and '.join(mitres)}: mark the long "
-                         f"point, {form.text(panel.cut_length if panel else 0.0)}, at the wall")
+            where = mitres[0] if len(mitres) == 1 else "both"
+            notes.append(words(_MITRE[where], form.text(panel.cut_length if panel else 0.0)))
         lines.append(
-            f"    {number:>3}  crosscut {form.text(cut.end - cut.start):<11} {cut.part}"
+            f"    {number:>3}  {crosscut} {form.text(cut.end - cut.start):<11} {cut.part}"
             f"{'   ' + '; '.join(notes) if notes else ''}"
         )
-    lines.append(f"         left: {form.text(bar.rest)}")
+    lines.append("         " + words("left: {0}", form.text(bar.rest)))
     return lines
 
 
@@ -220,10 +260,10 @@ def write_cutting_order(
     path: Path, plan: Plan, parts: Sequence[CutPart], stock: Sequence[StockSheet],
     settings: CutSettings, catalogue: Catalogue, form: LengthFormat, shop: Shop | None = None,
     lengths: LengthPlan | None = None, sawn: Sequence[Part] = (),
-    findings: Iterable[Finding] = (),
+    findings: Iterable[Finding] = (), words: Words = plain,
 ) -> Path:
     """Write the order as text; ``DocumentError`` where that cannot be done."""
     lines = cutting_order_lines(
-        plan, parts, stock, settings, catalogue, form, shop, lengths, sawn, findings
+        plan, parts, stock, settings, catalogue, form, shop, lengths, sawn, findings, words
     )
     return write_text_atomically(path, "\n".join([*lines, ""]), "cutting order")

@@ -11,8 +11,9 @@ from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Part
 from closetbench.shop.cutting_order import CARE, HEADS, board_split, cut_row
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import lay_sheet
-from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, fitting_size, text_width
+from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, text_width
 from closetbench.shop.sheets import SheetDrawing
 from closetbench.stock.plan import Cut, Plan, SheetPlan
 from closetbench.stock.tools import Shop
@@ -22,13 +23,17 @@ _SUBJECT = "cutting pages"
 _WIDTH = 11.0
 _MARGIN = 0.5
 _LINE = 0.2
+_KEY = mark(
+    "blue: at the store; red: at home; fence: what stays between fence or straightedge and blade"
+)
 _STORE, _HOME = "#1f5f8b", "#8c3b37"
 _TURNS = (0.06, 0.94, 0.13, 0.87, 0.22, 0.78, 0.5)
 """Where along its cut a number may stand, so that numbers of crossing cuts stay apart."""
 
 
 def cutting_page(
-    sheet: SheetPlan, parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat, shop: Shop
+    sheet: SheetPlan, parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat, shop: Shop,
+    words: Words = plain,
 ) -> Page:
     """One sheet: the picture with each cut numbered where it runs, the cuts in order under it,
     those of the store apart from those at home by colour and words."""
@@ -39,7 +44,7 @@ def cutting_page(
     half = -(-len(sheet.cuts) // 2)
     drawn = sheet.sheet.width * scale + 0.42
     height = 0.55 + drawn + 0.35 + (half + 2) * _LINE + 0.75
-    page = Page(_WIDTH, height, _SUBJECT)
+    page = Page(_WIDTH, height, _SUBJECT, words=words)
     top = height - 0.3
     drawing = SheetDrawing(page, sheet, laid, _MARGIN, top, scale, form, ())
     drawing.draw(catalogue)
@@ -52,16 +57,14 @@ def cutting_page(
         page.text(at, str(cut.number), 7.0, colour, bold=True)
     y = top - drawn - 0.25
     _list(page, sheet.cuts, store, form, y, half)
-    page.text((_MARGIN, 0.5), "blue: at the store; red: at home; fence: what stays between "
-              "fence or straightedge and blade", 7.5, INK, align="left")
-    page.text((_MARGIN, 0.25), CARE, fitting_size([CARE], _WIDTH - 2 * _MARGIN, 0.3, 6.5), FAINT,
-              align="left")
+    page.text((_MARGIN, 0.5), words(_KEY), 7.5, INK, align="left")
+    page.paragraph((_MARGIN, 0.25), words(CARE), _WIDTH - 2 * _MARGIN, 0.3, 6.5)
     return page
 
 
 def write_cutting_pages(
     folder: Path, plan: Plan, parts: Sequence[Part], catalogue: Catalogue, form: LengthFormat,
-    shop: Shop, ending: str = ".png",
+    shop: Shop, ending: str = ".png", words: Words = plain,
 ) -> tuple[Path, ...]:
     """A picture for each sheet, ``S1.png`` and so on. ``ending``: .png, .svg or .pdf.
 
@@ -77,7 +80,8 @@ def write_cutting_pages(
             _SUBJECT, "folder", str(folder), f"cannot be made: {error.strerror or error}"
         ) from error
     return tuple(
-        cutting_page(sheet, parts, catalogue, form, shop).write(folder / f"{sheet.name}{ending}")
+        cutting_page(sheet, parts, catalogue, form, shop, words).write(
+            folder / f"{sheet.name}{ending}")
         for sheet in plan.sheets
     )
 
@@ -105,7 +109,8 @@ def _list(
         mine = cuts[column * half:(column + 1) * half]
         if not mine:
             continue
-        rows = [HEADS, *(cut_row(cut, form) for cut in mine)]
+        rows = [
+            tuple(map(page.words, HEADS)), *(cut_row(cut, form, page.words) for cut in mine)]
         size = 7.5
         needed = [max(text_width(row[i], size) for row in rows) + 0.12 for i in range(len(HEADS))]
         size *= min(1.0, wide / sum(needed))

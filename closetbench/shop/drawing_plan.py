@@ -18,6 +18,7 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Box, Point
 from closetbench.core.parts import Role, Vector
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.plan_view import HEIGHT
 from closetbench.shop.view import bounds, clear_heights, shown_bays, wide
 
@@ -43,6 +44,7 @@ _SIDE = 8.0
 """From a view to the sizes at its left."""
 _PAST = 3.0
 """How far the mark of a section runs past the front."""
+_UNITS = mark({"ft-in": "feet and inches", "in": "inches"})
 LONGEST = 32
 """Letters that the title block has room for."""
 MATERIALS = 6
@@ -103,7 +105,7 @@ class Sheet:
 
 def drawing_sheet(
     closet: Closet, catalogue: Catalogue, form: LengthFormat = MILLIMETRES, paper: str = "a3",
-    date: str = "", plan: bool = True, sections: int = 2,
+    date: str = "", plan: bool = True, sections: int = 2, words: Words = plain,
 ) -> Sheet:
     """The page of a closet: its front, its plan and up to so many sections.
 
@@ -116,12 +118,12 @@ def drawing_sheet(
     bays = [b for c in standing for b in c.bays]
     cuts = _cuts(shown_bays(bays))[:sections]
     scale = _scale(box, paper, form, plan, len(cuts))
-    views = _views(bodies, bays, box, form, paper, scale, plan, cuts)
+    views = _views(bodies, bays, box, form, paper, scale, plan, cuts, words)
     front = next(v for v in views if v.name == "front")
     marks = [_mark(v, front, box, scale) for v in views if v.cut is not None]
     return Sheet(
         paper, scale, tuple(views), tuple(marks),
-        _texts(closet, catalogue, form, paper, date, scale))
+        _texts(closet, catalogue, form, paper, date, scale, words))
 
 
 def _mark(view: View, front: View, box: Box, one_to: int) -> Mark:
@@ -169,7 +171,7 @@ def _scale(box: Box, paper: str, form: LengthFormat, plan: bool, sections: int) 
 
 def _views(
     bodies: Sequence[Body], bays: Sequence[Bay], box: Box, form: LengthFormat, paper: str,
-    one_to: int, plan: bool, cuts: Sequence[float],
+    one_to: int, plan: bool, cuts: Sequence[float], words: Words,
 ) -> list[View]:
     width, depth, height = _drawn(box, one_to)
     room, need = _room(paper), _need(box, one_to, plan, len(cuts))
@@ -183,8 +185,8 @@ def _views(
     everything = tuple(b.full_name for b in bodies)
     x, z = left + width / 2, front_foot + height / 2
     found = [View(
-        "front", "front elevation", everything, (0.0, -1.0, 0.0), (1.0, 0.0, 0.0), middle, (x, z),
-        (x, front_foot - _SAID), _front_sizes(shown, bodies, box, form, one_to))]
+        "front", words("front elevation"), everything, (0.0, -1.0, 0.0), (1.0, 0.0, 0.0), middle,
+        (x, z), (x, front_foot - _SAID), _front_sizes(shown, bodies, box, form, one_to))]
     if plan:
         low = [b for b in bodies if b.box().z0 < box.z0 + HEIGHT]
         own = bounds(low, "plan")
@@ -192,7 +194,7 @@ def _views(
         at = (
             left + (centre[0] - box.x0) / one_to, plan_foot + (centre[1] - box.y0) / one_to)
         found.append(View(
-            "plan", f"plan, without what lies over {form.text(HEIGHT)}",
+            "plan", words("plan, without what lies over {0}", form.text(HEIGHT)),
             tuple(b.full_name for b in low), (0.0, 0.0, 1.0), (1.0, 0.0, 0.0), centre, at,
             (x, plan_foot - _PLAN_FOOT + 2.5),
             (_size((own.x0, own.y0, 0.0), (own.x0, own.y1, 0.0), False,
@@ -204,7 +206,7 @@ def _views(
         own = bounds(behind, "section")
         centre = ((own.x0 + own.x1) / 2, (own.y0 + own.y1) / 2, (own.z0 + own.z1) / 2)
         found.append(View(
-            f"section {letter}", f"section {letter}–{letter}", everything, (1.0, 0.0, 0.0),
+            f"section {letter}", words("section {0}–{0}", letter), everything, (1.0, 0.0, 0.0),
             (0.0, 1.0, 0.0), centre,
             (at_x + (centre[1] - middle[1]) / one_to, z + (centre[2] - middle[2]) / one_to),
             (at_x, front_foot - _SAID),
@@ -241,7 +243,8 @@ def _size(start: Vector, end: Vector, level: bool, offset: float, form: LengthFo
 
 
 def _texts(
-    closet: Closet, catalogue: Catalogue, form: LengthFormat, paper: str, date: str, scale: int
+    closet: Closet, catalogue: Catalogue, form: LengthFormat, paper: str, date: str, scale: int,
+    words: Words,
 ) -> dict[str, str]:
     counts: dict[str, int] = {}
     for part in (*closet.parts, *closet.reused):
@@ -249,29 +252,31 @@ def _texts(
     lines = []
     for key, count in counts.items():
         board = catalogue.materials.get(key)
-        said = board.title if board is not None else key
+        said = words(board.title) if board is not None else key
         if board is not None and board.measured is not None:
-            said += f", measured {_thick(board.measured, form)}"
-        lines.append(f"{said}: {count} part{'s' if count > 1 else ''}")
+            said += ", " + words("measured {0}", _thick(board.measured, form))
+        lines.append(words("{0}: {1} parts", said, count) if count > 1 else words(
+            "{0}: 1 part", said))
     if len(lines) > MATERIALS:
         rest = sum(list(counts.values())[MATERIALS - 1:])
-        lines = [*lines[:MATERIALS - 1], f"others: {rest} parts, see the bill"]
+        lines = [*lines[:MATERIALS - 1], words("others: {0} parts, see the bill", rest)]
     lines += [""] * (MATERIALS - len(lines))
-    unit = {"ft-in": "feet and inches", "in": "inches"}.get(
-        "ft-in" if form.style == "ft-in" else form.unit, form.unit)
+    unit = "ft-in" if form.style == "ft-in" else form.unit
+    unit = words(_UNITS[unit]) if unit in _UNITS else unit
     return {
         "title": _shortened(closet.design.name),
-        "what": "front elevation, plan and sections; sizes between boards are clear",
-        "caution_1": "Measure on site before anything is cut; exact sizes are in the bill.",
-        "caution_2": "Anchor to the structure; local codes and a licensed professional come first.",
+        "what": words("front elevation, plan and sections; sizes between boards are clear"),
+        "caution_1": words("Measure on site before anything is cut; exact sizes are in the bill."),
+        "caution_2": words(
+            "Anchor to the structure; local codes and a licensed professional come first."),
         "status": "",
-        "materials_head": "Materials",
+        "materials_head": words("Materials"),
         **{f"material_{i}": line for i, line in enumerate(lines, 1)},
-        "head_1": "scale", "value_1": f"1 : {scale}",
-        "head_2": "sizes in", "value_2": f"{unit}, rounded to {_step(form)}",
-        "head_3": "paper", "value_3": PAPERS[paper][0],
-        "head_4": "date", "value_4": date,
-        "head_5": "drawn by", "value_5": "",
+        "head_1": words("scale"), "value_1": f"1 : {scale}",
+        "head_2": words("sizes in"), "value_2": words("{0}, rounded to {1}", unit, _step(form)),
+        "head_3": words("paper"), "value_3": PAPERS[paper][0],
+        "head_4": words("date"), "value_4": date,
+        "head_5": words("drawn by"), "value_5": "",
     }
 
 

@@ -12,6 +12,7 @@ from closetbench.core.hinges import CUPS
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.panel import Face, HoleRow, Panel, Point, Rim, Taper
 from closetbench.core.parts import FACING, Part, Role
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.page import FAINT, INK, Page, fitting_size, text_width
 from closetbench.shop.view import heading
 from closetbench.shop.words import fit_text
@@ -28,7 +29,7 @@ _LEAST = 8.2
 
 
 def drilling_page(
-    parts: Sequence[Part], title: str, form: LengthFormat = MILLIMETRES
+    parts: Sequence[Part], title: str, form: LengthFormat = MILLIMETRES, words: Words = plain
 ) -> Page:
     """Fronts and doors that are equal once, each with its sizes and, in words, every hole from
     its left and its lower edge; borings from behind are broken lines.
@@ -38,7 +39,7 @@ def drilling_page(
     groups: dict[tuple[object, ...], list[Part]] = {}
     for part in parts:
         groups.setdefault((part.component, part.place.along, part.panel), []).append(part)
-    cells = [(group, _words(group, form)) for group in groups.values()]
+    cells = [(group, _words(group, form, words)) for group in groups.values()]
     scale = min(
         min(2.4 / s[0], _ROOM / s[1]) for g, _ in cells for s in (_size(g[0]),)
     )
@@ -48,14 +49,16 @@ def drilling_page(
         for row in rows
     ]
     page = Page(
-        max(1.0 + _CELL * min(_ACROSS, len(cells)), _LEAST), 1.4 + sum(tall), "drilling drawing")
-    heading(page, title, "fronts and doors as one faces them; distances are from the left and the "
-            "lower edge of the rectangle around each")
+        max(1.0 + _CELL * min(_ACROSS, len(cells)), _LEAST), 1.4 + sum(tall), "drilling drawing",
+        words=words)
+    heading(page, title, words(
+        "fronts and doors as one faces them; distances are from the left and the lower edge of "
+        "the rectangle around each"))
     top = page.height - 1.25
     for row, height in zip(rows, tall, strict=True):
         deep = max(_size(g[0])[1] * scale for g, _ in row)
-        for i, (group, words) in enumerate(row):
-            _cell(page, group[0], words, (0.55 + i * _CELL, top - deep), scale, form)
+        for i, (group, told) in enumerate(row):
+            _cell(page, group[0], told, (0.55 + i * _CELL, top - deep), scale, form)
         top -= height
     return page
 
@@ -115,13 +118,13 @@ def _behind(row: HoleRow, panel: Panel) -> bool:
     return row.face is Face.LOWER and row.depth < panel.thickness - 1e-6
 
 
-def _words(group: Sequence[Part], form: LengthFormat) -> list[str]:
+def _words(group: Sequence[Part], form: LengthFormat, words: Words) -> list[str]:
     """Names, and a line or two for each kind of hole."""
     part = group[0]
     names = [p.name for p in group]
     count = f"{len(group)} x " if len(group) > 1 else ""
     listed = ", ".join(names[:2]) + (" …" if len(names) > 2 else "")
-    words = [f"{count}{part.component}: {listed}"]
+    told = [f"{count}{part.component}: {listed}"]
 
     def kind(row: HoleRow) -> tuple[str, float, float, str]:
         return row.name, row.diameter, row.depth, row.face.value
@@ -130,29 +133,38 @@ def _words(group: Sequence[Part], form: LengthFormat) -> list[str]:
         mine = list(rows)
         row = mine[0]
         through = row.depth >= part.panel.thickness - 1e-6
-        depth = "right through" if through else f"{fit_text(row.depth, form)} deep"
-        where = " from behind" if _behind(row, part.panel) else ""
-        words.append(f"{row.name}: {fit_text(row.diameter, form)}, {depth}{where}")
+        depth = words("right through") if through else words(
+            "{0} deep", fit_text(row.depth, form))
+        if _behind(row, part.panel):
+            depth = words("{0} from behind", depth)
+        told.append(words(
+            "{0}: {1}", words(row.name), f"{fit_text(row.diameter, form)}, {depth}"))
         at = sorted(_seen(part, c) for r in mine for c in r.centres())
         exact = row.name == CUPS
-        words.append(f"– {_listed(at, 0, form, exact)} from the left,")
-        words.append(f"– {_listed(at, 1, form)} from below")
-    return words + [_slant(part, t, form) for t in part.panel.tapers]
+        told.append(words("– {0} from the left,", _listed(at, 0, form, exact)))
+        told.append(words("– {0} from below", _listed(at, 1, form)))
+    return told + [_slant(part, t, form, words) for t in part.panel.tapers]
 
 
-def _slant(part: Part, taper: Taper, form: LengthFormat) -> str:
+_SLANTS = mark({
+    "left": "left edge in by {0} below, {1} above",
+    "right": "right edge in by {0} below, {1} above",
+    "lower": "lower edge in by {0} left, {1} right",
+    "upper": "upper edge in by {0} left, {1} right",
+})
+
+
+def _slant(part: Part, taper: Taper, form: LengthFormat, words: Words) -> str:
     """How far an edge lies inside the rectangle at its two ends, as one faces it."""
     lies = _lies(part)
     edges = {Rim.START: "left", Rim.END: "right", Rim.FRONT: "lower", Rim.REAR: "upper"}
     if not lies:
         edges = {Rim.START: "lower", Rim.END: "upper", Rim.FRONT: "right", Rim.REAR: "left"}
     edge = edges[taper.rim]
-    ends = ("below", "above") if edge in ("left", "right") else ("left", "right")
+    sizes = [_fine(form).text(v) for v in (taper.first, taper.last)]
     if not lies and taper.rim.is_end:
-        ends = ends[::-1]
-    first, last = (f"{_fine(form).text(v)} {end}" for v, end in zip(
-        (taper.first, taper.last), ends, strict=True))
-    return f"{edge} edge in by {first}, {last}"
+        sizes.reverse()
+    return words(_SLANTS[edge], *sizes)
 
 
 def _fine(form: LengthFormat) -> LengthFormat:

@@ -17,6 +17,7 @@ from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.panel import Point
 from closetbench.core.parts import Part
+from closetbench.shop.language import Words, plain
 from closetbench.shop.lay import LaidPart, Side, Trace, lay, lay_sheet
 from closetbench.shop.optional import require
 from closetbench.shop.words import sound_words
@@ -86,7 +87,8 @@ def band_layer(key: str) -> str:
 
 
 def layout_dxf(
-    plan: Plan, parts: Sequence[Part], path: str | Path, form: LengthFormat = MILLIMETRES
+    plan: Plan, parts: Sequence[Part], path: str | Path, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> Path:
     """Every sheet of the plan side by side in one drawing.
 
@@ -100,7 +102,7 @@ def layout_dxf(
     if lost:
         raise DocumentError(
             subject, "parts on no sheet", ", ".join(lost), "plan the cutting again")
-    drawing = _Drawing(subject, form)
+    drawing = _Drawing(subject, form, words)
     x = 0.0
     for sheet in plan.sheets:
         drawing.sheet(sheet, lay_sheet(sheet, parts, subject), x)
@@ -109,44 +111,49 @@ def layout_dxf(
 
 
 def sheet_dxf(
-    sheet: SheetPlan, parts: Sequence[Part], path: str | Path, form: LengthFormat = MILLIMETRES
+    sheet: SheetPlan, parts: Sequence[Part], path: str | Path, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> Path:
     """One sheet of a plan in a drawing of its own; errors as for ``layout_dxf``."""
     subject = f"sheet {sheet.name}"
     require_sawable([sheet])
-    drawing = _Drawing(subject, form)
+    drawing = _Drawing(subject, form, words)
     drawing.sheet(sheet, lay_sheet(sheet, parts, subject), 0.0)
     return drawing.write(path)
 
 
-def part_dxf(part: Part, path: str | Path, form: LengthFormat = MILLIMETRES) -> Path:
+def part_dxf(
+    part: Part, path: str | Path, form: LengthFormat = MILLIMETRES, words: Words = plain
+) -> Path:
     """One part in a drawing of its own, its sawn corner at the origin."""
-    drawing = _Drawing(part.full_name, form)
+    drawing = _Drawing(part.full_name, form, words)
     drawing.part(lay(part))
     return drawing.write(path)
 
 
 def sheet_files(
-    plan: Plan, parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES
+    plan: Plan, parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> tuple[Path, ...]:
     """A drawing for every sheet in ``folder``, which is made, named after the sheets."""
     require_sawable(plan.sheets)
     make_folder(folder, "sheets")
     names = file_names([s.name for s in plan.sheets])
     return tuple(
-        sheet_dxf(sheet, parts, Path(folder) / name, form)
+        sheet_dxf(sheet, parts, Path(folder) / name, form, words)
         for sheet, name in zip(plan.sheets, names, strict=True)
     )
 
 
 def part_files(
-    parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES
+    parts: Sequence[Part], folder: str | Path, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> tuple[Path, ...]:
     """A drawing for every part in ``folder``, which is made, named after the parts."""
     make_folder(folder, "parts")
     names = file_names([p.full_name for p in parts])
     return tuple(
-        part_dxf(part, Path(folder) / name, form)
+        part_dxf(part, Path(folder) / name, form, words)
         for part, name in zip(parts, names, strict=True)
     )
 
@@ -169,12 +176,13 @@ def file_names(names: Iterable[str], suffix: str = ".dxf") -> tuple[str, ...]:
 class _Drawing:
     """One drawing being made; its layers appear as they are first used."""
 
-    def __init__(self, subject: str, form: LengthFormat) -> None:
+    def __init__(self, subject: str, form: LengthFormat, words: Words) -> None:
         require("ezdxf", subject)
         import ezdxf  # FreeCAD may come without it
 
         self.subject = subject
         self.form = form
+        self.tell = words
         self.doc: Any = ezdxf.new(_RELEASE)
         self.doc.units = _UNIT_MM
         self.doc.header["$MEASUREMENT"] = _METRIC
@@ -189,9 +197,9 @@ class _Drawing:
         size = f"{self.form.text(stock.length)} x {self.form.text(stock.width)}"
         title = f"{sheet.name}, {stock.material}, {size}"
         if stock.offcut:
-            title += f", offcut {stock.key}"
+            title += ", " + self.tell("offcut {0}", stock.key)
         if stock.cut_from is not None:
-            title += f", {sound_words(stock.cut_from, self.form)}"
+            title += f", {sound_words(stock.cut_from, self.form, self.tell)}"
         height = min(1.5 * TALLEST_TEXT, (stock.length + GAP / 2) / (len(title) * _LETTER))
         self.text("SHEET_NAME", title, (dx, stock.width + 1.2 * height), height, 0.0, "LEFT")
         for rest in sheet.rests:
@@ -235,7 +243,8 @@ class _Drawing:
         panel = laid.part.panel
         size = f"{self.form.text(panel.cut_length)} x {self.form.text(panel.cut_width)}"
         if laid.one_face_up:
-            size += ", lower face up" if laid.turned else ", upper face up"
+            size += ", " + (
+                self.tell("lower face up") if laid.turned else self.tell("upper face up"))
         x0, y0, x1, y1 = laid.word_room()
         long, short = (y1 - y0, x1 - x0) if laid.upright else (x1 - x0, y1 - y0)
         letters = max(len(laid.part.full_name), len(size))

@@ -11,6 +11,7 @@ from closetbench.core.joinery import router_passes
 from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Groove
 from closetbench.core.parts import Part
+from closetbench.shop.language import mark
 
 
 @dataclass(frozen=True)
@@ -40,6 +41,9 @@ def part_lines(parts: Sequence[Part], catalogue: Catalogue) -> tuple[PartLine, .
     return tuple(
         PartLine(tuple(group), part_weight(group[0], catalogue)) for group in groups.values()
     )
+
+
+TOO_WIDE = mark("the bit is wider than the groove: take one of at most {0} mm")
 
 
 @dataclass(frozen=True)
@@ -83,11 +87,11 @@ def _set_up(
 ) -> SetUp:
     count, parts = len(names), len(set(names))
     if bit is None:
-        return SetUp(rabbet, width, depth, count, parts, None, note="no bit chosen")
+        return SetUp(rabbet, width, depth, count, parts, None, note=mark("no bit chosen"))
     if rabbet and bit > width:
         return SetUp(rabbet, width, depth, count, parts, bit, (width - bit,),
-                     "the bit stands over the rim")
+                     mark("the bit stands over the rim"))
     if bit > width:
-        note = f"the bit is wider than the groove: take one of at most {width:g} mm"
+        note = TOO_WIDE.format(f"{width:g}")
         return SetUp(rabbet, width, depth, count, parts, bit, note=note)
     return SetUp(rabbet, width, depth, count, parts, bit, router_passes(width, bit))

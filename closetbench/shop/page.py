@@ -14,6 +14,7 @@ from typing import Any
 
 from closetbench.core.errors import DocumentError
 from closetbench.core.panel import Point
+from closetbench.shop.language import Words, plain
 from closetbench.shop.optional import require
 from closetbench.stock.atomic import write_bytes_atomically
 
@@ -28,6 +29,8 @@ PAPER = "#fffdf9"
 DPI = 160
 LINE = 1.35
 """From one line of text to the next, in sizes of the text."""
+LEAST = 4.0
+"""Points: nothing that has to be read is smaller."""
 _FONT = "DejaVu Sans"
 _POINT = 1 / 72
 
@@ -35,12 +38,17 @@ _POINT = 1 / 72
 class Page:
     """An empty page of ``width`` x ``height`` inches, origin at its lower left corner.
 
-    ``ground``: its colour; white prints without a tint."""
+    ``ground``: its colour; white prints without a tint; ``words``: those of its reader, which
+    what is drawn on it was put into."""
 
-    def __init__(self, width: float, height: float, subject: str, ground: str = PAPER) -> None:
+    def __init__(
+        self, width: float, height: float, subject: str, ground: str = PAPER,
+        words: Words = plain,
+    ) -> None:
         require("matplotlib", subject)
         from matplotlib.figure import Figure
 
+        self.words = words
         self.width, self.height, self.subject = width, height, subject
         self.figure: Any = Figure(figsize=(width, height), dpi=DPI, facecolor=ground)
         self.axes: Any = self.figure.add_axes((0.0, 0.0, 1.0, 1.0))
@@ -103,6 +111,21 @@ class Page:
             zorder=self._next(), rotation_mode="anchor",
         )
         text.set_parse_math(False)
+
+    def paragraph(
+        self, at: Point, words: str, width: float, height: float, most: float,
+        colour: str = FAINT, bold: bool = False,
+    ) -> None:
+        """Words in as many lines as a room of ``width`` x ``height`` inches lets them have,
+        as large as they fit, at most ``most`` points; ``at``: middle of the room's left side."""
+        size, lines = most, wrapped(words, width, most, bold)
+        while len(lines) * size * LINE * _POINT > height and size > LEAST:
+            size -= 0.1
+            lines = wrapped(words, width, size, bold)
+        step = size * LINE * _POINT
+        for i, line in enumerate(lines):
+            y = at[1] + step * ((len(lines) - 1) / 2 - i)
+            self.text((at[0], y), line, size, colour, align="left", bold=bold)
 
     def dimension(
         self, start: Point, end: Point, words: str, size: float = 7.5, colour: str = INK
@@ -212,6 +235,17 @@ def text_width(words: str, size: float, bold: bool = False) -> float:
     prop = FontProperties(family=_FONT, weight="bold" if bold else "normal", size=size)
     width, _, _ = text_to_path.get_text_width_height_descent(one_line(words), prop, ismath=False)
     return float(width) * _POINT
+
+
+def wrapped(words: str, width: float, size: float, bold: bool = False) -> list[str]:
+    """Words in lines no wider than ``width`` inches, where no single word is."""
+    lines: list[str] = []
+    for word in one_line(words).split(" "):
+        if lines and text_width(f"{lines[-1]} {word}", size, bold) <= width:
+            lines[-1] += f" {word}"
+        else:
+            lines.append(word)
+    return lines
 
 
 def fitting_size(

@@ -16,6 +16,7 @@ from closetbench.core.parts import Role
 from closetbench.core.specs import CarcassSpec
 from closetbench.shop.drilling import DRILLED, drilling_page
 from closetbench.shop.exploded import exploded
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.page import Page
 from closetbench.shop.plan_view import plan_page
 from closetbench.shop.sheets import sheets_page
@@ -30,7 +31,7 @@ KINDS = ("room", "carcass", "view", "exploded", "front", "plan", "drilling", "sh
 def write_pictures(
     folder: str | Path, closet: Closet, plan: Plan | None, catalogue: Catalogue,
     form: LengthFormat = MILLIMETRES, ending: str = ".png", kinds: Collection[str] = KINDS,
-    stem: str = "",
+    stem: str = "", words: Words = plain,
 ) -> tuple[Path, ...]:
     """Write pictures into a folder that is there.
 
@@ -43,7 +44,7 @@ def write_pictures(
     before the first is written.
     """
     place = Path(folder)
-    pages = pictures(closet, plan, catalogue, form, kinds)
+    pages = pictures(closet, plan, catalogue, form, kinds, words)
     drawn = [
         (place / f"{stem}{kind}{ending}", page.drawn(ending)) for kind, page in pages.items()
     ]
@@ -52,7 +53,7 @@ def write_pictures(
 
 def pictures(
     closet: Closet, plan: Plan | None, catalogue: Catalogue, form: LengthFormat = MILLIMETRES,
-    kinds: Collection[str] = KINDS,
+    kinds: Collection[str] = KINDS, words: Words = plain,
 ) -> dict[str, Page]:
     """The pages of those kinds that the closet has something for, by their kinds."""
     title = closet.design.name
@@ -70,24 +71,26 @@ def pictures(
             made[kind] = make()
 
     add("room", room, lambda: axonometric_page(
-        (), title, form, room, "the room as measured, empty"))
+        (), title, form, room, mark("the room as measured, empty"), words=words))
     add("carcass", carcasses and len(standing) > len(carcasses), lambda: axonometric_page(
         [b for c in standing if c.name in carcasses for b in c.bodies], title, form, room,
-        "the carcasses alone"))
-    add("view", closet.bodies, lambda: axonometric_page(closet.bodies, title, form, room))
+        mark("the carcasses alone"), words=words))
+    add("view", closet.bodies, lambda: axonometric_page(
+        closet.bodies, title, form, room, words=words))
     add("exploded", standing, lambda: axonometric_page(
         exploded(standing), title, form, (),
-        "pulled apart, parts and fittings before the carcasses", sized=False))
-    add("front", bays, lambda: elevation_page(bodies, bays, title, form))
-    add("plan", bodies, lambda: plan_page(bodies, bays, title, form, room))
+        mark("pulled apart, parts and fittings before the carcasses"), sized=False, words=words))
+    add("front", bays, lambda: elevation_page(bodies, bays, title, form, words))
+    add("plan", bodies, lambda: plan_page(bodies, bays, title, form, room, words))
     drilled = [
         p for c in closet.components for p in (*c.parts, *c.reused)
         if p.role in DRILLED and p.panel.holes
     ]
-    add("drilling", drilled, lambda: drilling_page(drilled, title, form))
+    add("drilling", drilled, lambda: drilling_page(drilled, title, form, words))
     if plan is not None:
         planned = plan
-        add("sheets", True, lambda: sheets_page(planned, closet.parts, title, form, catalogue))
+        add("sheets", True, lambda: sheets_page(
+            planned, closet.parts, title, form, catalogue, words))
     return made
 
 

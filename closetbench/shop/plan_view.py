@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from closetbench.core.bodies import Body
 from closetbench.core.component import Bay
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
+from closetbench.shop.language import Words, plain
 from closetbench.shop.page import FAINT, Page, text_width
 from closetbench.shop.painter import painted
 from closetbench.shop.view import (
@@ -32,7 +33,7 @@ _NEAR, _STEP = 0.35, 0.42
 
 def plan_page(
     parts: Sequence[Body], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES,
-    room: Sequence[Line] = (),
+    room: Sequence[Line] = (), words: Words = plain,
 ) -> Page:
     """The closet from above, its front down: clear widths of the bays, outer width and depth.
 
@@ -46,7 +47,7 @@ def plan_page(
     span, deep = max(xs) - min(xs), max(ys) - min(ys)
     scale = min(7.2 / span, 6.0 / deep)
     width, height = max(7.5, span * scale + 2.0), deep * scale + 3.6
-    page = Page(width, height, "plan")
+    page = Page(width, height, "plan", words=words)
     camera = Camera(0.0, 90.0)
     left = (width - span * scale) / 2 + 0.25
     camera.scale, camera.shift = scale, (left - min(xs) * scale, 2.3 - min(ys) * scale)
@@ -74,9 +75,10 @@ def plan_page(
     page.dimension((side, front), (side, rear), form.text(box.y1 - box.y0), 8.5)
     for y in (front, rear):
         page.line(((x0 - 0.05, y), (side - 0.08, y)), FAINT, 0.4)
-    heading(page, title, f"plan, from above, without what lies over {form.text(HEIGHT)}; "
-            "widths of bays are clear")
-    bar, words = bar_length(scale, form)
-    page.scale_bar((page.width - 0.45 - bar, 0.3), bar, words)
+    heading(page, title, words(
+        "plan, from above, without what lies over {0}; widths of bays are clear",
+        form.text(HEIGHT)))
+    bar, length = bar_length(scale, form)
+    page.scale_bar((page.width - 0.45 - bar, 0.3), bar, length)
     role_legend(page, low, page.width - bar - 1.3)
     return page

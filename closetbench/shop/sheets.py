@@ -12,6 +12,7 @@ from closetbench.core.materials import Catalogue
 from closetbench.core.panel import Point
 from closetbench.core.parts import Part
 from closetbench.shop.colours import BAND, role_colour, shaded
+from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import LaidPart, Side, lay_sheet
 from closetbench.shop.page import FAINT, INK, LINE, Page, check_ending, fitting_size, text_width
 from closetbench.shop.words import fit_text, sound_words
@@ -30,11 +31,15 @@ _LEAST_TEXT = 3.2
 _MOST_TEXT = 9.0
 _SMALL_TEXT = 5.0
 _SUBJECT = "sheet layout"
+_KEYS = mark((
+    "offcut", "waste", "kerf", "edge to be banded", "groove in the underside", "arrow: grain"))
+_KEY_GAPS = 3 * 0.5 + 2 * 0.53
+"""Inches beside the words of the key: its swatches and what parts them."""
 
 
 def sheets_page(
     plan: Plan, parts: Sequence[Part], title: str, form: LengthFormat = MILLIMETRES,
-    catalogue: Catalogue | None = None,
+    catalogue: Catalogue | None = None, words: Words = plain,
 ) -> Page:
     """All sheets of a plan on one page, at one scale; two side by side from the third on.
 
@@ -52,9 +57,11 @@ def sheets_page(
     heights = [max(s.sheet.width for s in row) * scale + 0.42 for row in rows]
     width = 2 * _MARGIN + columns * _COLUMN + (columns - 1) * _GAP
     height = _HEAD + sum(heights) + _GAP * (len(rows) - 1) + _FOOT
-    page = Page(width, height, _SUBJECT)
+    page = Page(width, height, _SUBJECT, words=words)
     page.text((_MARGIN, height - 0.42), title, 14.0, align="left", bold=True)
-    page.text((_MARGIN, height - 0.7), _summary(plan), 8.5, FAINT, align="left")
+    below = _summary(plan, words)
+    size = fitting_size([below], width - 2 * _MARGIN, 0.3, 8.5)
+    page.text((_MARGIN, height - 0.7), below, size, FAINT, align="left")
     counts = Counter(p.name for p in parts)
     clear_names = {name for name, count in counts.items() if count == 1}
     top = height - _HEAD
@@ -71,21 +78,21 @@ def sheets_page(
 
 def write_sheets(
     path: str | Path, plan: Plan, parts: Sequence[Part], title: str,
-    form: LengthFormat = MILLIMETRES, catalogue: Catalogue | None = None,
+    form: LengthFormat = MILLIMETRES, catalogue: Catalogue | None = None, words: Words = plain,
 ) -> Path:
     """Save the sheets as PNG, SVG or PDF, by the ending of the name."""
     check_ending(path, _SUBJECT)
-    return sheets_page(plan, parts, title, form, catalogue).write(path)
+    return sheets_page(plan, parts, title, form, catalogue, words).write(path)
 
 
-def _summary(plan: Plan) -> str:
+def _summary(plan: Plan, words: Words) -> str:
     count = len(plan.sheets)
     used = sum(s.used_area for s in plan.sheets)
     whole = sum(s.sheet.length * s.sheet.width for s in plan.sheets)
-    return (
-        f"{count} sheet{'s' if count > 1 else ''}, parts take {used / whole:.0%} of "
-        f"{whole / 1e6:.2f} m²; parts lie as they are sawn, the machined face up"
-    )
+    sheets = words("{0} sheets", count) if count > 1 else words("1 sheet")
+    return words(
+        "{0}, parts take {1} of {2} m²; parts lie as they are sawn, the machined face up",
+        sheets, f"{used / whole:.0%}", f"{whole / 1e6:.2f}")
 
 
 class SheetDrawing:
@@ -108,14 +115,15 @@ class SheetDrawing:
 
     def draw(self, catalogue: Catalogue | None) -> None:
         stock = self.sheet.sheet
-        material = catalogue.material(stock.material).title if catalogue else stock.material
+        tell = self.page.words
+        material = tell(catalogue.material(stock.material).title) if catalogue else stock.material
         size = f"{self.form.text(stock.length)} x {self.form.text(stock.width)}"
-        bits = [material, size, f"kerf {fit_text(self.sheet.kerf, self.form)}",
-                f"{self.sheet.yield_fraction:.0%} used"]
+        bits = [material, size, tell("kerf {0}", fit_text(self.sheet.kerf, self.form)),
+                tell("{0} used", f"{self.sheet.yield_fraction:.0%}")]
         if stock.offcut:
-            bits.insert(1, f"offcut {stock.key}")
+            bits.insert(1, tell("offcut {0}", stock.key))
         if stock.cut_from is not None:
-            bits.append(sound_words(stock.cut_from, self.form))
+            bits.append(sound_words(stock.cut_from, self.form, tell))
         self.page.text((self.left, self.top - 0.1), self.sheet.name, 11.0, align="left", bold=True)
         x = self.left + text_width(self.sheet.name, 11.0, bold=True) + 0.15
         room = stock.length * self.scale - (x - self.left)
@@ -132,7 +140,7 @@ class SheetDrawing:
     def rest(self, x: float, y: float, dx: float, dy: float) -> None:
         page = self.page
         page.shape(self.box(x, y, dx, dy), _OFFCUT, "#cfc6b4", 0.5, hatch="////")
-        words = f"offcut {self.form.text(dx)} x {self.form.text(dy)}"
+        words = page.words("offcut {0}", f"{self.form.text(dx)} x {self.form.text(dy)}")
         upright = dy > dx
         long, short = max(dx, dy) * self.scale, min(dx, dy) * self.scale
         size = fitting_size([words], 0.9 * long, 0.8 * short, 7.5)
@@ -263,19 +271,20 @@ def _beside(laid: LaidPart, middle: Point, lift: float, shift: float = 0.0) -> P
 
 
 def _legend(page: Page) -> None:
+    """What the colours and lines mean, on one line as large as it fits."""
+    told = [page.words(text) for text in _KEYS]
+    room = page.width - 2 * _MARGIN - _KEY_GAPS
+    size = fitting_size(["".join(told)], room, 0.3, 8.0)
     x, y = _MARGIN, 0.3
-    swatches = (("offcut", _OFFCUT, "////"), ("waste", _WASTE, ""), ("kerf", _KERF, ""))
-    for words, fill, hatch in swatches:
+    for words, fill, hatch in zip(told, (_OFFCUT, _WASTE, _KERF), ("////", "", ""), strict=False):
         ring = ((x, y), (x + 0.22, y), (x + 0.22, y + 0.13), (x, y + 0.13))
         page.shape(ring, fill, INK if not hatch else "#b9ae98", 0.4, hatch)
-        page.text((x + 0.28, y + 0.065), words, 8.0, align="left")
-        x += 0.5 + text_width(words, 8.0)
-    for words, colour, width, dashes in (
-        ("edge to be banded", BAND, 1.6, None), ("groove in the underside", FAINT, 0.7, (3.0, 2.0)),
+        page.text((x + 0.28, y + 0.065), words, size, align="left")
+        x += 0.5 + text_width(words, size)
+    for words, colour, width, dashes in zip(
+        told[3:], (BAND, FAINT), (1.6, 0.7), (None, (3.0, 2.0)), strict=False
     ):
         page.line(((x, y + 0.065), (x + 0.25, y + 0.065)), colour, width, dashes)
-        page.text((x + 0.31, y + 0.065), words, 8.0, align="left")
-        x += 0.53 + text_width(words, 8.0)
-    page.text((x, y + 0.065), "arrow: grain", 8.0, align="left")
-
-
+        page.text((x + 0.31, y + 0.065), words, size, align="left")
+        x += 0.53 + text_width(words, size)
+    page.text((x, y + 0.065), told[-1], size, align="left")

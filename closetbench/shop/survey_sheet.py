@@ -14,7 +14,8 @@ from pathlib import Path
 from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.core.survey import Reading
 from closetbench.core.survey_sheet import LEVEL_FIRST, Blank, Size, SurveySheet
-from closetbench.shop.page import INK, Page, check_ending, fitting_size, write_pages
+from closetbench.shop.language import Words, mark, plain
+from closetbench.shop.page import INK, Page, check_ending, fitting_size, text_width, write_pages
 from closetbench.shop.survey_views import GREY, READ, WHITE, draw_views
 
 SUBJECT = "survey sheet"
@@ -31,19 +32,20 @@ OBSTACLES = 3
 """Rows for what must stay clear."""
 MOST_EXTRAS = 28
 """Readings taken elsewhere on one page."""
-TABLES = "under each name: key in the job file  ·  property of the survey in FreeCAD"
-EXTRAS = (
+TABLES = mark("under each name: key in the job file  ·  property of the survey in FreeCAD")
+EXTRAS = mark(
     "under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's "
     "ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel"
 )
-FOOT = (
+FOOT = mark(
     "A reading at a return or behind a baseboard is taken above it. Doubtful readings are found "
     "when all of them are entered; a reading taken twice by two people is found sooner."
 )
 
 
 def write_survey_sheet(
-    sheet: SurveySheet, path: str | Path, form: LengthFormat = MILLIMETRES
+    sheet: SurveySheet, path: str | Path, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> tuple[Path, ...]:
     """Draw the sheet; lengths that were read already are printed as ``form`` says.
 
@@ -59,39 +61,49 @@ def write_survey_sheet(
         for n, blanks in enumerate([usual, *rest])
     ]
     return write_pages(
-        [_page(one, n, len(sheets), form) for n, one in enumerate(sheets, 1)], path)
+        [_page(one, n, len(sheets), form, words) for n, one in enumerate(sheets, 1)], path)
 
 
-def _page(sheet: SurveySheet, number: int, count: int, form: LengthFormat) -> Page:
-    page = Page(WIDTH, HEIGHT, SUBJECT, WHITE)
-    _head(page, sheet, f"{number} of {count}", form)
+def _page(
+    sheet: SurveySheet, number: int, count: int, form: LengthFormat, words: Words
+) -> Page:
+    page = Page(WIDTH, HEIGHT, SUBJECT, WHITE, words)
+    _head(page, sheet, words("{0} of {1}", number, count), form)
     low = EDGE + 0.12
     if number == 1:
         low = _obstacles(page, low) + 0.1
     top = _table(page, sheet, low, form)
-    page.text((EDGE, top + 0.1), TABLES if number == 1 else EXTRAS, 6.3, GREY, align="left")
+    below = words(TABLES if number == 1 else EXTRAS)
+    page.text((EDGE, top + 0.1), below, fitting_size([below], WIDTH - 2 * EDGE, 0.12, 6.3), GREY,
+              align="left")
     draw_views(page, sheet, EDGE, WIDTH - EDGE, top + 0.42, HEIGHT - HEAD)
-    small = fitting_size([FOOT], WIDTH - 2 * EDGE, 0.12, 6.3)
-    page.text((EDGE, EDGE - 0.12), FOOT, small, GREY, align="left")
+    page.paragraph((EDGE, EDGE - 0.14), words(FOOT), WIDTH - 2 * EDGE, 0.25, 6.3, GREY)
     return page
 
 
 def _head(page: Page, sheet: SurveySheet, number: str, form: LengthFormat) -> None:
-    title = f"Survey: {sheet.title}"
+    title = page.words("Survey: {0}", sheet.title)
     page.text((WIDTH - EDGE, HEIGHT - 0.28), number, 7.0, GREY, align="right")
     room = WIDTH - 2 * EDGE - 3.0
     page.text((EDGE, HEIGHT - 0.5), title, fitting_size([title], room, 0.3, 13.0, True),
               align="left", bold=True)
     x = WIDTH - EDGE - 2.9
-    for words, start, length in (("date", 0.28, 0.75), ("by", 1.22, 0.7), ("unit", 2.2, 0.7)):
-        page.text((x + start - 0.04, HEIGHT - 0.5), words, 7.0, GREY, align="right")
-        page.line(((x + start, HEIGHT - 0.56), (x + start + length, HEIGHT - 0.56)), INK, 0.5)
+    for text, start, end in (
+        (page.words("date"), 0.0, 1.03), (page.words("by"), 1.0, 1.92),
+        (page.words("unit"), 1.95, 2.9),
+    ):
+        page.text((x + start, HEIGHT - 0.5), text, 7.0, GREY, align="left")
+        ruled = max(x + start + 0.22, x + start + text_width(text, 7.0) + 0.04)
+        page.line(((ruled, HEIGHT - 0.56), (x + end - 0.06, HEIGHT - 0.56)), INK, 0.5)
     for k, line in enumerate((
-        f"First {LEVEL_FIRST}: {', '.join(form.text(v) for v in sheet.levels)}.",
-        "Then take the readings in the order of their numbers; read each to the tape's nearest "
-        "step, and write down what you read, not what you expect.",
-        "± Lean, from the low to the high level: + where the wall comes into the closet on its "
-        "way up. Rise: + where the floor goes up on the way named.",
+        page.words("First {0}: {1}.", page.words(LEVEL_FIRST),
+                   ", ".join(form.text(v) for v in sheet.levels)),
+        page.words(
+            "Then take the readings in the order of their numbers; read each to the tape's nearest "
+            "step, and write down what you read, not what you expect."),
+        page.words(
+            "± Lean, from the low to the high level: + where the wall comes into the closet on its "
+            "way up. Rise: + where the floor goes up on the way named."),
     )):
         page.text((EDGE, HEIGHT - 0.75 - 0.145 * k), line,
                   fitting_size([line], WIDTH - 2 * EDGE, 0.14, 7.4), align="left")
@@ -134,8 +146,8 @@ def _row(
         page.text((x + 0.1, y), str(row.number), 8.0, READ, bold=True)
         if row.how:
             page.text((x + line - 0.06, y - 0.02), "±", 7.5, GREY)
-    page.text((x + 0.27, y + 0.035), row.name, fitting_size([row.name], room, 0.15, 7.9),
-              align="left")
+    name = page.words(row.name)
+    page.text((x + 0.27, y + 0.035), name, fitting_size([name], room, 0.15, 7.9), align="left")
     below = f"{row.key}  ·  {row.prop}"
     page.text((x + 0.27, y - 0.075), below, fitting_size([below], room, 0.12, 6.3), GREY,
               align="left")
@@ -165,17 +177,18 @@ def _obstacles(page: Page, low: float) -> float:
     """Blanks for what must stay clear, from ``low`` up; where their top is."""
     y = low
     for _ in range(OBSTACLES):
-        page.text((EDGE, y + 0.03), "name", 6.2, GREY, align="left")
-        page.line(((EDGE + 0.3, y), (EDGE + 1.85, y)), INK, 0.5)
+        name = page.words("name")
+        page.text((EDGE, y + 0.03), name, 6.2, GREY, align="left")
+        start = EDGE + max(0.3, text_width(name, 6.2) + 0.05)
+        page.line(((start, y), (EDGE + 1.85, y)), INK, 0.5)
         for k, key in enumerate(("x0", "x1", "y0", "y1", "z0", "z1")):
             x = EDGE + 2.0 + 0.9 * k
             page.text((x, y + 0.03), key, 6.2, GREY, align="left")
             page.line(((x + 0.17, y), (x + 0.8, y)), INK, 0.5)
         y += 0.22
-    page.text(
-        (EDGE, y + 0.04),
+    clear = page.words(
         "What must stay clear (pipe, socket, beam), from the front left corner: x to the right, "
-        "y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles",
-        6.4, align="left",
-    )
+        "y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles")
+    page.text((EDGE, y + 0.04), clear, fitting_size([clear], WIDTH - 2 * EDGE, 0.12, 6.4),
+              align="left")
     return y + 0.12

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from closetbench.core.survey_sheet import Blank, Point, SurveySheet, View
-from closetbench.shop.page import INK, PAPER, Page
+from closetbench.shop.language import Words
+from closetbench.shop.page import INK, PAPER, Page, fitting_size
 
 WHITE = "#ffffff"
 GREY = "#6b655c"
@@ -56,7 +57,12 @@ def draw_views(page: Page, sheet: SurveySheet, left: float, right: float, low: f
     """The view from above on top, below it the others side by side, all that at one scale."""
     for view, frame in _frames(sheet, left, right, low, high).items():
         blanks = [b for b in sheet.blanks if b.view is view]
-        page.text((frame.middle, frame.top + 0.12), _name(view, blanks, sheet), 7.5, GREY)
+        name = _name(view, blanks, sheet, page.words)
+        room = 2 * min(frame.middle - left, right - frame.middle)
+        if view is not View.PLAN:
+            room = min(room, frame.scale * frame.size[0] + BETWEEN - 0.06)
+        page.text((frame.middle, frame.top + 0.12), name, fitting_size([name], room, 0.2, 7.5),
+                  GREY)
         _walls(page, sheet, view, frame)
         _measured(page, blanks, frame)
 
@@ -81,18 +87,18 @@ def _frames(sheet: SurveySheet, left: float, right: float, low: float, high: flo
     return frames
 
 
-def _name(view: View, blanks: Sequence[Blank], sheet: SurveySheet) -> str:
+def _name(view: View, blanks: Sequence[Blank], sheet: SurveySheet, words: Words) -> str:
     """The view's name, and what in it lies where it does not show."""
-    name: str = view.value
+    name: str = words(view.value)
     if view is View.SIDE:
-        return f"{name}, front at the left"
+        return words("{0}, front at the left", name)
     upper = [
         str(b.number) for b in blanks
         if b.reading is not None and (b.reading.z or 0.0) > sheet.height / 2
     ]
     if view is not View.PLAN or not upper:
         return name
-    return f"{name}; {' and '.join(upper)} at the high level"
+    return words("{0}; {1} at the high level", name, words(" and ").join(upper))
 
 
 def _walls(page: Page, sheet: SurveySheet, view: View, frame: _Frame) -> None:

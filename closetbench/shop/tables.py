@@ -6,11 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from closetbench.shop.csv_text import Cell
+from closetbench.shop.language import Words, mark, plain
 
 MM = " mm"
 """How the head of a column of exact lengths ends."""
 KG = " kg"
 """How the head of a column of weights ends."""
+TOTAL = "total"
+"""What a row of sums begins with."""
+_COSTS = mark(("cost each", "cost"))
 
 
 @dataclass(frozen=True)
@@ -51,3 +55,37 @@ def tables(rows: Sequence[Sequence[Cell]]) -> tuple[Table, ...]:
         found.append(Table(
             str(rows[start][0]), tuple(notes), heads, tuple(tuple(row) for row in body), start))
     return tuple(found)
+
+
+def said_rows(rows: Sequence[Sequence[Cell]], words: Words) -> list[list[Cell]]:
+    """The rows with the names of the tables, the heads and the row of sums as their reader
+    calls them: for paper and screen, not for another program."""
+    out = [list(row) for row in rows]
+    for table in tables(rows):
+        out[table.first] = [words(table.name)]
+        out[table.head_at] = [said_head(head, words) for head in table.heads]
+        for at, row in enumerate(table.rows, table.head_at + 1):
+            if row and row[0] == TOTAL:
+                out[at][0] = words("total")
+    return out
+
+
+def glossed_rows(rows: Sequence[Sequence[Cell]], words: Words) -> list[list[Cell]]:
+    """The rows, each table with a note that says what its name and its heads mean; nothing is
+    noted for a reader of English."""
+    out = [list(row) for row in rows]
+    if words is plain:
+        return out
+    for table in reversed(tables(rows)):
+        pairs = [(head, said_head(head, words)) for head in table.heads]
+        told = ", ".join(f"{head} = {said}" for head, said in pairs if head != said)
+        out.insert(table.head_at, [f"{table.name} = {words(table.name)}: {told}"])
+    return out
+
+
+def said_head(head: str, words: Words) -> str:
+    """A column's head as its reader calls it; a currency stays behind its cost."""
+    for cost in _COSTS:
+        if head.startswith(f"{cost} "):
+            return f"{words(cost)}{head[len(cost):]}"
+    return words(head)

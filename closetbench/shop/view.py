@@ -14,7 +14,8 @@ from closetbench.core.lengths import INCH, MILLIMETRES, LengthFormat
 from closetbench.core.panel import Box, Point
 from closetbench.core.parts import Role, Vector
 from closetbench.shop.colours import role_colour, shaded
-from closetbench.shop.page import FAINT, INK, Page, check_ending, text_width
+from closetbench.shop.language import Words, plain
+from closetbench.shop.page import FAINT, INK, Page, check_ending, fitting_size, text_width
 from closetbench.shop.painter import Kind, Patch, painted
 
 TURN, LIFT = 28.0, 18.0
@@ -67,7 +68,7 @@ class Camera:
 
 def axonometric_page(
     parts: Sequence[Body], title: str, form: LengthFormat = MILLIMETRES, room: Sequence[Line] = (),
-    caption: str = "", sized: bool = True,
+    caption: str = "", sized: bool = True, words: Words = plain,
 ) -> Page:
     """The closet seen from the right and from above, parallel lines staying parallel.
 
@@ -77,7 +78,7 @@ def axonometric_page(
     """
     box = bounds(parts, "axonometric view") if parts or not room else _around(
         [p for line in room for p in line])
-    page = Page(9.0, 9.0, "axonometric view")
+    page = Page(9.0, 9.0, "axonometric view", words=words)
     camera = Camera(TURN, LIFT)
     corners = [(x, y, z) for x in (box.x0, box.x1) for y in (box.y0, box.y1)
                for z in (box.z0, box.z1)]
@@ -97,13 +98,15 @@ def axonometric_page(
         (height, box.z1 - box.z0, True),
     ):
         _slanted(page, camera(start), camera(end), form.text(size), upright)
-    heading(page, title, caption or f"{len(parts)} parts, seen from the right, no perspective")
+    heading(page, title, words(caption) if caption else words(
+        "{0} parts, seen from the right, no perspective", len(parts)))
     role_legend(page, parts)
     return page
 
 
 def elevation_page(
-    parts: Sequence[Body], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES
+    parts: Sequence[Body], bays: Sequence[Bay], title: str, form: LengthFormat = MILLIMETRES,
+    words: Words = plain,
 ) -> Page:
     """The closet from the front: widths of the bays, clear heights between shelves."""
     box = bounds(parts, "front elevation")
@@ -111,7 +114,7 @@ def elevation_page(
     scale = min(7.2 / span, 7.2 / rise)
     width = max(7.5, span * scale + 2.2)
     height = rise * scale + 3.35
-    page = Page(width, height, "front elevation")
+    page = Page(width, height, "front elevation", words=words)
     camera = Camera(0.0, 0.0)
     left = (width - span * scale) / 2 + 0.25
     camera.scale, camera.shift = scale, (left - box.x0 * scale, 2.25 - box.z0 * scale)
@@ -130,29 +133,30 @@ def elevation_page(
     for x in (x0, x1):
         page.line(((x, floor - 0.08), (x, whole - 0.08)), FAINT, 0.4)
     page.line(((x0 - 0.08, y1), (x0 - 0.48, y1)), FAINT, 0.4)
-    heading(page, title, "front elevation; heights between shelves and widths of bays are clear")
-    bar, words = bar_length(scale, form)
-    page.scale_bar((page.width - 0.45 - bar, 0.3), bar, words)
+    heading(page, title, words(
+        "front elevation; heights between shelves and widths of bays are clear"))
+    bar, length = bar_length(scale, form)
+    page.scale_bar((page.width - 0.45 - bar, 0.3), bar, length)
     role_legend(page, parts, page.width - bar - 1.3)
     return page
 
 
 def write_axonometric(
     path: str | Path, parts: Sequence[Body], title: str, form: LengthFormat = MILLIMETRES,
-    room: Sequence[Line] = (), caption: str = "", sized: bool = True,
+    room: Sequence[Line] = (), caption: str = "", sized: bool = True, words: Words = plain,
 ) -> Path:
     """Save the axonometric view as PNG, SVG or PDF, by the ending of the name."""
     check_ending(path, "axonometric view")
-    return axonometric_page(parts, title, form, room, caption, sized).write(path)
+    return axonometric_page(parts, title, form, room, caption, sized, words).write(path)
 
 
 def write_elevation(
     path: str | Path, parts: Sequence[Body], bays: Sequence[Bay], title: str,
-    form: LengthFormat = MILLIMETRES,
+    form: LengthFormat = MILLIMETRES, words: Words = plain,
 ) -> Path:
     """Save the front elevation as PNG, SVG or PDF, by the ending of the name."""
     check_ending(path, "front elevation")
-    return elevation_page(parts, bays, title, form).write(path)
+    return elevation_page(parts, bays, title, form, words).write(path)
 
 
 def bounds(parts: Sequence[Body], subject: str) -> Box:
@@ -264,7 +268,8 @@ def bar_length(scale: float, form: LengthFormat) -> tuple[float, str]:
 def heading(page: Page, title: str, below: str) -> None:
     """The title of a page and what is below it."""
     page.text((0.45, page.height - 0.42), title, 14.0, align="left", bold=True)
-    page.text((0.45, page.height - 0.7), below, 8.5, FAINT, align="left")
+    size = fitting_size([below], page.width - 0.9, 0.3, 8.5)
+    page.text((0.45, page.height - 0.7), below, size, FAINT, align="left")
 
 
 def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
@@ -273,8 +278,9 @@ def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -
     rows: list[list[Role]] = [[]]
     x = 0.45
     present = {p.role for p in parts}
-    for role in (r for r in Role if r in present):
-        need = 0.42 + text_width(role.value, 8.0)
+    names = {role: page.words(role.value) for role in Role if role in present}
+    for role, name in names.items():
+        need = 0.42 + text_width(name, 8.0)
         if x + need > right and rows[-1]:
             rows.append([])
             x = 0.45
@@ -285,5 +291,5 @@ def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -
         for role in row:
             ring = ((x, y), (x + 0.16, y), (x + 0.16, y + 0.12), (x, y + 0.12))
             page.shape(ring, role_colour(role), INK, 0.4)
-            page.text((x + 0.22, y + 0.06), role.value, 8.0, align="left")
-            x += 0.42 + text_width(role.value, 8.0)
+            page.text((x + 0.22, y + 0.06), names[role], 8.0, align="left")
+            x += 0.42 + text_width(names[role], 8.0)

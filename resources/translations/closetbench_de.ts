@@ -4663,6 +4663,10 @@
    <translation>Aluminiumrohr 30 x 1.5 mm</translation>
   </message>
   <message>
+   <source>anti-tip anchor, strap and brackets</source>
+   <translation>Kippsicherung, Band und Winkel</translation>
+  </message>
+  <message>
    <source>any</source>
    <translation>beliebig</translation>
   </message>
@@ -4743,6 +4747,10 @@
    <translation>Feld</translation>
   </message>
   <message>
+   <source>beech dowel 8 x 40 mm</source>
+   <translation>Buchendübel 8 x 40 mm</translation>
+  </message>
+  <message>
    <source>behind the left return: {}, {} l</source>
    <translation>hinter dem linken Wandstück: {}, {} l</translation>
   </message>
@@ -4811,12 +4819,28 @@
    <translation>Abstellkammer (mm)</translation>
   </message>
   <message>
+   <source>bracket that hangs a 1 1/4 in pole under a panel</source>
+   <translation>Träger, der eine Holzstange 1 1/4 in unter eine Platte hängt</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 27 mm rod under a panel</source>
+   <translation>Träger, der eine Stange 27 mm unter eine Platte hängt</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 30 mm rod under a panel</source>
+   <translation>Träger, der eine Stange 30 mm unter eine Platte hängt</translation>
+  </message>
+  <message>
    <source>brick</source>
    <translation>Mauerziegel</translation>
   </message>
   <message>
    <source>budget</source>
    <translation>Zeitvorgabe</translation>
+  </message>
+  <message>
+   <source>butt hinge 60 mm with its screws</source>
+   <translation>Scharnier 60 mm mit Schrauben</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -4907,6 +4931,30 @@
    <translation>children-unknown</translation>
   </message>
   <message>
+   <source>chipboard screw 3.5 x 16 mm</source>
+   <translation>Spanplattenschraube 3.5 x 16 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 20 mm</source>
+   <translation>Spanplattenschraube 4 x 20 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 25 mm</source>
+   <translation>Spanplattenschraube 4 x 25 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 30 mm</source>
+   <translation>Spanplattenschraube 4 x 30 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 40 mm</source>
+   <translation>Spanplattenschraube 4 x 40 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 50 mm</source>
+   <translation>Spanplattenschraube 4 x 50 mm</translation>
+  </message>
+  <message>
    <source>choose a file</source>
    <translation>Datei wählen</translation>
   </message>
@@ -4939,12 +4987,20 @@
    <translation>Bauteile</translation>
   </message>
   <message>
+   <source>concealed hinge for a 35 mm cup, with its plate</source>
+   <translation>Topfscharnier, Topf 35 mm, mit Montageplatte</translation>
+  </message>
+  <message>
    <source>concealed hinge, 35 mm cup, opens 110 degrees</source>
    <translation>Topfscharnier, Topf 35 mm, Öffnungswinkel 110 Grad</translation>
   </message>
   <message>
    <source>concealed undermount slide, full extension</source>
    <translation>verdeckter Unterflurauszug, Vollauszug</translation>
+  </message>
+  <message>
+   <source>concealed wide-angle hinge for a 35 mm cup, with its plate</source>
+   <translation>Weitwinkel-Topfscharnier, Topf 35 mm, mit Montageplatte</translation>
   </message>
   <message>
    <source>concealed wide-angle hinge, 35 mm cup, opens 165 degrees</source>
@@ -5075,6 +5131,22 @@
    <translation>Kastenseite</translation>
   </message>
   <message>
+   <source>drawer slide, 10 in, a pair</source>
+   <translation>Schubladenauszug, 10 in, ein Paar</translation>
+  </message>
+  <message>
+   <source>drawer slide, 24 in, a pair</source>
+   <translation>Schubladenauszug, 24 in, ein Paar</translation>
+  </message>
+  <message>
+   <source>drawer slide, 250 mm, a pair</source>
+   <translation>Schubladenauszug, 250 mm, ein Paar</translation>
+  </message>
+  <message>
+   <source>drawer slide, 600 mm, a pair</source>
+   <translation>Schubladenauszug, 600 mm, ein Paar</translation>
+  </message>
+  <message>
    <source>drawers</source>
    <translation>Schubladen</translation>
   </message>
@@ -5165,6 +5237,14 @@
   <message>
    <source>fillers</source>
    <translation>Passleisten</translation>
+  </message>
+  <message>
+   <source>finishing nail 1.8 x 40 mm</source>
+   <translation>Stauchkopfnagel 1.8 x 40 mm</translation>
+  </message>
+  <message>
+   <source>finishing nail 2.0 x 50 mm</source>
+   <translation>Stauchkopfnagel 2.0 x 50 mm</translation>
   </message>
   <message>
    <source>first</source>
@@ -5277,6 +5357,46 @@
   <message>
    <source>hanging rod</source>
    <translation>Kleiderstange</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 1 1/4 in pole</source>
+   <translation>Stangenlager, geschlossen, für Holzstange 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 27 mm tube</source>
+   <translation>Stangenlager, geschlossen, für Rohr 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 30 mm tube</source>
+   <translation>Stangenlager, geschlossen, für Rohr 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod socket for 1 1/4 in pole</source>
+   <translation>Stangenlager für Holzstange 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 27 mm tube</source>
+   <translation>Mittelträger für Rohr 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 30 mm tube</source>
+   <translation>Mittelträger für Rohr 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod, aluminium tube 30 x 1.5 mm, 2 m</source>
+   <translation>Kleiderstange, Aluminiumrohr 30 x 1.5 mm, 2 m</translation>
+  </message>
+  <message>
+   <source>hanging rod, oak pole 1 1/4 in, 8 ft</source>
+   <translation>Kleiderstange, Eiche 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, pine pole 1 1/4 in, 8 ft</source>
+   <translation>Kleiderstange, Kiefer 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, steel tube 27 x 1.2 mm, 2.5 m</source>
+   <translation>Kleiderstange, Stahlrohr 27 x 1.2 mm, 2.5 m</translation>
   </message>
   <message>
    <source>hardboard</source>
@@ -5407,8 +5527,16 @@
    <translation>unter der Rückwand eingelassen</translation>
   </message>
   <message>
+   <source>levelling shim, tapered</source>
+   <translation>Unterlegkeil</translation>
+  </message>
+  <message>
    <source>lid</source>
    <translation>Deckel</translation>
+  </message>
+  <message>
+   <source>lid support that holds at any height, no adjustment</source>
+   <translation>Deckelstütze, die in jeder Höhe hält, ohne Einstellung</translation>
   </message>
   <message>
    <source>light</source>
@@ -5691,6 +5819,10 @@
    <translation>Platte</translation>
   </message>
   <message>
+   <source>panel nail 1.6 x 25 mm</source>
+   <translation>Rückwandnagel 1.6 x 25 mm</translation>
+  </message>
+  <message>
    <source>panel {}</source>
    <translation>Platte {}</translation>
   </message>
@@ -5763,6 +5895,10 @@
    <translation>Kunststoffkante 2 mm</translation>
   </message>
   <message>
+   <source>pocket screw 4 x 32 mm, coarse thread, washer head</source>
+   <translation>Taschenschraube 4 x 32 mm, Grobgewinde, Bundkopf</translation>
+  </message>
+  <message>
    <source>pocket screws</source>
    <translation>Taschenschrauben</translation>
   </message>
@@ -5777,6 +5913,10 @@
   <message>
    <source>proved to be the cheapest</source>
    <translation>erwiesen der billigste</translation>
+  </message>
+  <message>
+   <source>pull or knob with its screws</source>
+   <translation>Griff oder Knopf mit Schrauben</translation>
   </message>
   <message>
    <source>put a survey into the closet's group</source>
@@ -5863,6 +6003,10 @@
    <translation>Schraube</translation>
   </message>
   <message>
+   <source>screw cover cap, self-adhesive, 12 mm</source>
+   <translation>Schraubenabdeckung, selbstklebend, 12 mm</translation>
+  </message>
+  <message>
    <source>screws</source>
    <translation>Schrauben</translation>
   </message>
@@ -5907,6 +6051,10 @@
    <translation>sheets/, {} Zeichnungen</translation>
   </message>
   <message>
+   <source>shelf pin 5 mm</source>
+   <translation>Bodenträger 5 mm</translation>
+  </message>
+  <message>
    <source>shelf-use</source>
    <translation>shelf-use</translation>
   </message>
@@ -5939,6 +6087,54 @@
    <translation>seitlicher Kugelauszug, Vollauszug, Zoll-Längen</translation>
   </message>
   <message>
+   <source>side-mounted drawer slide, full extension, 12 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 12 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 14 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 14 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 16 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 16 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 18 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 18 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 20 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 20 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 22 in</source>
+   <translation>seitlicher Schubladen-Vollauszug, 22 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 300 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 300 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 350 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 350 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 400 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 400 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 450 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 450 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 500 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 500 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 550 mm</source>
+   <translation>seitlicher Schubladen-Vollauszug, 550 mm</translation>
+  </message>
+  <message>
    <source>simply supported</source>
    <translation>frei aufliegend</translation>
   </message>
@@ -5965,6 +6161,10 @@
   <message>
    <source>start</source>
    <translation>Anfang</translation>
+  </message>
+  <message>
+   <source>steel angle bracket 60 x 60 x 40 mm with its screws</source>
+   <translation>Stahlwinkel 60 x 60 x 40 mm mit Schrauben</translation>
   </message>
   <message>
    <source>steel studs</source>
@@ -6163,6 +6363,10 @@
    <translation>Warnungen</translation>
   </message>
   <message>
+   <source>washer 20 mm across, for screws to 6 mm</source>
+   <translation>Unterlegscheibe 20 mm, für Schrauben bis 6 mm</translation>
+  </message>
+  <message>
    <source>what does not go in</source>
    <translation>was nicht hineingeht</translation>
   </message>
@@ -6217,6 +6421,30 @@
   <message>
    <source>width that is left</source>
    <translation>übrige Breite</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 70 mm</source>
+   <translation>Holzschraube 5 x 70 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 90 mm</source>
+   <translation>Holzschraube 5 x 90 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 6 x 100 mm</source>
+   <translation>Holzschraube 6 x 100 mm</translation>
+  </message>
+  <message>
+   <source>wood screw No. 10 x 3 in</source>
+   <translation>Holzschraube Nr. 10 x 3 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 1 1/4 in</source>
+   <translation>Holzschraube Nr. 8 x 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 2 in</source>
+   <translation>Holzschraube Nr. 8 x 2 in</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6637,6 +6865,13 @@
   </message>
  </context>
  <context>
+  <name>Closetbench_Language</name>
+  <message>
+   <source>en</source>
+   <translation>de</translation>
+  </message>
+ </context>
+ <context>
   <name>Closetbench_Layout</name>
   <message>
    <source>Lay out the sheets…</source>
@@ -6704,6 +6939,1133 @@
   <message>
    <source>Select the closet that the panel is for.</source>
    <translation>Den Einbauschrank wählen, für den die Platte ist.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Papers</name>
+  <message>
+   <source> and </source>
+   <translation> und </translation>
+  </message>
+  <message>
+   <source>1 DANGER: read this before anything is cut, carried or filled; {0}</source>
+   <translation>1 GEFAHR: dies lesen, bevor etwas geschnitten, getragen oder befüllt wird; {0}</translation>
+  </message>
+  <message>
+   <source>1 sheet</source>
+   <translation>1 Platte</translation>
+  </message>
+  <message>
+   <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
+   <translation>Ein Maß an einem Mauervorsprung oder hinter einer Sockelleiste wird darüber genommen. Zweifelhafte Maße zeigen sich, wenn alle eingegeben sind; zweimal von zwei Personen gemessen, zeigen sie sich eher.</translation>
+  </message>
+  <message>
+   <source>Anchor to the structure; local codes and a licensed professional come first.</source>
+   <translation>Am Tragwerk verankern; örtliche Vorschriften und eine zugelassene Fachkraft gehen vor.</translation>
+  </message>
+  <message>
+   <source>Cut by length</source>
+   <translation>Auf Länge geschnitten</translation>
+  </message>
+  <message>
+   <source>Cut from bars</source>
+   <translation>Aus Stäben geschnitten</translation>
+  </message>
+  <message>
+   <source>DANGER</source>
+   <translation>GEFAHR</translation>
+  </message>
+  <message>
+   <source>DANGER: {0}</source>
+   <translation>GEFAHR: {0}</translation>
+  </message>
+  <message>
+   <source>Each cut: its number, as on the picture of the sheet; the piece that is sawn; the fence, which is what stays between fence (or straightedge) and blade; what lies at the fence after the cut, and what is left.</source>
+   <translation>Jeder Schnitt: seine Nummer wie auf dem Bild der Platte; das Stück, das gesägt wird; das Anschlagmaß, also was zwischen Anschlag (oder Führungsschiene) und Sägeblatt bleibt; was nach dem Schnitt am Anschlag liegt, und was übrig bleibt.</translation>
+  </message>
+  <message>
+   <source>Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep grooves in several steps of depth; the machine's own manual goes before this list.</source>
+   <translation>Das Werkstück festspannen, Augen- und Gehörschutz tragen, gegen die Drehrichtung des Fräsers vorschieben und tiefe Nuten in mehreren Tiefenschritten fräsen; die Anleitung der Maschine geht dieser Liste vor.</translation>
+  </message>
+  <message>
+   <source>Findings</source>
+   <translation>Befunde</translation>
+  </message>
+  <message>
+   <source>First {0}: {1}.</source>
+   <translation>Zuerst {0}: {1}.</translation>
+  </message>
+  <message>
+   <source>Groove set-ups</source>
+   <translation>Einstellungen zum Nuten</translation>
+  </message>
+  <message>
+   <source>Materials</source>
+   <translation>Materialien</translation>
+  </message>
+  <message>
+   <source>Measure on site before anything is cut; exact sizes are in the bill.</source>
+   <translation>Vor dem Zuschnitt vor Ort messen; genaue Maße stehen in der Stückliste.</translation>
+  </message>
+  <message>
+   <source>NOTE: {0}</source>
+   <translation>HINWEIS: {0}</translation>
+  </message>
+  <message>
+   <source>One piece after the other from the same end; mark each one after the cut before it, then the kerf needs no arithmetic.</source>
+   <translation>Ein Stück nach dem anderen vom selben Ende her; jedes erst nach dem Schnitt davor anreißen, dann braucht die Schnittfuge keine Rechnung.</translation>
+  </message>
+  <message>
+   <source>Parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
+   <source>Purchases</source>
+   <translation>Einkauf</translation>
+  </message>
+  <message>
+   <source>Reused</source>
+   <translation>Wiederverwendet</translation>
+  </message>
+  <message>
+   <source>Saw to the cut size; the finished size has the edge bands on, and positions are measured from the finished rims. Columns in mm are exact, those without are rounded.</source>
+   <translation>Auf das Zuschnittmaß sägen; das Fertigmaß gilt mit den Kanten, und Positionen werden von den fertigen Rändern gemessen. Spalten in mm sind genau, die ohne sind gerundet.</translation>
+  </message>
+  <message>
+   <source>Support the sheet on both sides of the cut, clamp the straightedge, set the blade just through; eyes, ears and lungs protected; the saw's own manual goes before this list. Mark a part from the one it must meet wherever you can, and check the first cut before the others.</source>
+   <translation>Die Platte beiderseits des Schnitts unterstützen, die Führungsschiene festspannen, das Blatt nur knapp durchschneiden lassen; Augen, Ohren und Lunge geschützt; die Anleitung der Säge geht dieser Liste vor. Ein Teil, wo immer möglich, am Gegenstück anreißen und den ersten Schnitt vor den anderen prüfen.</translation>
+  </message>
+  <message>
+   <source>Survey: {0}</source>
+   <translation>Aufmaß: {0}</translation>
+  </message>
+  <message>
+   <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
+   <translation>Dann die Maße in der Reihenfolge ihrer Nummern nehmen; jedes auf den nächsten Strich des Maßbands ablesen und aufschreiben, was man abliest, nicht, was man erwartet.</translation>
+  </message>
+  <message>
+   <source>WARNING: {0}</source>
+   <translation>WARNUNG: {0}</translation>
+  </message>
+  <message>
+   <source>Ways to buy</source>
+   <translation>Möglichkeiten zu kaufen</translation>
+  </message>
+  <message>
+   <source>What must stay clear (pipe, socket, beam), from the front left corner: x to the right, y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles</source>
+   <translation>Was frei bleiben muss (Rohr, Steckdose, Balken), von der vorderen linken Ecke: x nach rechts, y in die Tiefe, z nach oben  ·  [[survey.obstacle]]  ·  Obstacles</translation>
+  </message>
+  <message>
+   <source>a cheaper choice may exist</source>
+   <translation>eine billigere Wahl ist möglich</translation>
+  </message>
+  <message>
+   <source>a plan with less may be possible</source>
+   <translation>ein Plan mit weniger ist möglich</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
+   <translation>mit Zugabe für die Gehrung am Ende: die lange Spitze, {0}, an der Wand anreißen</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start and end: mark the long point, {0}, at the wall</source>
+   <translation>mit Zugabe für die Gehrungen an Anfang und Ende: die lange Spitze, {0}, an der Wand anreißen</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start: mark the long point, {0}, at the wall</source>
+   <translation>mit Zugabe für die Gehrung am Anfang: die lange Spitze, {0}, an der Wand anreißen</translation>
+  </message>
+  <message>
+   <source>along the end</source>
+   <translation>am Ende entlang</translation>
+  </message>
+  <message>
+   <source>along the front</source>
+   <translation>an der Vorderkante entlang</translation>
+  </message>
+  <message>
+   <source>along the length</source>
+   <translation>in Längsrichtung</translation>
+  </message>
+  <message>
+   <source>along the rear</source>
+   <translation>an der Hinterkante entlang</translation>
+  </message>
+  <message>
+   <source>along the start</source>
+   <translation>am Anfang entlang</translation>
+  </message>
+  <message>
+   <source>along the width</source>
+   <translation>in Querrichtung</translation>
+  </message>
+  <message>
+   <source>any way</source>
+   <translation>beliebig</translation>
+  </message>
+  <message>
+   <source>arrow: grain</source>
+   <translation>Pfeil: Faserrichtung</translation>
+  </message>
+  <message>
+   <source>as it is: greatest width, depth and height</source>
+   <translation>wie es ist: größte Breite, Tiefe und Höhe</translation>
+  </message>
+  <message>
+   <source>at hand: {0}</source>
+   <translation>vorhanden: {0}</translation>
+  </message>
+  <message>
+   <source>at home</source>
+   <translation>zu Hause</translation>
+  </message>
+  <message>
+   <source>at least {0} needed</source>
+   <translation>mindestens {0} nötig</translation>
+  </message>
+  <message>
+   <source>at the fence then</source>
+   <translation>dann am Anschlag</translation>
+  </message>
+  <message>
+   <source>at the store</source>
+   <translation>im Markt</translation>
+  </message>
+  <message>
+   <source>band end</source>
+   <translation>Kante Ende</translation>
+  </message>
+  <message>
+   <source>band front</source>
+   <translation>Kante vorn</translation>
+  </message>
+  <message>
+   <source>band rear</source>
+   <translation>Kante hinten</translation>
+  </message>
+  <message>
+   <source>band start</source>
+   <translation>Kante Anfang</translation>
+  </message>
+  <message>
+   <source>bar</source>
+   <translation>Stab</translation>
+  </message>
+  <message>
+   <source>best found</source>
+   <translation>bester gefundener</translation>
+  </message>
+  <message>
+   <source>bit mm</source>
+   <translation>Fräser mm</translation>
+  </message>
+  <message>
+   <source>blue: at the store; red: at home; fence: what stays between fence or straightedge and blade</source>
+   <translation>blau: im Markt; rot: zu Hause; Anschlagmaß: was zwischen Anschlag oder Führungsschiene und Sägeblatt bleibt</translation>
+  </message>
+  <message>
+   <source>board</source>
+   <translation>Brett</translation>
+  </message>
+  <message>
+   <source>bought m²</source>
+   <translation>gekaufte m²</translation>
+  </message>
+  <message>
+   <source>by</source>
+   <translation>von</translation>
+  </message>
+  <message>
+   <source>by length</source>
+   <translation>auf Länge</translation>
+  </message>
+  <message>
+   <source>component</source>
+   <translation>Element</translation>
+  </message>
+  <message>
+   <source>cost</source>
+   <translation>Kosten</translation>
+  </message>
+  <message>
+   <source>cost each</source>
+   <translation>Stückpreis</translation>
+  </message>
+  <message>
+   <source>count</source>
+   <translation>Anzahl</translation>
+  </message>
+  <message>
+   <source>crosscut</source>
+   <translation>Querschnitt</translation>
+  </message>
+  <message>
+   <source>cut</source>
+   <translation>Schnitt</translation>
+  </message>
+  <message>
+   <source>cut it out first, the saw on the damaged side: {0}, from the corner that the defects are measured from; the sizes below are of the sound part</source>
+   <translation>zuerst herausschneiden, die Säge auf der beschädigten Seite: {0}, von der Ecke, von der aus die Schäden gemessen sind; die Maße darunter gelten für den gesunden Teil</translation>
+  </message>
+  <message>
+   <source>cut length</source>
+   <translation>Zuschnittlänge</translation>
+  </message>
+  <message>
+   <source>cut length mm</source>
+   <translation>Zuschnittlänge mm</translation>
+  </message>
+  <message>
+   <source>cut width</source>
+   <translation>Zuschnittbreite</translation>
+  </message>
+  <message>
+   <source>cut width mm</source>
+   <translation>Zuschnittbreite mm</translation>
+  </message>
+  <message>
+   <source>date</source>
+   <translation>Datum</translation>
+  </message>
+  <message>
+   <source>depth mm</source>
+   <translation>Tiefe mm</translation>
+  </message>
+  <message>
+   <source>drawn by</source>
+   <translation>gezeichnet von</translation>
+  </message>
+  <message>
+   <source>edge band</source>
+   <translation>Kantenband</translation>
+  </message>
+  <message>
+   <source>edge to be banded</source>
+   <translation>zu bekantender Rand</translation>
+  </message>
+  <message>
+   <source>end aslant: {0}</source>
+   <translation>Ende schräg: {0}</translation>
+  </message>
+  <message>
+   <source>envelope</source>
+   <translation>Einbauraum</translation>
+  </message>
+  <message>
+   <source>every line has a price</source>
+   <translation>jede Zeile hat einen Preis</translation>
+  </message>
+  <message>
+   <source>every {0} across the width</source>
+   <translation>alle {0} quer über die Breite</translation>
+  </message>
+  <message>
+   <source>every {0} along the length</source>
+   <translation>alle {0} in Längsrichtung</translation>
+  </message>
+  <message>
+   <source>feet and inches</source>
+   <translation>Fuß und Zoll</translation>
+  </message>
+  <message>
+   <source>fence</source>
+   <translation>Anschlagmaß</translation>
+  </message>
+  <message>
+   <source>findings</source>
+   <translation>Befunde</translation>
+  </message>
+  <message>
+   <source>first {0} from the start and {1} from the front</source>
+   <translation>erstes {0} vom Anfang und {1} von der Vorderkante</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>aus</translation>
+  </message>
+  <message>
+   <source>from {0} on</source>
+   <translation>ab {0}</translation>
+  </message>
+  <message>
+   <source>front aslant: {0}</source>
+   <translation>Vorderkante schräg: {0}</translation>
+  </message>
+  <message>
+   <source>front elevation</source>
+   <translation>Vorderansicht</translation>
+  </message>
+  <message>
+   <source>front elevation, plan and sections; sizes between boards are clear</source>
+   <translation>Vorderansicht, Grundriss und Schnitte; Maße zwischen Platten sind lichte Maße</translation>
+  </message>
+  <message>
+   <source>front elevation; heights between shelves and widths of bays are clear</source>
+   <translation>Vorderansicht; Höhen zwischen Böden und Breiten der Felder sind lichte Maße</translation>
+  </message>
+  <message>
+   <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
+   <translation>Fronten und Türen von vorn gesehen; Abstände gelten vom linken und unteren Rand des umschließenden Rechtecks</translation>
+  </message>
+  <message>
+   <source>gap back,</source>
+   <translation>Spalt hinten,</translation>
+  </message>
+  <message>
+   <source>gap floor,</source>
+   <translation>Spalt am Boden,</translation>
+  </message>
+  <message>
+   <source>gap left,</source>
+   <translation>Spalt links,</translation>
+  </message>
+  <message>
+   <source>gap right,</source>
+   <translation>Spalt rechts,</translation>
+  </message>
+  <message>
+   <source>gap top,</source>
+   <translation>Spalt oben,</translation>
+  </message>
+  <message>
+   <source>grain</source>
+   <translation>Faserrichtung</translation>
+  </message>
+  <message>
+   <source>groove</source>
+   <translation>Nut</translation>
+  </message>
+  <message>
+   <source>groove for {0}: {1}</source>
+   <translation>Nut für {0}: {1}</translation>
+  </message>
+  <message>
+   <source>groove in the underside</source>
+   <translation>Nut in der Unterseite</translation>
+  </message>
+  <message>
+   <source>grooves</source>
+   <translation>Nuten</translation>
+  </message>
+  <message>
+   <source>hand saw or mitre saw</source>
+   <translation>Handsäge oder Gehrungssäge</translation>
+  </message>
+  <message>
+   <source>hardware</source>
+   <translation>Beschläge</translation>
+  </message>
+  <message>
+   <source>heaviest</source>
+   <translation>schwerstes Teil</translation>
+  </message>
+  <message>
+   <source>hole</source>
+   <translation>Bohrung</translation>
+  </message>
+  <message>
+   <source>hole for {0}</source>
+   <translation>Bohrung für {0}</translation>
+  </message>
+  <message>
+   <source>in the middle of the thickness</source>
+   <translation>in der Mitte der Dicke</translation>
+  </message>
+  <message>
+   <source>inches</source>
+   <translation>Zoll</translation>
+  </message>
+  <message>
+   <source>keep clear of what is damaged, {0}: all from the same end</source>
+   <translation>Beschädigtes aussparen, {0}: alles vom selben Ende her</translation>
+  </message>
+  <message>
+   <source>kerf</source>
+   <translation>Schnittfuge</translation>
+  </message>
+  <message>
+   <source>kerf {0}</source>
+   <translation>Schnittfuge {0}</translation>
+  </message>
+  <message>
+   <source>left</source>
+   <translation>Rest</translation>
+  </message>
+  <message>
+   <source>left edge in by {0} below, {1} above</source>
+   <translation>linker Rand eingerückt: unten {0}, oben {1}</translation>
+  </message>
+  <message>
+   <source>left whole: {0}</source>
+   <translation>bleibt ganz: {0}</translation>
+  </message>
+  <message>
+   <source>left whole: {0}, and {1} smaller</source>
+   <translation>bleibt ganz: {0}, und {1} kleinere</translation>
+  </message>
+  <message>
+   <source>left: {0}</source>
+   <translation>Rest: {0}</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>length mm</source>
+   <translation>Länge mm</translation>
+  </message>
+  <message>
+   <source>lengths</source>
+   <translation>Längen</translation>
+  </message>
+  <message>
+   <source>limit</source>
+   <translation>Grenze</translation>
+  </message>
+  <message>
+   <source>limit {0}</source>
+   <translation>Grenze {0}</translation>
+  </message>
+  <message>
+   <source>load</source>
+   <translation>Transport</translation>
+  </message>
+  <message>
+   <source>lower edge in by {0} left, {1} right</source>
+   <translation>unterer Rand eingerückt: links {0}, rechts {1}</translation>
+  </message>
+  <message>
+   <source>lower face</source>
+   <translation>untere Fläche</translation>
+  </message>
+  <message>
+   <source>lower face up</source>
+   <translation>untere Fläche oben</translation>
+  </message>
+  <message>
+   <source>machining</source>
+   <translation>Bearbeitung</translation>
+  </message>
+  <message>
+   <source>material</source>
+   <translation>Material</translation>
+  </message>
+  <message>
+   <source>measured {0}</source>
+   <translation>gemessen {0}</translation>
+  </message>
+  <message>
+   <source>message</source>
+   <translation>Befund</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>near side of the bit from the near wall, mm</source>
+   <translation>nahe Fräserseite von der nahen Wange, mm</translation>
+  </message>
+  <message>
+   <source>no bit chosen</source>
+   <translation>kein Fräser gewählt</translation>
+  </message>
+  <message>
+   <source>no choice costs less</source>
+   <translation>keine Wahl kostet weniger</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation>keine Wahl braucht weniger Länge; es fehlen Preise</translation>
+  </message>
+  <message>
+   <source>no findings</source>
+   <translation>keine Befunde</translation>
+  </message>
+  <message>
+   <source>no.</source>
+   <translation>Nr.</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>keine</translation>
+  </message>
+  <message>
+   <source>not planned yet: plan the cutting to know how many</source>
+   <translation>noch nicht geplant: den Zuschnitt planen, um die Anzahl zu kennen</translation>
+  </message>
+  <message>
+   <source>notch at the end and front corner</source>
+   <translation>Ausklinkung an der Ecke Ende und Vorderkante</translation>
+  </message>
+  <message>
+   <source>notch at the end and rear corner</source>
+   <translation>Ausklinkung an der Ecke Ende und Hinterkante</translation>
+  </message>
+  <message>
+   <source>notch at the start and front corner</source>
+   <translation>Ausklinkung an der Ecke Anfang und Vorderkante</translation>
+  </message>
+  <message>
+   <source>notch at the start and rear corner</source>
+   <translation>Ausklinkung an der Ecke Anfang und Hinterkante</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>offcut</source>
+   <translation>Reststück</translation>
+  </message>
+  <message>
+   <source>offcut {0}</source>
+   <translation>Reststück {0}</translation>
+  </message>
+  <message>
+   <source>offcuts used</source>
+   <translation>verwendete Reststücke</translation>
+  </message>
+  <message>
+   <source>others: {0} parts, see the bill</source>
+   <translation>andere: {0} Teile, siehe Stückliste</translation>
+  </message>
+  <message>
+   <source>pack of {0}</source>
+   <translation>Packung zu {0}</translation>
+  </message>
+  <message>
+   <source>paper</source>
+   <translation>Papier</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
+   <source>parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
+   <source>passes</source>
+   <translation>Durchgänge</translation>
+  </message>
+  <message>
+   <source>piece</source>
+   <translation>Stück</translation>
+  </message>
+  <message>
+   <source>pieces</source>
+   <translation>Stücke</translation>
+  </message>
+  <message>
+   <source>plan, from above, without what lies over {0}; widths of bays are clear</source>
+   <translation>Grundriss, von oben, ohne was über {0} liegt; Breiten der Felder sind lichte Maße</translation>
+  </message>
+  <message>
+   <source>plan, without what lies over {0}</source>
+   <translation>Grundriss, ohne was über {0} liegt</translation>
+  </message>
+  <message>
+   <source>pocket</source>
+   <translation>Taschenbohrung</translation>
+  </message>
+  <message>
+   <source>proved to be the cheapest of these sizes</source>
+   <translation>nachweislich am billigsten mit diesen Maßen</translation>
+  </message>
+  <message>
+   <source>pulled apart, parts and fittings before the carcasses</source>
+   <translation>auseinandergezogen, Teile und Einbauten vor den Korpussen</translation>
+  </message>
+  <message>
+   <source>rabbet</source>
+   <translation>Falz</translation>
+  </message>
+  <message>
+   <source>rabbet for {0}: {1}</source>
+   <translation>Falz für {0}: {1}</translation>
+  </message>
+  <message>
+   <source>range</source>
+   <translation>Streuung</translation>
+  </message>
+  <message>
+   <source>rear aslant: {0}</source>
+   <translation>Hinterkante schräg: {0}</translation>
+  </message>
+  <message>
+   <source>rest mm</source>
+   <translation>Rest mm</translation>
+  </message>
+  <message>
+   <source>right edge in by {0} below, {1} above</source>
+   <translation>rechter Rand eingerückt: unten {0}, oben {1}</translation>
+  </message>
+  <message>
+   <source>right through</source>
+   <translation>ganz durch</translation>
+  </message>
+  <message>
+   <source>rip</source>
+   <translation>Längsschnitt</translation>
+  </message>
+  <message>
+   <source>rip to {0}</source>
+   <translation>längs auf {0} sägen</translation>
+  </message>
+  <message>
+   <source>ripped to {0}</source>
+   <translation>längs auf {0} gesägt</translation>
+  </message>
+  <message>
+   <source>roll</source>
+   <translation>Rolle</translation>
+  </message>
+  <message>
+   <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
+   <translation>grob, bis zu {0} Abweichung: den ersten Streifen messen, bevor der nächste geschnitten wird</translation>
+  </message>
+  <message>
+   <source>rule</source>
+   <translation>Regel</translation>
+  </message>
+  <message>
+   <source>saw</source>
+   <translation>Säge</translation>
+  </message>
+  <message>
+   <source>sawn {0} wider to be scribed</source>
+   <translation>{0} breiter gesägt, zum Anpassen</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation>Maßstab</translation>
+  </message>
+  <message>
+   <source>section {0}–{0}</source>
+   <translation>Schnitt {0}–{0}</translation>
+  </message>
+  <message>
+   <source>severity</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>Platte</translation>
+  </message>
+  <message>
+   <source>sheets</source>
+   <translation>Platten</translation>
+  </message>
+  <message>
+   <source>size</source>
+   <translation>Größe</translation>
+  </message>
+  <message>
+   <source>sizes</source>
+   <translation>Größen</translation>
+  </message>
+  <message>
+   <source>sizes in</source>
+   <translation>Maße in</translation>
+  </message>
+  <message>
+   <source>sound part of {0}, its corner at {1} and {2}</source>
+   <translation>gesunder Teil von {0}, seine Ecke bei {1} und {2}</translation>
+  </message>
+  <message>
+   <source>source</source>
+   <translation>Quelle</translation>
+  </message>
+  <message>
+   <source>source: {0}</source>
+   <translation>Quelle: {0}</translation>
+  </message>
+  <message>
+   <source>start aslant: {0}</source>
+   <translation>Anfang schräg: {0}</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the end and squared with a chisel</source>
+   <translation>{0} vor dem Ende abgesetzt und mit dem Stechbeitel ausgestochen</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the front and squared with a chisel</source>
+   <translation>{0} vor der Vorderkante abgesetzt und mit dem Stechbeitel ausgestochen</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the rear and squared with a chisel</source>
+   <translation>{0} vor der Hinterkante abgesetzt und mit dem Stechbeitel ausgestochen</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the start and squared with a chisel</source>
+   <translation>{0} nach dem Anfang abgesetzt und mit dem Stechbeitel ausgestochen</translation>
+  </message>
+  <message>
+   <source>strip widths</source>
+   <translation>Streifenbreiten</translation>
+  </message>
+  <message>
+   <source>subject</source>
+   <translation>Gegenstand</translation>
+  </message>
+  <message>
+   <source>take home</source>
+   <translation>nach Hause nehmen</translation>
+  </message>
+  <message>
+   <source>the bit is wider than the groove: take one of at most {0} mm</source>
+   <translation>der Fräser ist breiter als die Nut: einen von höchstens {0} mm nehmen</translation>
+  </message>
+  <message>
+   <source>the bit stands over the rim</source>
+   <translation>der Fräser steht über den Rand</translation>
+  </message>
+  <message>
+   <source>the carcasses alone</source>
+   <translation>die Korpusse allein</translation>
+  </message>
+  <message>
+   <source>the fewest possible</source>
+   <translation>so wenige wie möglich</translation>
+  </message>
+  <message>
+   <source>the piece clamped; none of the saws can hold or reach it</source>
+   <translation>das Stück eingespannt; keine der Sägen kann es halten oder erreichen</translation>
+  </message>
+  <message>
+   <source>the room as measured, empty</source>
+   <translation>der Raum wie gemessen, leer</translation>
+  </message>
+  <message>
+   <source>thickness</source>
+   <translation>Dicke</translation>
+  </message>
+  <message>
+   <source>thickness mm</source>
+   <translation>Dicke mm</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Bezeichnung</translation>
+  </message>
+  <message>
+   <source>total</source>
+   <translation>Summe</translation>
+  </message>
+  <message>
+   <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
+   <translation>unter jedem Namen: eine Tabelle [[survey.extra]] der Auftragsdatei  ·  eine Zeile von ExtraReadings des Aufmaßes in FreeCAD</translation>
+  </message>
+  <message>
+   <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
+   <translation>unter jedem Namen: Schlüssel in der Auftragsdatei  ·  Eigenschaft des Aufmaßes in FreeCAD</translation>
+  </message>
+  <message>
+   <source>unit</source>
+   <translation>Einheit</translation>
+  </message>
+  <message>
+   <source>upper edge in by {0} left, {1} right</source>
+   <translation>oberer Rand eingerückt: links {0}, rechts {1}</translation>
+  </message>
+  <message>
+   <source>upper face</source>
+   <translation>obere Fläche</translation>
+  </message>
+  <message>
+   <source>upper face up</source>
+   <translation>obere Fläche oben</translation>
+  </message>
+  <message>
+   <source>used %</source>
+   <translation>genutzt %</translation>
+  </message>
+  <message>
+   <source>value</source>
+   <translation>Wert</translation>
+  </message>
+  <message>
+   <source>waste</source>
+   <translation>Verschnitt</translation>
+  </message>
+  <message>
+   <source>weight each kg</source>
+   <translation>Gewicht je Stück kg</translation>
+  </message>
+  <message>
+   <source>weight kg</source>
+   <translation>Gewicht kg</translation>
+  </message>
+  <message>
+   <source>what</source>
+   <translation>Was</translation>
+  </message>
+  <message>
+   <source>what to do</source>
+   <translation>Was zu tun ist</translation>
+  </message>
+  <message>
+   <source>width</source>
+   <translation>Breite</translation>
+  </message>
+  <message>
+   <source>width mm</source>
+   <translation>Breite mm</translation>
+  </message>
+  <message>
+   <source>without 1 line that no price is known for</source>
+   <translation>ohne 1 Zeile, deren Preis unbekannt ist</translation>
+  </message>
+  <message>
+   <source>without {0} lines that no price is known for</source>
+   <translation>ohne {0} Zeilen, deren Preise unbekannt sind</translation>
+  </message>
+  <message>
+   <source>work</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>{0} (width x depth x height)</source>
+   <translation>{0} (Breite x Tiefe x Höhe)</translation>
+  </message>
+  <message>
+   <source>{0} DANGERS: read this before anything is cut, carried or filled; {1}</source>
+   <translation>{0} GEFAHREN: dies lesen, bevor etwas geschnitten, getragen oder befüllt wird; {1}</translation>
+  </message>
+  <message>
+   <source>{0} above the lower face</source>
+   <translation>{0} über der unteren Fläche</translation>
+  </message>
+  <message>
+   <source>{0} across</source>
+   <translation>{0} Durchmesser</translation>
+  </message>
+  <message>
+   <source>{0} along the length, {1} along the width</source>
+   <translation>{0} in der Länge, {1} in der Breite</translation>
+  </message>
+  <message>
+   <source>{0} at the end</source>
+   <translation>{0} am Ende</translation>
+  </message>
+  <message>
+   <source>{0} at the end for {1}</source>
+   <translation>{0} am Ende für {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the front</source>
+   <translation>{0} an der Vorderkante</translation>
+  </message>
+  <message>
+   <source>{0} at the front for {1}</source>
+   <translation>{0} an der Vorderkante für {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the rear</source>
+   <translation>{0} an der Hinterkante</translation>
+  </message>
+  <message>
+   <source>{0} at the rear for {1}</source>
+   <translation>{0} an der Hinterkante für {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the start</source>
+   <translation>{0} am Anfang</translation>
+  </message>
+  <message>
+   <source>{0} at the start for {1}</source>
+   <translation>{0} am Anfang für {1}</translation>
+  </message>
+  <message>
+   <source>{0} at {1}</source>
+   <translation>{0} bei {1}</translation>
+  </message>
+  <message>
+   <source>{0} by the plan, {1} to spare</source>
+   <translation>{0} nach Plan, {1} als Reserve</translation>
+  </message>
+  <message>
+   <source>{0} deep</source>
+   <translation>{0} tief</translation>
+  </message>
+  <message>
+   <source>{0} for {1}</source>
+   <translation>{0} für {1}</translation>
+  </message>
+  <message>
+   <source>{0} from behind</source>
+   <translation>{0}, von hinten</translation>
+  </message>
+  <message>
+   <source>{0} from the end</source>
+   <translation>{0} vom Ende</translation>
+  </message>
+  <message>
+   <source>{0} from the front</source>
+   <translation>{0} von der Vorderkante</translation>
+  </message>
+  <message>
+   <source>{0} from the rear</source>
+   <translation>{0} von der Hinterkante</translation>
+  </message>
+  <message>
+   <source>{0} from the start</source>
+   <translation>{0} vom Anfang</translation>
+  </message>
+  <message>
+   <source>{0} from the start and {1} from the front</source>
+   <translation>{0} vom Anfang und {1} von der Vorderkante</translation>
+  </message>
+  <message>
+   <source>{0} holes</source>
+   <translation>{0} Bohrungen</translation>
+  </message>
+  <message>
+   <source>{0} holes for {1}</source>
+   <translation>{0} Bohrungen für {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the end for {1}</source>
+   <translation>{0} im Ende für {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the front for {1}</source>
+   <translation>{0} in der Vorderkante für {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the rear for {1}</source>
+   <translation>{0} in der Hinterkante für {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the start for {1}</source>
+   <translation>{0} im Anfang für {1}</translation>
+  </message>
+  <message>
+   <source>{0} long</source>
+   <translation>{0} lang</translation>
+  </message>
+  <message>
+   <source>{0} m of rims and {1} for waste</source>
+   <translation>{0} m Ränder und {1} für Verschnitt</translation>
+  </message>
+  <message>
+   <source>{0} m of rims in {1} strips</source>
+   <translation>{0} m Ränder in {1} Streifen</translation>
+  </message>
+  <message>
+   <source>{0} needed</source>
+   <translation>{0} nötig</translation>
+  </message>
+  <message>
+   <source>{0} needed: {1}</source>
+   <translation>{0} nötig: {1}</translation>
+  </message>
+  <message>
+   <source>{0} of sheets and boards to bring home</source>
+   <translation>{0} an Platten und Brettern nach Hause zu bringen</translation>
+  </message>
+  <message>
+   <source>{0} of {1}</source>
+   <translation>{0} von {1}</translation>
+  </message>
+  <message>
+   <source>{0} of {1}, yield {2}, {3}</source>
+   <translation>{0} × {1}, Ausbeute {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0} off each end first</source>
+   <translation>zuerst {0} an jedem Ende ab</translation>
+  </message>
+  <message>
+   <source>{0} parts, seen from the right, no perspective</source>
+   <translation>{0} Teile, von rechts gesehen, ohne Perspektive</translation>
+  </message>
+  <message>
+   <source>{0} pockets</source>
+   <translation>{0} Taschenbohrungen</translation>
+  </message>
+  <message>
+   <source>{0} rest</source>
+   <translation>{0} Rest</translation>
+  </message>
+  <message>
+   <source>{0} sheets</source>
+   <translation>{0} Platten</translation>
+  </message>
+  <message>
+   <source>{0} to {1}</source>
+   <translation>{0} bis {1}</translation>
+  </message>
+  <message>
+   <source>{0} trim {1}</source>
+   <translation>{0} Besäumung {1}</translation>
+  </message>
+  <message>
+   <source>{0} used</source>
+   <translation>{0} genutzt</translation>
+  </message>
+  <message>
+   <source>{0} wide</source>
+   <translation>{0} breit</translation>
+  </message>
+  <message>
+   <source>{0} wide, {1} deep</source>
+   <translation>{0} breit, {1} tief</translation>
+  </message>
+  <message>
+   <source>{0}, front at the left</source>
+   <translation>{0}, Vorderseite links</translation>
+  </message>
+  <message>
+   <source>{0}, parts take {1} of {2} m²; parts lie as they are sawn, the machined face up</source>
+   <translation>{0}, Teile nehmen {1} von {2} m² ein; Teile liegen wie gesägt, die bearbeitete Fläche oben</translation>
+  </message>
+  <message>
+   <source>{0}, rounded to {1}</source>
+   <translation>{0}, gerundet auf {1}</translation>
+  </message>
+  <message>
+   <source>{0}: 1 part</source>
+   <translation>{0}: 1 Teil</translation>
+  </message>
+  <message>
+   <source>{0}: {1}</source>
+   <translation>{0}: {1}</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts</source>
+   <translation>{0}: {1} Teile</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, yield {2}, {3}</source>
+   <translation>{0}: {1}, Ausbeute {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0}; {1} at the high level</source>
+   <translation>{0}; {1} auf der oberen Höhe</translation>
+  </message>
+  <message>
+   <source>{1} of {0}</source>
+   <translation>{1} × {0}</translation>
+  </message>
+  <message>
+   <source>± Lean, from the low to the high level: + where the wall comes into the closet on its way up. Rise: + where the floor goes up on the way named.</source>
+   <translation>± Neigung, von der unteren zur oberen Höhe: + wo die Wand nach oben hin in den Schrank kommt. Anstieg: + wo der Fußboden auf dem genannten Weg steigt.</translation>
+  </message>
+  <message>
+   <source>– {0} from below</source>
+   <translation>– {0} von unten</translation>
+  </message>
+  <message>
+   <source>– {0} from the left,</source>
+   <translation>– {0} von links,</translation>
   </message>
  </context>
  <context>
@@ -12492,6 +13854,10 @@
    <translation>Gewichte</translation>
   </message>
   <message>
+   <source>weights from memory</source>
+   <translation>Gewichte aus dem Gedächtnis</translation>
+  </message>
+  <message>
    <source>what is bought is sound; say offcut for one at hand</source>
    <translation>was gekauft wird, ist heil; bei einem vorhandenen Stück offcut angeben</translation>
   </message>
@@ -12752,6 +14118,10 @@
    <translation>{0} enthält einen Fehler</translation>
   </message>
   <message>
+   <source>{0} in to {1} in</source>
+   <translation>{0} in bis {1} in</translation>
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} in {1}, Feld {2}</translation>
   </message>
@@ -12846,6 +14216,10 @@
   <message>
    <source>{0} mm of {1} mm</source>
    <translation>{0} mm von {1} mm</translation>
+  </message>
+  <message>
+   <source>{0} mm to {1} mm</source>
+   <translation>{0} mm bis {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>

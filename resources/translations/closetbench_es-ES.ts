@@ -4663,6 +4663,10 @@
    <translation>tubo de aluminio 30 x 1.5 mm</translation>
   </message>
   <message>
+   <source>anti-tip anchor, strap and brackets</source>
+   <translation>anclaje antivuelco, cinta y escuadras</translation>
+  </message>
+  <message>
    <source>any</source>
    <translation>cualquiera</translation>
   </message>
@@ -4743,6 +4747,10 @@
    <translation>hueco</translation>
   </message>
   <message>
+   <source>beech dowel 8 x 40 mm</source>
+   <translation>espiga de haya 8 x 40 mm</translation>
+  </message>
+  <message>
    <source>behind the left return: {}, {} l</source>
    <translation>tras el retorno izquierdo: {}, {} l</translation>
   </message>
@@ -4811,12 +4819,28 @@
    <translation>trastero (mm)</translation>
   </message>
   <message>
+   <source>bracket that hangs a 1 1/4 in pole under a panel</source>
+   <translation>soporte que cuelga una barra de 1 1/4 in bajo un panel</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 27 mm rod under a panel</source>
+   <translation>soporte que cuelga una barra de 27 mm bajo un panel</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 30 mm rod under a panel</source>
+   <translation>soporte que cuelga una barra de 30 mm bajo un panel</translation>
+  </message>
+  <message>
    <source>brick</source>
    <translation>ladrillo</translation>
   </message>
   <message>
    <source>budget</source>
    <translation>tiempo</translation>
+  </message>
+  <message>
+   <source>butt hinge 60 mm with its screws</source>
+   <translation>bisagra de libro 60 mm con sus tornillos</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -4907,6 +4931,30 @@
    <translation>children-unknown</translation>
   </message>
   <message>
+   <source>chipboard screw 3.5 x 16 mm</source>
+   <translation>tornillo para aglomerado 3.5 x 16 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 20 mm</source>
+   <translation>tornillo para aglomerado 4 x 20 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 25 mm</source>
+   <translation>tornillo para aglomerado 4 x 25 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 30 mm</source>
+   <translation>tornillo para aglomerado 4 x 30 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 40 mm</source>
+   <translation>tornillo para aglomerado 4 x 40 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 50 mm</source>
+   <translation>tornillo para aglomerado 4 x 50 mm</translation>
+  </message>
+  <message>
    <source>choose a file</source>
    <translation>elegir un archivo</translation>
   </message>
@@ -4939,12 +4987,20 @@
    <translation>componentes</translation>
   </message>
   <message>
+   <source>concealed hinge for a 35 mm cup, with its plate</source>
+   <translation>bisagra de cazoleta de 35 mm, con su placa</translation>
+  </message>
+  <message>
    <source>concealed hinge, 35 mm cup, opens 110 degrees</source>
    <translation>bisagra oculta, cazoleta de 35 mm, apertura de 110 grados</translation>
   </message>
   <message>
    <source>concealed undermount slide, full extension</source>
    <translation>guía oculta bajo cajón, extracción total</translation>
+  </message>
+  <message>
+   <source>concealed wide-angle hinge for a 35 mm cup, with its plate</source>
+   <translation>bisagra de cazoleta de 35 mm de gran apertura, con su placa</translation>
   </message>
   <message>
    <source>concealed wide-angle hinge, 35 mm cup, opens 165 degrees</source>
@@ -5075,6 +5131,22 @@
    <translation>lateral de la caja de cajón</translation>
   </message>
   <message>
+   <source>drawer slide, 10 in, a pair</source>
+   <translation>guía de cajón, 10 in, un par</translation>
+  </message>
+  <message>
+   <source>drawer slide, 24 in, a pair</source>
+   <translation>guía de cajón, 24 in, un par</translation>
+  </message>
+  <message>
+   <source>drawer slide, 250 mm, a pair</source>
+   <translation>guía de cajón, 250 mm, un par</translation>
+  </message>
+  <message>
+   <source>drawer slide, 600 mm, a pair</source>
+   <translation>guía de cajón, 600 mm, un par</translation>
+  </message>
+  <message>
    <source>drawers</source>
    <translation>cajones</translation>
   </message>
@@ -5165,6 +5237,14 @@
   <message>
    <source>fillers</source>
    <translation>listones de ajuste</translation>
+  </message>
+  <message>
+   <source>finishing nail 1.8 x 40 mm</source>
+   <translation>clavo sin cabeza 1.8 x 40 mm</translation>
+  </message>
+  <message>
+   <source>finishing nail 2.0 x 50 mm</source>
+   <translation>clavo sin cabeza 2.0 x 50 mm</translation>
   </message>
   <message>
    <source>first</source>
@@ -5277,6 +5357,46 @@
   <message>
    <source>hanging rod</source>
    <translation>barra</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 1 1/4 in pole</source>
+   <translation>soporte cerrado para barra de 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 27 mm tube</source>
+   <translation>soporte cerrado para tubo de 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 30 mm tube</source>
+   <translation>soporte cerrado para tubo de 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod socket for 1 1/4 in pole</source>
+   <translation>soporte de extremo para barra de 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 27 mm tube</source>
+   <translation>soporte intermedio para tubo de 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 30 mm tube</source>
+   <translation>soporte intermedio para tubo de 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod, aluminium tube 30 x 1.5 mm, 2 m</source>
+   <translation>barra de colgar, tubo de aluminio 30 x 1.5 mm, 2 m</translation>
+  </message>
+  <message>
+   <source>hanging rod, oak pole 1 1/4 in, 8 ft</source>
+   <translation>barra de colgar, palo de roble 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, pine pole 1 1/4 in, 8 ft</source>
+   <translation>barra de colgar, palo de pino 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, steel tube 27 x 1.2 mm, 2.5 m</source>
+   <translation>barra de colgar, tubo de acero 27 x 1.2 mm, 2.5 m</translation>
   </message>
   <message>
    <source>hardboard</source>
@@ -5407,8 +5527,16 @@
    <translation>embutido bajo la trasera</translation>
   </message>
   <message>
+   <source>levelling shim, tapered</source>
+   <translation>cuña de nivelación</translation>
+  </message>
+  <message>
    <source>lid</source>
    <translation>tapa</translation>
+  </message>
+  <message>
+   <source>lid support that holds at any height, no adjustment</source>
+   <translation>compás de tapa que aguanta a cualquier altura, sin ajuste</translation>
   </message>
   <message>
    <source>light</source>
@@ -5691,6 +5819,10 @@
    <translation>panel</translation>
   </message>
   <message>
+   <source>panel nail 1.6 x 25 mm</source>
+   <translation>clavo para trasera 1.6 x 25 mm</translation>
+  </message>
+  <message>
    <source>panel {}</source>
    <translation>panel {}</translation>
   </message>
@@ -5763,6 +5895,10 @@
    <translation>canto de plástico 2 mm</translation>
   </message>
   <message>
+   <source>pocket screw 4 x 32 mm, coarse thread, washer head</source>
+   <translation>tornillo oculto en ángulo 4 x 32 mm, rosca gruesa, cabeza con arandela</translation>
+  </message>
+  <message>
    <source>pocket screws</source>
    <translation>tornillos ocultos en ángulo</translation>
   </message>
@@ -5777,6 +5913,10 @@
   <message>
    <source>proved to be the cheapest</source>
    <translation>demostrado como el más barato</translation>
+  </message>
+  <message>
+   <source>pull or knob with its screws</source>
+   <translation>tirador o pomo con sus tornillos</translation>
   </message>
   <message>
    <source>put a survey into the closet's group</source>
@@ -5863,6 +6003,10 @@
    <translation>tornillo</translation>
   </message>
   <message>
+   <source>screw cover cap, self-adhesive, 12 mm</source>
+   <translation>tapatornillos adhesivo, 12 mm</translation>
+  </message>
+  <message>
    <source>screws</source>
    <translation>tornillos</translation>
   </message>
@@ -5907,6 +6051,10 @@
    <translation>sheets/, {} dibujos</translation>
   </message>
   <message>
+   <source>shelf pin 5 mm</source>
+   <translation>soporte de balda 5 mm</translation>
+  </message>
+  <message>
    <source>shelf-use</source>
    <translation>shelf-use</translation>
   </message>
@@ -5939,6 +6087,54 @@
    <translation>guía lateral de bolas, extracción total, largos en pulgadas</translation>
   </message>
   <message>
+   <source>side-mounted drawer slide, full extension, 12 in</source>
+   <translation>guía de cajón lateral de extracción total, 12 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 14 in</source>
+   <translation>guía de cajón lateral de extracción total, 14 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 16 in</source>
+   <translation>guía de cajón lateral de extracción total, 16 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 18 in</source>
+   <translation>guía de cajón lateral de extracción total, 18 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 20 in</source>
+   <translation>guía de cajón lateral de extracción total, 20 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 22 in</source>
+   <translation>guía de cajón lateral de extracción total, 22 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 300 mm</source>
+   <translation>guía de cajón lateral de extracción total, 300 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 350 mm</source>
+   <translation>guía de cajón lateral de extracción total, 350 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 400 mm</source>
+   <translation>guía de cajón lateral de extracción total, 400 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 450 mm</source>
+   <translation>guía de cajón lateral de extracción total, 450 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 500 mm</source>
+   <translation>guía de cajón lateral de extracción total, 500 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 550 mm</source>
+   <translation>guía de cajón lateral de extracción total, 550 mm</translation>
+  </message>
+  <message>
    <source>simply supported</source>
    <translation>biapoyado</translation>
   </message>
@@ -5965,6 +6161,10 @@
   <message>
    <source>start</source>
    <translation>inicio</translation>
+  </message>
+  <message>
+   <source>steel angle bracket 60 x 60 x 40 mm with its screws</source>
+   <translation>escuadra de acero 60 x 60 x 40 mm con sus tornillos</translation>
   </message>
   <message>
    <source>steel studs</source>
@@ -6163,6 +6363,10 @@
    <translation>advertencias</translation>
   </message>
   <message>
+   <source>washer 20 mm across, for screws to 6 mm</source>
+   <translation>arandela de 20 mm, para tornillos de hasta 6 mm</translation>
+  </message>
+  <message>
    <source>what does not go in</source>
    <translation>lo que no entra</translation>
   </message>
@@ -6217,6 +6421,30 @@
   <message>
    <source>width that is left</source>
    <translation>ancho restante</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 70 mm</source>
+   <translation>tirafondo 5 x 70 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 90 mm</source>
+   <translation>tirafondo 5 x 90 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 6 x 100 mm</source>
+   <translation>tirafondo 6 x 100 mm</translation>
+  </message>
+  <message>
+   <source>wood screw No. 10 x 3 in</source>
+   <translation>tirafondo n.º 10 x 3 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 1 1/4 in</source>
+   <translation>tirafondo n.º 8 x 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 2 in</source>
+   <translation>tirafondo n.º 8 x 2 in</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6637,6 +6865,13 @@
   </message>
  </context>
  <context>
+  <name>Closetbench_Language</name>
+  <message>
+   <source>en</source>
+   <translation>es</translation>
+  </message>
+ </context>
+ <context>
   <name>Closetbench_Layout</name>
   <message>
    <source>Lay out the sheets…</source>
@@ -6704,6 +6939,1133 @@
   <message>
    <source>Select the closet that the panel is for.</source>
    <translation>Seleccionar el armario al que va el panel.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Papers</name>
+  <message>
+   <source> and </source>
+   <translation> y </translation>
+  </message>
+  <message>
+   <source>1 DANGER: read this before anything is cut, carried or filled; {0}</source>
+   <translation>1 PELIGRO: léase antes de cortar, cargar o llenar nada; {0}</translation>
+  </message>
+  <message>
+   <source>1 sheet</source>
+   <translation>1 tablero</translation>
+  </message>
+  <message>
+   <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
+   <translation>Una medida en un entrante o detrás de un rodapié se toma por encima. Las medidas dudosas se descubren al introducirlas todas; tomadas dos veces por dos personas, se descubren antes.</translation>
+  </message>
+  <message>
+   <source>Anchor to the structure; local codes and a licensed professional come first.</source>
+   <translation>Anclar a la estructura; priman la normativa local y un profesional titulado.</translation>
+  </message>
+  <message>
+   <source>Cut by length</source>
+   <translation>Cortado a medida de largo</translation>
+  </message>
+  <message>
+   <source>Cut from bars</source>
+   <translation>Cortado de perfiles</translation>
+  </message>
+  <message>
+   <source>DANGER</source>
+   <translation>PELIGRO</translation>
+  </message>
+  <message>
+   <source>DANGER: {0}</source>
+   <translation>PELIGRO: {0}</translation>
+  </message>
+  <message>
+   <source>Each cut: its number, as on the picture of the sheet; the piece that is sawn; the fence, which is what stays between fence (or straightedge) and blade; what lies at the fence after the cut, and what is left.</source>
+   <translation>Cada corte: su número, como en la imagen del tablero; la pieza que se sierra; la medida al tope, o sea lo que queda entre el tope (o la regla guía) y el disco; lo que queda junto al tope tras el corte, y lo que sobra.</translation>
+  </message>
+  <message>
+   <source>Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep grooves in several steps of depth; the machine's own manual goes before this list.</source>
+   <translation>Sujetar la pieza, llevar protección ocular y auditiva, avanzar contra el giro de la fresa y hacer las ranuras hondas en varios pasos de profundidad; el manual de la máquina prima sobre esta lista.</translation>
+  </message>
+  <message>
+   <source>Findings</source>
+   <translation>Observaciones</translation>
+  </message>
+  <message>
+   <source>First {0}: {1}.</source>
+   <translation>Primero {0}: {1}.</translation>
+  </message>
+  <message>
+   <source>Groove set-ups</source>
+   <translation>Ajustes para ranurar</translation>
+  </message>
+  <message>
+   <source>Materials</source>
+   <translation>Materiales</translation>
+  </message>
+  <message>
+   <source>Measure on site before anything is cut; exact sizes are in the bill.</source>
+   <translation>Medir en obra antes de cortar nada; las medidas exactas están en la lista.</translation>
+  </message>
+  <message>
+   <source>NOTE: {0}</source>
+   <translation>NOTA: {0}</translation>
+  </message>
+  <message>
+   <source>One piece after the other from the same end; mark each one after the cut before it, then the kerf needs no arithmetic.</source>
+   <translation>Una pieza tras otra desde el mismo extremo; marcar cada una después del corte anterior, así el ancho de corte no exige cálculos.</translation>
+  </message>
+  <message>
+   <source>Parts</source>
+   <translation>Piezas</translation>
+  </message>
+  <message>
+   <source>Purchases</source>
+   <translation>Compras</translation>
+  </message>
+  <message>
+   <source>Reused</source>
+   <translation>Reutilizado</translation>
+  </message>
+  <message>
+   <source>Saw to the cut size; the finished size has the edge bands on, and positions are measured from the finished rims. Columns in mm are exact, those without are rounded.</source>
+   <translation>Serrar a la medida de corte; la medida acabada incluye los cantos, y las posiciones se miden desde los bordes acabados. Las columnas en mm son exactas, las demás están redondeadas.</translation>
+  </message>
+  <message>
+   <source>Support the sheet on both sides of the cut, clamp the straightedge, set the blade just through; eyes, ears and lungs protected; the saw's own manual goes before this list. Mark a part from the one it must meet wherever you can, and check the first cut before the others.</source>
+   <translation>Apoyar el tablero a ambos lados del corte, sujetar con sargentos la regla guía, ajustar el disco para que apenas sobresalga; ojos, oídos y pulmones protegidos; el manual de la sierra prima sobre esta lista. Marcar una pieza sobre aquella con la que debe encajar siempre que se pueda, y comprobar el primer corte antes que los demás.</translation>
+  </message>
+  <message>
+   <source>Survey: {0}</source>
+   <translation>Toma de medidas: {0}</translation>
+  </message>
+  <message>
+   <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
+   <translation>Después tomar las medidas en el orden de sus números; leer cada una a la división más próxima de la cinta y anotar lo que se lee, no lo que se espera.</translation>
+  </message>
+  <message>
+   <source>WARNING: {0}</source>
+   <translation>ADVERTENCIA: {0}</translation>
+  </message>
+  <message>
+   <source>Ways to buy</source>
+   <translation>Formas de comprar</translation>
+  </message>
+  <message>
+   <source>What must stay clear (pipe, socket, beam), from the front left corner: x to the right, y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles</source>
+   <translation>Lo que debe quedar libre (tubo, enchufe, viga), desde la esquina delantera izquierda: x a la derecha, y hacia el fondo, z hacia arriba  ·  [[survey.obstacle]]  ·  Obstacles</translation>
+  </message>
+  <message>
+   <source>a cheaper choice may exist</source>
+   <translation>puede haber una elección más barata</translation>
+  </message>
+  <message>
+   <source>a plan with less may be possible</source>
+   <translation>quizá sea posible un plan con menos</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
+   <translation>incluye el inglete del final: marcar la punta larga, {0}, en la pared</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start and end: mark the long point, {0}, at the wall</source>
+   <translation>incluye los ingletes del inicio y del final: marcar la punta larga, {0}, en la pared</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start: mark the long point, {0}, at the wall</source>
+   <translation>incluye el inglete del inicio: marcar la punta larga, {0}, en la pared</translation>
+  </message>
+  <message>
+   <source>along the end</source>
+   <translation>a lo largo del final</translation>
+  </message>
+  <message>
+   <source>along the front</source>
+   <translation>a lo largo del borde delantero</translation>
+  </message>
+  <message>
+   <source>along the length</source>
+   <translation>a lo largo</translation>
+  </message>
+  <message>
+   <source>along the rear</source>
+   <translation>a lo largo del borde trasero</translation>
+  </message>
+  <message>
+   <source>along the start</source>
+   <translation>a lo largo del inicio</translation>
+  </message>
+  <message>
+   <source>along the width</source>
+   <translation>a lo ancho</translation>
+  </message>
+  <message>
+   <source>any way</source>
+   <translation>indiferente</translation>
+  </message>
+  <message>
+   <source>arrow: grain</source>
+   <translation>flecha: veta</translation>
+  </message>
+  <message>
+   <source>as it is: greatest width, depth and height</source>
+   <translation>tal cual: ancho, profundidad y altura máximos</translation>
+  </message>
+  <message>
+   <source>at hand: {0}</source>
+   <translation>disponible: {0}</translation>
+  </message>
+  <message>
+   <source>at home</source>
+   <translation>en casa</translation>
+  </message>
+  <message>
+   <source>at least {0} needed</source>
+   <translation>al menos {0} necesarios</translation>
+  </message>
+  <message>
+   <source>at the fence then</source>
+   <translation>luego junto al tope</translation>
+  </message>
+  <message>
+   <source>at the store</source>
+   <translation>en la tienda</translation>
+  </message>
+  <message>
+   <source>band end</source>
+   <translation>canto final</translation>
+  </message>
+  <message>
+   <source>band front</source>
+   <translation>canto delantero</translation>
+  </message>
+  <message>
+   <source>band rear</source>
+   <translation>canto trasero</translation>
+  </message>
+  <message>
+   <source>band start</source>
+   <translation>canto inicio</translation>
+  </message>
+  <message>
+   <source>bar</source>
+   <translation>perfil</translation>
+  </message>
+  <message>
+   <source>best found</source>
+   <translation>lo mejor hallado</translation>
+  </message>
+  <message>
+   <source>bit mm</source>
+   <translation>fresa mm</translation>
+  </message>
+  <message>
+   <source>blue: at the store; red: at home; fence: what stays between fence or straightedge and blade</source>
+   <translation>azul: en la tienda; rojo: en casa; medida al tope: lo que queda entre el tope o la regla guía y el disco</translation>
+  </message>
+  <message>
+   <source>board</source>
+   <translation>tabla</translation>
+  </message>
+  <message>
+   <source>bought m²</source>
+   <translation>m² comprados</translation>
+  </message>
+  <message>
+   <source>by</source>
+   <translation>por</translation>
+  </message>
+  <message>
+   <source>by length</source>
+   <translation>a medida de largo</translation>
+  </message>
+  <message>
+   <source>component</source>
+   <translation>elemento</translation>
+  </message>
+  <message>
+   <source>cost</source>
+   <translation>coste</translation>
+  </message>
+  <message>
+   <source>cost each</source>
+   <translation>precio unitario</translation>
+  </message>
+  <message>
+   <source>count</source>
+   <translation>cantidad</translation>
+  </message>
+  <message>
+   <source>crosscut</source>
+   <translation>corte transversal</translation>
+  </message>
+  <message>
+   <source>cut</source>
+   <translation>corte</translation>
+  </message>
+  <message>
+   <source>cut it out first, the saw on the damaged side: {0}, from the corner that the defects are measured from; the sizes below are of the sound part</source>
+   <translation>recortarla primero, la sierra por el lado dañado: {0}, desde la esquina desde la que se miden los defectos; las medidas de abajo son de la parte sana</translation>
+  </message>
+  <message>
+   <source>cut length</source>
+   <translation>largo de corte</translation>
+  </message>
+  <message>
+   <source>cut length mm</source>
+   <translation>largo de corte mm</translation>
+  </message>
+  <message>
+   <source>cut width</source>
+   <translation>ancho de corte</translation>
+  </message>
+  <message>
+   <source>cut width mm</source>
+   <translation>ancho de corte mm</translation>
+  </message>
+  <message>
+   <source>date</source>
+   <translation>fecha</translation>
+  </message>
+  <message>
+   <source>depth mm</source>
+   <translation>profundidad mm</translation>
+  </message>
+  <message>
+   <source>drawn by</source>
+   <translation>dibujado por</translation>
+  </message>
+  <message>
+   <source>edge band</source>
+   <translation>canto</translation>
+  </message>
+  <message>
+   <source>edge to be banded</source>
+   <translation>borde a cantear</translation>
+  </message>
+  <message>
+   <source>end aslant: {0}</source>
+   <translation>final sesgado: {0}</translation>
+  </message>
+  <message>
+   <source>envelope</source>
+   <translation>espacio útil</translation>
+  </message>
+  <message>
+   <source>every line has a price</source>
+   <translation>cada línea tiene precio</translation>
+  </message>
+  <message>
+   <source>every {0} across the width</source>
+   <translation>cada {0} a lo ancho</translation>
+  </message>
+  <message>
+   <source>every {0} along the length</source>
+   <translation>cada {0} a lo largo</translation>
+  </message>
+  <message>
+   <source>feet and inches</source>
+   <translation>pies y pulgadas</translation>
+  </message>
+  <message>
+   <source>fence</source>
+   <translation>medida al tope</translation>
+  </message>
+  <message>
+   <source>findings</source>
+   <translation>observaciones</translation>
+  </message>
+  <message>
+   <source>first {0} from the start and {1} from the front</source>
+   <translation>primero a {0} del inicio y {1} del borde delantero</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>de</translation>
+  </message>
+  <message>
+   <source>from {0} on</source>
+   <translation>a partir de {0}</translation>
+  </message>
+  <message>
+   <source>front aslant: {0}</source>
+   <translation>borde delantero sesgado: {0}</translation>
+  </message>
+  <message>
+   <source>front elevation</source>
+   <translation>alzado frontal</translation>
+  </message>
+  <message>
+   <source>front elevation, plan and sections; sizes between boards are clear</source>
+   <translation>alzado, planta y secciones; las medidas entre tablas son libres</translation>
+  </message>
+  <message>
+   <source>front elevation; heights between shelves and widths of bays are clear</source>
+   <translation>alzado frontal; alturas entre baldas y anchos de los huecos son medidas libres</translation>
+  </message>
+  <message>
+   <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
+   <translation>frentes y puertas vistos de frente; las distancias parten del borde izquierdo y del inferior del rectángulo que rodea a cada uno</translation>
+  </message>
+  <message>
+   <source>gap back,</source>
+   <translation>holgura detrás,</translation>
+  </message>
+  <message>
+   <source>gap floor,</source>
+   <translation>holgura al suelo,</translation>
+  </message>
+  <message>
+   <source>gap left,</source>
+   <translation>holgura izquierda,</translation>
+  </message>
+  <message>
+   <source>gap right,</source>
+   <translation>holgura derecha,</translation>
+  </message>
+  <message>
+   <source>gap top,</source>
+   <translation>holgura arriba,</translation>
+  </message>
+  <message>
+   <source>grain</source>
+   <translation>veta</translation>
+  </message>
+  <message>
+   <source>groove</source>
+   <translation>ranura</translation>
+  </message>
+  <message>
+   <source>groove for {0}: {1}</source>
+   <translation>ranura para {0}: {1}</translation>
+  </message>
+  <message>
+   <source>groove in the underside</source>
+   <translation>ranura en la cara inferior</translation>
+  </message>
+  <message>
+   <source>grooves</source>
+   <translation>ranuras</translation>
+  </message>
+  <message>
+   <source>hand saw or mitre saw</source>
+   <translation>serrucho o ingletadora</translation>
+  </message>
+  <message>
+   <source>hardware</source>
+   <translation>herrajes</translation>
+  </message>
+  <message>
+   <source>heaviest</source>
+   <translation>la más pesada</translation>
+  </message>
+  <message>
+   <source>hole</source>
+   <translation>taladro</translation>
+  </message>
+  <message>
+   <source>hole for {0}</source>
+   <translation>taladro para {0}</translation>
+  </message>
+  <message>
+   <source>in the middle of the thickness</source>
+   <translation>en la mitad del grueso</translation>
+  </message>
+  <message>
+   <source>inches</source>
+   <translation>pulgadas</translation>
+  </message>
+  <message>
+   <source>keep clear of what is damaged, {0}: all from the same end</source>
+   <translation>evitar lo dañado, {0}: todo desde el mismo extremo</translation>
+  </message>
+  <message>
+   <source>kerf</source>
+   <translation>ancho de corte</translation>
+  </message>
+  <message>
+   <source>kerf {0}</source>
+   <translation>ancho de corte {0}</translation>
+  </message>
+  <message>
+   <source>left</source>
+   <translation>sobra</translation>
+  </message>
+  <message>
+   <source>left edge in by {0} below, {1} above</source>
+   <translation>borde izquierdo metido {0} abajo, {1} arriba</translation>
+  </message>
+  <message>
+   <source>left whole: {0}</source>
+   <translation>queda entero: {0}</translation>
+  </message>
+  <message>
+   <source>left whole: {0}, and {1} smaller</source>
+   <translation>queda entero: {0}, y {1} menores</translation>
+  </message>
+  <message>
+   <source>left: {0}</source>
+   <translation>sobra: {0}</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>largo</translation>
+  </message>
+  <message>
+   <source>length mm</source>
+   <translation>largo mm</translation>
+  </message>
+  <message>
+   <source>lengths</source>
+   <translation>largos</translation>
+  </message>
+  <message>
+   <source>limit</source>
+   <translation>límite</translation>
+  </message>
+  <message>
+   <source>limit {0}</source>
+   <translation>límite {0}</translation>
+  </message>
+  <message>
+   <source>load</source>
+   <translation>transporte</translation>
+  </message>
+  <message>
+   <source>lower edge in by {0} left, {1} right</source>
+   <translation>borde inferior metido {0} a la izquierda, {1} a la derecha</translation>
+  </message>
+  <message>
+   <source>lower face</source>
+   <translation>cara inferior</translation>
+  </message>
+  <message>
+   <source>lower face up</source>
+   <translation>cara inferior arriba</translation>
+  </message>
+  <message>
+   <source>machining</source>
+   <translation>mecanizado</translation>
+  </message>
+  <message>
+   <source>material</source>
+   <translation>material</translation>
+  </message>
+  <message>
+   <source>measured {0}</source>
+   <translation>medido {0}</translation>
+  </message>
+  <message>
+   <source>message</source>
+   <translation>observación</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>nombre</translation>
+  </message>
+  <message>
+   <source>near side of the bit from the near wall, mm</source>
+   <translation>lado próximo de la fresa desde la pared próxima, mm</translation>
+  </message>
+  <message>
+   <source>no bit chosen</source>
+   <translation>ninguna fresa elegida</translation>
+  </message>
+  <message>
+   <source>no choice costs less</source>
+   <translation>ninguna elección cuesta menos</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation>ninguna elección lleva menos largo; faltan precios</translation>
+  </message>
+  <message>
+   <source>no findings</source>
+   <translation>ninguna observación</translation>
+  </message>
+  <message>
+   <source>no.</source>
+   <translation>n.º</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>ninguno</translation>
+  </message>
+  <message>
+   <source>not planned yet: plan the cutting to know how many</source>
+   <translation>aún sin planificar: planificar el corte para saber cuántos</translation>
+  </message>
+  <message>
+   <source>notch at the end and front corner</source>
+   <translation>muesca en la esquina final y delantera</translation>
+  </message>
+  <message>
+   <source>notch at the end and rear corner</source>
+   <translation>muesca en la esquina final y trasera</translation>
+  </message>
+  <message>
+   <source>notch at the start and front corner</source>
+   <translation>muesca en la esquina inicial y delantera</translation>
+  </message>
+  <message>
+   <source>notch at the start and rear corner</source>
+   <translation>muesca en la esquina inicial y trasera</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>nota</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nada</translation>
+  </message>
+  <message>
+   <source>offcut</source>
+   <translation>retal</translation>
+  </message>
+  <message>
+   <source>offcut {0}</source>
+   <translation>retal {0}</translation>
+  </message>
+  <message>
+   <source>offcuts used</source>
+   <translation>retales usados</translation>
+  </message>
+  <message>
+   <source>others: {0} parts, see the bill</source>
+   <translation>otros: {0} piezas, véase la lista</translation>
+  </message>
+  <message>
+   <source>pack of {0}</source>
+   <translation>paquete de {0}</translation>
+  </message>
+  <message>
+   <source>paper</source>
+   <translation>papel</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>pieza</translation>
+  </message>
+  <message>
+   <source>parts</source>
+   <translation>piezas</translation>
+  </message>
+  <message>
+   <source>passes</source>
+   <translation>pasadas</translation>
+  </message>
+  <message>
+   <source>piece</source>
+   <translation>pieza</translation>
+  </message>
+  <message>
+   <source>pieces</source>
+   <translation>piezas</translation>
+  </message>
+  <message>
+   <source>plan, from above, without what lies over {0}; widths of bays are clear</source>
+   <translation>planta, desde arriba, sin lo que queda por encima de {0}; los anchos de los huecos son medidas libres</translation>
+  </message>
+  <message>
+   <source>plan, without what lies over {0}</source>
+   <translation>planta, sin lo que queda por encima de {0}</translation>
+  </message>
+  <message>
+   <source>pocket</source>
+   <translation>taladro oblicuo</translation>
+  </message>
+  <message>
+   <source>proved to be the cheapest of these sizes</source>
+   <translation>probado como lo más barato con estos formatos</translation>
+  </message>
+  <message>
+   <source>pulled apart, parts and fittings before the carcasses</source>
+   <translation>despiezado, piezas y equipamiento delante de los cuerpos</translation>
+  </message>
+  <message>
+   <source>rabbet</source>
+   <translation>rebaje</translation>
+  </message>
+  <message>
+   <source>rabbet for {0}: {1}</source>
+   <translation>rebaje para {0}: {1}</translation>
+  </message>
+  <message>
+   <source>range</source>
+   <translation>dispersión</translation>
+  </message>
+  <message>
+   <source>rear aslant: {0}</source>
+   <translation>borde trasero sesgado: {0}</translation>
+  </message>
+  <message>
+   <source>rest mm</source>
+   <translation>sobra mm</translation>
+  </message>
+  <message>
+   <source>right edge in by {0} below, {1} above</source>
+   <translation>borde derecho metido {0} abajo, {1} arriba</translation>
+  </message>
+  <message>
+   <source>right through</source>
+   <translation>pasante</translation>
+  </message>
+  <message>
+   <source>rip</source>
+   <translation>al hilo</translation>
+  </message>
+  <message>
+   <source>rip to {0}</source>
+   <translation>aserrar al hilo a {0}</translation>
+  </message>
+  <message>
+   <source>ripped to {0}</source>
+   <translation>aserrado al hilo a {0}</translation>
+  </message>
+  <message>
+   <source>roll</source>
+   <translation>rollo</translation>
+  </message>
+  <message>
+   <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
+   <translation>tosco, hasta {0} de error: medir la primera tira antes de cortar la siguiente</translation>
+  </message>
+  <message>
+   <source>rule</source>
+   <translation>regla</translation>
+  </message>
+  <message>
+   <source>saw</source>
+   <translation>sierra</translation>
+  </message>
+  <message>
+   <source>sawn {0} wider to be scribed</source>
+   <translation>aserrado {0} más ancho, para ajustar</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation>escala</translation>
+  </message>
+  <message>
+   <source>section {0}–{0}</source>
+   <translation>sección {0}–{0}</translation>
+  </message>
+  <message>
+   <source>severity</source>
+   <translation>gravedad</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>tablero</translation>
+  </message>
+  <message>
+   <source>sheets</source>
+   <translation>tableros</translation>
+  </message>
+  <message>
+   <source>size</source>
+   <translation>formato</translation>
+  </message>
+  <message>
+   <source>sizes</source>
+   <translation>formatos</translation>
+  </message>
+  <message>
+   <source>sizes in</source>
+   <translation>medidas en</translation>
+  </message>
+  <message>
+   <source>sound part of {0}, its corner at {1} and {2}</source>
+   <translation>parte sana de {0}, su esquina en {1} y {2}</translation>
+  </message>
+  <message>
+   <source>source</source>
+   <translation>fuente</translation>
+  </message>
+  <message>
+   <source>source: {0}</source>
+   <translation>fuente: {0}</translation>
+  </message>
+  <message>
+   <source>start aslant: {0}</source>
+   <translation>inicio sesgado: {0}</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the end and squared with a chisel</source>
+   <translation>parada a {0} del final y escuadrada con formón</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the front and squared with a chisel</source>
+   <translation>parada a {0} del borde delantero y escuadrada con formón</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the rear and squared with a chisel</source>
+   <translation>parada a {0} del borde trasero y escuadrada con formón</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the start and squared with a chisel</source>
+   <translation>parada a {0} del inicio y escuadrada con formón</translation>
+  </message>
+  <message>
+   <source>strip widths</source>
+   <translation>anchos de tira</translation>
+  </message>
+  <message>
+   <source>subject</source>
+   <translation>objeto</translation>
+  </message>
+  <message>
+   <source>take home</source>
+   <translation>llevar a casa</translation>
+  </message>
+  <message>
+   <source>the bit is wider than the groove: take one of at most {0} mm</source>
+   <translation>la fresa es más ancha que la ranura: tomar una de {0} mm como máximo</translation>
+  </message>
+  <message>
+   <source>the bit stands over the rim</source>
+   <translation>la fresa sobresale del borde</translation>
+  </message>
+  <message>
+   <source>the carcasses alone</source>
+   <translation>solo los cuerpos</translation>
+  </message>
+  <message>
+   <source>the fewest possible</source>
+   <translation>los mínimos posibles</translation>
+  </message>
+  <message>
+   <source>the piece clamped; none of the saws can hold or reach it</source>
+   <translation>la pieza sujeta; ninguna de las sierras puede sujetarla o alcanzarla</translation>
+  </message>
+  <message>
+   <source>the room as measured, empty</source>
+   <translation>la sala según medida, vacía</translation>
+  </message>
+  <message>
+   <source>thickness</source>
+   <translation>grueso</translation>
+  </message>
+  <message>
+   <source>thickness mm</source>
+   <translation>grueso mm</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>designación</translation>
+  </message>
+  <message>
+   <source>total</source>
+   <translation>total</translation>
+  </message>
+  <message>
+   <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
+   <translation>bajo cada nombre: una tabla [[survey.extra]] del archivo de encargo  ·  una línea de ExtraReadings de la toma de medidas en FreeCAD</translation>
+  </message>
+  <message>
+   <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
+   <translation>bajo cada nombre: clave en el archivo de encargo  ·  propiedad de la toma de medidas en FreeCAD</translation>
+  </message>
+  <message>
+   <source>unit</source>
+   <translation>unidad</translation>
+  </message>
+  <message>
+   <source>upper edge in by {0} left, {1} right</source>
+   <translation>borde superior metido {0} a la izquierda, {1} a la derecha</translation>
+  </message>
+  <message>
+   <source>upper face</source>
+   <translation>cara superior</translation>
+  </message>
+  <message>
+   <source>upper face up</source>
+   <translation>cara superior arriba</translation>
+  </message>
+  <message>
+   <source>used %</source>
+   <translation>aprovechado %</translation>
+  </message>
+  <message>
+   <source>value</source>
+   <translation>valor</translation>
+  </message>
+  <message>
+   <source>waste</source>
+   <translation>desperdicio</translation>
+  </message>
+  <message>
+   <source>weight each kg</source>
+   <translation>peso por pieza kg</translation>
+  </message>
+  <message>
+   <source>weight kg</source>
+   <translation>peso kg</translation>
+  </message>
+  <message>
+   <source>what</source>
+   <translation>qué</translation>
+  </message>
+  <message>
+   <source>what to do</source>
+   <translation>qué hacer</translation>
+  </message>
+  <message>
+   <source>width</source>
+   <translation>ancho</translation>
+  </message>
+  <message>
+   <source>width mm</source>
+   <translation>ancho mm</translation>
+  </message>
+  <message>
+   <source>without 1 line that no price is known for</source>
+   <translation>sin 1 línea cuyo precio se desconoce</translation>
+  </message>
+  <message>
+   <source>without {0} lines that no price is known for</source>
+   <translation>sin {0} líneas cuyo precio se desconoce</translation>
+  </message>
+  <message>
+   <source>work</source>
+   <translation>trabajo</translation>
+  </message>
+  <message>
+   <source>{0} (width x depth x height)</source>
+   <translation>{0} (ancho x profundidad x altura)</translation>
+  </message>
+  <message>
+   <source>{0} DANGERS: read this before anything is cut, carried or filled; {1}</source>
+   <translation>{0} PELIGROS: léase antes de cortar, cargar o llenar nada; {1}</translation>
+  </message>
+  <message>
+   <source>{0} above the lower face</source>
+   <translation>a {0} de la cara inferior</translation>
+  </message>
+  <message>
+   <source>{0} across</source>
+   <translation>{0} de diámetro</translation>
+  </message>
+  <message>
+   <source>{0} along the length, {1} along the width</source>
+   <translation>{0} a lo largo, {1} a lo ancho</translation>
+  </message>
+  <message>
+   <source>{0} at the end</source>
+   <translation>{0} al final</translation>
+  </message>
+  <message>
+   <source>{0} at the end for {1}</source>
+   <translation>{0} al final para {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the front</source>
+   <translation>{0} en el borde delantero</translation>
+  </message>
+  <message>
+   <source>{0} at the front for {1}</source>
+   <translation>{0} en el borde delantero para {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the rear</source>
+   <translation>{0} en el borde trasero</translation>
+  </message>
+  <message>
+   <source>{0} at the rear for {1}</source>
+   <translation>{0} en el borde trasero para {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the start</source>
+   <translation>{0} al inicio</translation>
+  </message>
+  <message>
+   <source>{0} at the start for {1}</source>
+   <translation>{0} al inicio para {1}</translation>
+  </message>
+  <message>
+   <source>{0} at {1}</source>
+   <translation>{0} a {1}</translation>
+  </message>
+  <message>
+   <source>{0} by the plan, {1} to spare</source>
+   <translation>{0} según el plan, {1} de reserva</translation>
+  </message>
+  <message>
+   <source>{0} deep</source>
+   <translation>{0} de profundidad</translation>
+  </message>
+  <message>
+   <source>{0} for {1}</source>
+   <translation>{0} para {1}</translation>
+  </message>
+  <message>
+   <source>{0} from behind</source>
+   <translation>{0}, por detrás</translation>
+  </message>
+  <message>
+   <source>{0} from the end</source>
+   <translation>a {0} del final</translation>
+  </message>
+  <message>
+   <source>{0} from the front</source>
+   <translation>a {0} del borde delantero</translation>
+  </message>
+  <message>
+   <source>{0} from the rear</source>
+   <translation>a {0} del borde trasero</translation>
+  </message>
+  <message>
+   <source>{0} from the start</source>
+   <translation>a {0} del inicio</translation>
+  </message>
+  <message>
+   <source>{0} from the start and {1} from the front</source>
+   <translation>a {0} del inicio y {1} del borde delantero</translation>
+  </message>
+  <message>
+   <source>{0} holes</source>
+   <translation>{0} taladros</translation>
+  </message>
+  <message>
+   <source>{0} holes for {1}</source>
+   <translation>{0} taladros para {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the end for {1}</source>
+   <translation>{0} en el final para {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the front for {1}</source>
+   <translation>{0} en el borde delantero para {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the rear for {1}</source>
+   <translation>{0} en el borde trasero para {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the start for {1}</source>
+   <translation>{0} en el inicio para {1}</translation>
+  </message>
+  <message>
+   <source>{0} long</source>
+   <translation>{0} de largo</translation>
+  </message>
+  <message>
+   <source>{0} m of rims and {1} for waste</source>
+   <translation>{0} m de bordes y {1} de desperdicio</translation>
+  </message>
+  <message>
+   <source>{0} m of rims in {1} strips</source>
+   <translation>{0} m de bordes en {1} tiras</translation>
+  </message>
+  <message>
+   <source>{0} needed</source>
+   <translation>{0} necesarios</translation>
+  </message>
+  <message>
+   <source>{0} needed: {1}</source>
+   <translation>{0} necesarios: {1}</translation>
+  </message>
+  <message>
+   <source>{0} of sheets and boards to bring home</source>
+   <translation>{0} de tableros y tablas que llevar a casa</translation>
+  </message>
+  <message>
+   <source>{0} of {1}</source>
+   <translation>{0} de {1}</translation>
+  </message>
+  <message>
+   <source>{0} of {1}, yield {2}, {3}</source>
+   <translation>{0} × {1}, aprovechamiento {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0} off each end first</source>
+   <translation>primero {0} en cada extremo</translation>
+  </message>
+  <message>
+   <source>{0} parts, seen from the right, no perspective</source>
+   <translation>{0} piezas, vistas desde la derecha, sin perspectiva</translation>
+  </message>
+  <message>
+   <source>{0} pockets</source>
+   <translation>{0} taladros oblicuos</translation>
+  </message>
+  <message>
+   <source>{0} rest</source>
+   <translation>{0} sobra</translation>
+  </message>
+  <message>
+   <source>{0} sheets</source>
+   <translation>{0} tableros</translation>
+  </message>
+  <message>
+   <source>{0} to {1}</source>
+   <translation>{0} a {1}</translation>
+  </message>
+  <message>
+   <source>{0} trim {1}</source>
+   <translation>{0} saneado {1}</translation>
+  </message>
+  <message>
+   <source>{0} used</source>
+   <translation>{0} aprovechado</translation>
+  </message>
+  <message>
+   <source>{0} wide</source>
+   <translation>{0} de ancho</translation>
+  </message>
+  <message>
+   <source>{0} wide, {1} deep</source>
+   <translation>{0} de ancho, {1} de profundidad</translation>
+  </message>
+  <message>
+   <source>{0}, front at the left</source>
+   <translation>{0}, frente a la izquierda</translation>
+  </message>
+  <message>
+   <source>{0}, parts take {1} of {2} m²; parts lie as they are sawn, the machined face up</source>
+   <translation>{0}, las piezas ocupan {1} de {2} m²; las piezas están como se sierran, la cara mecanizada arriba</translation>
+  </message>
+  <message>
+   <source>{0}, rounded to {1}</source>
+   <translation>{0}, redondeo a {1}</translation>
+  </message>
+  <message>
+   <source>{0}: 1 part</source>
+   <translation>{0}: 1 pieza</translation>
+  </message>
+  <message>
+   <source>{0}: {1}</source>
+   <translation>{0}: {1}</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts</source>
+   <translation>{0}: {1} piezas</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, yield {2}, {3}</source>
+   <translation>{0}: {1}, aprovechamiento {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0}; {1} at the high level</source>
+   <translation>{0}; {1} en el nivel alto</translation>
+  </message>
+  <message>
+   <source>{1} of {0}</source>
+   <translation>{1} × {0}</translation>
+  </message>
+  <message>
+   <source>± Lean, from the low to the high level: + where the wall comes into the closet on its way up. Rise: + where the floor goes up on the way named.</source>
+   <translation>± Desplome, del nivel bajo al alto: + donde la pared entra en el armario al subir. Subida: + donde el suelo sube en el trayecto indicado.</translation>
+  </message>
+  <message>
+   <source>– {0} from below</source>
+   <translation>– {0} desde abajo</translation>
+  </message>
+  <message>
+   <source>– {0} from the left,</source>
+   <translation>– {0} desde la izquierda,</translation>
   </message>
  </context>
  <context>
@@ -12492,6 +13854,10 @@
    <translation>pesos</translation>
   </message>
   <message>
+   <source>weights from memory</source>
+   <translation>pesos de memoria</translation>
+  </message>
+  <message>
    <source>what is bought is sound; say offcut for one at hand</source>
    <translation>lo que se compra está sano; indicar offcut para una pieza disponible</translation>
   </message>
@@ -12752,6 +14118,10 @@
    <translation>{0} contiene un defecto</translation>
   </message>
   <message>
+   <source>{0} in to {1} in</source>
+   <translation>{0} in a {1} in</translation>
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} en {1}, hueco {2}</translation>
   </message>
@@ -12846,6 +14216,10 @@
   <message>
    <source>{0} mm of {1} mm</source>
    <translation>{0} mm de {1} mm</translation>
+  </message>
+  <message>
+   <source>{0} mm to {1} mm</source>
+   <translation>{0} mm a {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>

@@ -4663,6 +4663,10 @@
    <translation>tube d'aluminium 30 x 1.5 mm</translation>
   </message>
   <message>
+   <source>anti-tip anchor, strap and brackets</source>
+   <translation>ancrage anti-basculement, sangle et équerres</translation>
+  </message>
+  <message>
    <source>any</source>
    <translation>quelconque</translation>
   </message>
@@ -4743,6 +4747,10 @@
    <translation>travée</translation>
   </message>
   <message>
+   <source>beech dowel 8 x 40 mm</source>
+   <translation>tourillon en hêtre 8 x 40 mm</translation>
+  </message>
+  <message>
    <source>behind the left return: {}, {} l</source>
    <translation>derrière le retour de gauche : {}, {} l</translation>
   </message>
@@ -4811,12 +4819,28 @@
    <translation>débarras (mm)</translation>
   </message>
   <message>
+   <source>bracket that hangs a 1 1/4 in pole under a panel</source>
+   <translation>support qui suspend une tringle de 1 1/4 in sous un panneau</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 27 mm rod under a panel</source>
+   <translation>support qui suspend une tringle de 27 mm sous un panneau</translation>
+  </message>
+  <message>
+   <source>bracket that hangs a 30 mm rod under a panel</source>
+   <translation>support qui suspend une tringle de 30 mm sous un panneau</translation>
+  </message>
+  <message>
    <source>brick</source>
    <translation>brique</translation>
   </message>
   <message>
    <source>budget</source>
    <translation>durée</translation>
+  </message>
+  <message>
+   <source>butt hinge 60 mm with its screws</source>
+   <translation>charnière 60 mm avec ses vis</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -4907,6 +4931,30 @@
    <translation>children-unknown</translation>
   </message>
   <message>
+   <source>chipboard screw 3.5 x 16 mm</source>
+   <translation>vis à aggloméré 3.5 x 16 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 20 mm</source>
+   <translation>vis à aggloméré 4 x 20 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 25 mm</source>
+   <translation>vis à aggloméré 4 x 25 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 30 mm</source>
+   <translation>vis à aggloméré 4 x 30 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 40 mm</source>
+   <translation>vis à aggloméré 4 x 40 mm</translation>
+  </message>
+  <message>
+   <source>chipboard screw 4 x 50 mm</source>
+   <translation>vis à aggloméré 4 x 50 mm</translation>
+  </message>
+  <message>
    <source>choose a file</source>
    <translation>choisir un fichier</translation>
   </message>
@@ -4939,12 +4987,20 @@
    <translation>composants</translation>
   </message>
   <message>
+   <source>concealed hinge for a 35 mm cup, with its plate</source>
+   <translation>charnière invisible à cuvette de 35 mm, avec son embase</translation>
+  </message>
+  <message>
    <source>concealed hinge, 35 mm cup, opens 110 degrees</source>
    <translation>charnière invisible, cuvette 35 mm, ouverture 110 degrés</translation>
   </message>
   <message>
    <source>concealed undermount slide, full extension</source>
    <translation>coulisse invisible sous caisse, sortie totale</translation>
+  </message>
+  <message>
+   <source>concealed wide-angle hinge for a 35 mm cup, with its plate</source>
+   <translation>charnière invisible grand angle à cuvette de 35 mm, avec son embase</translation>
   </message>
   <message>
    <source>concealed wide-angle hinge, 35 mm cup, opens 165 degrees</source>
@@ -5075,6 +5131,22 @@
    <translation>côté de caisse de tiroir</translation>
   </message>
   <message>
+   <source>drawer slide, 10 in, a pair</source>
+   <translation>coulisse de tiroir, 10 in, la paire</translation>
+  </message>
+  <message>
+   <source>drawer slide, 24 in, a pair</source>
+   <translation>coulisse de tiroir, 24 in, la paire</translation>
+  </message>
+  <message>
+   <source>drawer slide, 250 mm, a pair</source>
+   <translation>coulisse de tiroir, 250 mm, la paire</translation>
+  </message>
+  <message>
+   <source>drawer slide, 600 mm, a pair</source>
+   <translation>coulisse de tiroir, 600 mm, la paire</translation>
+  </message>
+  <message>
    <source>drawers</source>
    <translation>tiroirs</translation>
   </message>
@@ -5165,6 +5237,14 @@
   <message>
    <source>fillers</source>
    <translation>fileurs</translation>
+  </message>
+  <message>
+   <source>finishing nail 1.8 x 40 mm</source>
+   <translation>pointe tête perdue 1.8 x 40 mm</translation>
+  </message>
+  <message>
+   <source>finishing nail 2.0 x 50 mm</source>
+   <translation>pointe tête perdue 2.0 x 50 mm</translation>
   </message>
   <message>
    <source>first</source>
@@ -5277,6 +5357,46 @@
   <message>
    <source>hanging rod</source>
    <translation>tringle</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 1 1/4 in pole</source>
+   <translation>naissance fermée pour tringle de 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 27 mm tube</source>
+   <translation>naissance fermée pour tube de 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod flange, closed, for 30 mm tube</source>
+   <translation>naissance fermée pour tube de 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod socket for 1 1/4 in pole</source>
+   <translation>support d'extrémité pour tringle de 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 27 mm tube</source>
+   <translation>support intermédiaire pour tube de 27 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod support for 30 mm tube</source>
+   <translation>support intermédiaire pour tube de 30 mm</translation>
+  </message>
+  <message>
+   <source>hanging rod, aluminium tube 30 x 1.5 mm, 2 m</source>
+   <translation>tringle, tube d'aluminium 30 x 1.5 mm, 2 m</translation>
+  </message>
+  <message>
+   <source>hanging rod, oak pole 1 1/4 in, 8 ft</source>
+   <translation>tringle, bois rond de chêne 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, pine pole 1 1/4 in, 8 ft</source>
+   <translation>tringle, bois rond de pin 1 1/4 in, 8 ft</translation>
+  </message>
+  <message>
+   <source>hanging rod, steel tube 27 x 1.2 mm, 2.5 m</source>
+   <translation>tringle, tube d'acier 27 x 1.2 mm, 2.5 m</translation>
   </message>
   <message>
    <source>hardboard</source>
@@ -5407,8 +5527,16 @@
    <translation>encastré sous le dos</translation>
   </message>
   <message>
+   <source>levelling shim, tapered</source>
+   <translation>cale biaise de mise à niveau</translation>
+  </message>
+  <message>
    <source>lid</source>
    <translation>abattant</translation>
+  </message>
+  <message>
+   <source>lid support that holds at any height, no adjustment</source>
+   <translation>compas d'abattant tenant à toute hauteur, sans réglage</translation>
   </message>
   <message>
    <source>light</source>
@@ -5691,6 +5819,10 @@
    <translation>panneau</translation>
   </message>
   <message>
+   <source>panel nail 1.6 x 25 mm</source>
+   <translation>pointe à panneau 1.6 x 25 mm</translation>
+  </message>
+  <message>
    <source>panel {}</source>
    <translation>panneau {}</translation>
   </message>
@@ -5763,6 +5895,10 @@
    <translation>chant plastique 2 mm</translation>
   </message>
   <message>
+   <source>pocket screw 4 x 32 mm, coarse thread, washer head</source>
+   <translation>vis en biais 4 x 32 mm, gros filet, tête à embase</translation>
+  </message>
+  <message>
    <source>pocket screws</source>
    <translation>vis en biais</translation>
   </message>
@@ -5777,6 +5913,10 @@
   <message>
    <source>proved to be the cheapest</source>
    <translation>prouvé le moins cher</translation>
+  </message>
+  <message>
+   <source>pull or knob with its screws</source>
+   <translation>poignée ou bouton avec ses vis</translation>
   </message>
   <message>
    <source>put a survey into the closet's group</source>
@@ -5863,6 +6003,10 @@
    <translation>vis</translation>
   </message>
   <message>
+   <source>screw cover cap, self-adhesive, 12 mm</source>
+   <translation>cache-vis autocollant, 12 mm</translation>
+  </message>
+  <message>
    <source>screws</source>
    <translation>vis</translation>
   </message>
@@ -5907,6 +6051,10 @@
    <translation>sheets/, {} dessins</translation>
   </message>
   <message>
+   <source>shelf pin 5 mm</source>
+   <translation>taquet d'étagère 5 mm</translation>
+  </message>
+  <message>
    <source>shelf-use</source>
    <translation>shelf-use</translation>
   </message>
@@ -5939,6 +6087,54 @@
    <translation>coulisse latérale à billes, sortie totale, longueurs en pouces</translation>
   </message>
   <message>
+   <source>side-mounted drawer slide, full extension, 12 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 12 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 14 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 14 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 16 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 16 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 18 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 18 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 20 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 20 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 22 in</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 22 in</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 300 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 300 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 350 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 350 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 400 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 400 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 450 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 450 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 500 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 500 mm</translation>
+  </message>
+  <message>
+   <source>side-mounted drawer slide, full extension, 550 mm</source>
+   <translation>coulisse de tiroir latérale à sortie totale, 550 mm</translation>
+  </message>
+  <message>
    <source>simply supported</source>
    <translation>appuis simples</translation>
   </message>
@@ -5965,6 +6161,10 @@
   <message>
    <source>start</source>
    <translation>début</translation>
+  </message>
+  <message>
+   <source>steel angle bracket 60 x 60 x 40 mm with its screws</source>
+   <translation>équerre en acier 60 x 60 x 40 mm avec ses vis</translation>
   </message>
   <message>
    <source>steel studs</source>
@@ -6163,6 +6363,10 @@
    <translation>avertissements</translation>
   </message>
   <message>
+   <source>washer 20 mm across, for screws to 6 mm</source>
+   <translation>rondelle de 20 mm, pour vis jusqu'à 6 mm</translation>
+  </message>
+  <message>
    <source>what does not go in</source>
    <translation>ce qui n'entre pas</translation>
   </message>
@@ -6217,6 +6421,30 @@
   <message>
    <source>width that is left</source>
    <translation>largeur restante</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 70 mm</source>
+   <translation>vis à bois 5 x 70 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 5 x 90 mm</source>
+   <translation>vis à bois 5 x 90 mm</translation>
+  </message>
+  <message>
+   <source>wood screw 6 x 100 mm</source>
+   <translation>vis à bois 6 x 100 mm</translation>
+  </message>
+  <message>
+   <source>wood screw No. 10 x 3 in</source>
+   <translation>vis à bois n° 10 x 3 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 1 1/4 in</source>
+   <translation>vis à bois n° 8 x 1 1/4 in</translation>
+  </message>
+  <message>
+   <source>wood screw No. 8 x 2 in</source>
+   <translation>vis à bois n° 8 x 2 in</translation>
   </message>
   <message>
    <source>wood studs</source>
@@ -6637,6 +6865,13 @@
   </message>
  </context>
  <context>
+  <name>Closetbench_Language</name>
+  <message>
+   <source>en</source>
+   <translation>fr</translation>
+  </message>
+ </context>
+ <context>
   <name>Closetbench_Layout</name>
   <message>
    <source>Lay out the sheets…</source>
@@ -6704,6 +6939,1133 @@
   <message>
    <source>Select the closet that the panel is for.</source>
    <translation>Choisir le placard auquel le panneau est destiné.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Closetbench_Papers</name>
+  <message>
+   <source> and </source>
+   <translation> et </translation>
+  </message>
+  <message>
+   <source>1 DANGER: read this before anything is cut, carried or filled; {0}</source>
+   <translation>1 DANGER : à lire avant de couper, porter ou remplir quoi que ce soit ; {0}</translation>
+  </message>
+  <message>
+   <source>1 sheet</source>
+   <translation>1 panneau brut</translation>
+  </message>
+  <message>
+   <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
+   <translation>Une mesure à un retour de mur ou derrière une plinthe se prend au-dessus. Les mesures douteuses se voient quand toutes sont saisies ; prises deux fois par deux personnes, elles se voient plus tôt.</translation>
+  </message>
+  <message>
+   <source>Anchor to the structure; local codes and a licensed professional come first.</source>
+   <translation>Ancrer à la structure ; les règles locales et un professionnel agréé priment.</translation>
+  </message>
+  <message>
+   <source>Cut by length</source>
+   <translation>Coupé à longueur</translation>
+  </message>
+  <message>
+   <source>Cut from bars</source>
+   <translation>Coupé dans des barres</translation>
+  </message>
+  <message>
+   <source>DANGER</source>
+   <translation>DANGER</translation>
+  </message>
+  <message>
+   <source>DANGER: {0}</source>
+   <translation>DANGER : {0}</translation>
+  </message>
+  <message>
+   <source>Each cut: its number, as on the picture of the sheet; the piece that is sawn; the fence, which is what stays between fence (or straightedge) and blade; what lies at the fence after the cut, and what is left.</source>
+   <translation>Chaque coupe : son numéro, comme sur l'image du panneau ; la pièce que l'on scie ; la cote au guide, c'est-à-dire ce qui reste entre le guide (ou la règle) et la lame ; ce qui se trouve au guide après la coupe, et ce qui reste.</translation>
+  </message>
+  <message>
+   <source>Fasten the work, wear eye and ear protection, feed against the bit's turn and take deep grooves in several steps of depth; the machine's own manual goes before this list.</source>
+   <translation>Fixer la pièce, porter une protection des yeux et des oreilles, avancer contre la rotation de la fraise et faire les rainures profondes en plusieurs passes de profondeur ; la notice de la machine prime sur cette liste.</translation>
+  </message>
+  <message>
+   <source>Findings</source>
+   <translation>Constats</translation>
+  </message>
+  <message>
+   <source>First {0}: {1}.</source>
+   <translation>D'abord {0} : {1}.</translation>
+  </message>
+  <message>
+   <source>Groove set-ups</source>
+   <translation>Réglages de rainurage</translation>
+  </message>
+  <message>
+   <source>Materials</source>
+   <translation>Matériaux</translation>
+  </message>
+  <message>
+   <source>Measure on site before anything is cut; exact sizes are in the bill.</source>
+   <translation>Mesurer sur place avant toute coupe ; les cotes exactes sont dans la nomenclature.</translation>
+  </message>
+  <message>
+   <source>NOTE: {0}</source>
+   <translation>REMARQUE : {0}</translation>
+  </message>
+  <message>
+   <source>One piece after the other from the same end; mark each one after the cut before it, then the kerf needs no arithmetic.</source>
+   <translation>Une pièce après l'autre depuis le même bout ; tracer chacune après la coupe précédente, ainsi le trait de scie ne demande aucun calcul.</translation>
+  </message>
+  <message>
+   <source>Parts</source>
+   <translation>Pièces</translation>
+  </message>
+  <message>
+   <source>Purchases</source>
+   <translation>Achats</translation>
+  </message>
+  <message>
+   <source>Reused</source>
+   <translation>Réemployé</translation>
+  </message>
+  <message>
+   <source>Saw to the cut size; the finished size has the edge bands on, and positions are measured from the finished rims. Columns in mm are exact, those without are rounded.</source>
+   <translation>Scier à la cote de débit ; la cote finie comprend les chants, et les positions se mesurent depuis les rives finies. Les colonnes en mm sont exactes, les autres sont arrondies.</translation>
+  </message>
+  <message>
+   <source>Support the sheet on both sides of the cut, clamp the straightedge, set the blade just through; eyes, ears and lungs protected; the saw's own manual goes before this list. Mark a part from the one it must meet wherever you can, and check the first cut before the others.</source>
+   <translation>Soutenir le panneau des deux côtés de la coupe, serrer la règle, régler la lame pour qu'elle dépasse à peine ; yeux, oreilles et poumons protégés ; la notice de la scie prime sur cette liste. Tracer une pièce sur celle qu'elle doit rejoindre chaque fois que possible, et vérifier la première coupe avant les autres.</translation>
+  </message>
+  <message>
+   <source>Survey: {0}</source>
+   <translation>Relevé : {0}</translation>
+  </message>
+  <message>
+   <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
+   <translation>Ensuite prendre les mesures dans l'ordre de leurs numéros ; lire chacune à la graduation la plus proche du mètre, et noter ce qu'on lit, non ce qu'on attend.</translation>
+  </message>
+  <message>
+   <source>WARNING: {0}</source>
+   <translation>AVERTISSEMENT : {0}</translation>
+  </message>
+  <message>
+   <source>Ways to buy</source>
+   <translation>Façons d'acheter</translation>
+  </message>
+  <message>
+   <source>What must stay clear (pipe, socket, beam), from the front left corner: x to the right, y into the depth, z up  ·  [[survey.obstacle]]  ·  Obstacles</source>
+   <translation>Ce qui doit rester dégagé (tuyau, prise, poutre), depuis le coin avant gauche : x à droite, y en profondeur, z en haut  ·  [[survey.obstacle]]  ·  Obstacles</translation>
+  </message>
+  <message>
+   <source>a cheaper choice may exist</source>
+   <translation>un choix moins cher peut exister</translation>
+  </message>
+  <message>
+   <source>a plan with less may be possible</source>
+   <translation>un plan avec moins est peut-être possible</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
+   <translation>tient compte de l'onglet à la fin : marquer la pointe longue, {0}, au mur</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start and end: mark the long point, {0}, at the wall</source>
+   <translation>tient compte des onglets au début et à la fin : marquer la pointe longue, {0}, au mur</translation>
+  </message>
+  <message>
+   <source>allows for the mitre at its start: mark the long point, {0}, at the wall</source>
+   <translation>tient compte de l'onglet au début : marquer la pointe longue, {0}, au mur</translation>
+  </message>
+  <message>
+   <source>along the end</source>
+   <translation>le long de la fin</translation>
+  </message>
+  <message>
+   <source>along the front</source>
+   <translation>le long de l'avant</translation>
+  </message>
+  <message>
+   <source>along the length</source>
+   <translation>dans la longueur</translation>
+  </message>
+  <message>
+   <source>along the rear</source>
+   <translation>le long de l'arrière</translation>
+  </message>
+  <message>
+   <source>along the start</source>
+   <translation>le long du début</translation>
+  </message>
+  <message>
+   <source>along the width</source>
+   <translation>dans la largeur</translation>
+  </message>
+  <message>
+   <source>any way</source>
+   <translation>indifférent</translation>
+  </message>
+  <message>
+   <source>arrow: grain</source>
+   <translation>flèche : sens du fil</translation>
+  </message>
+  <message>
+   <source>as it is: greatest width, depth and height</source>
+   <translation>tel quel : largeur, profondeur et hauteur maximales</translation>
+  </message>
+  <message>
+   <source>at hand: {0}</source>
+   <translation>disponible : {0}</translation>
+  </message>
+  <message>
+   <source>at home</source>
+   <translation>à la maison</translation>
+  </message>
+  <message>
+   <source>at least {0} needed</source>
+   <translation>au moins {0} nécessaires</translation>
+  </message>
+  <message>
+   <source>at the fence then</source>
+   <translation>ensuite au guide</translation>
+  </message>
+  <message>
+   <source>at the store</source>
+   <translation>au magasin</translation>
+  </message>
+  <message>
+   <source>band end</source>
+   <translation>chant fin</translation>
+  </message>
+  <message>
+   <source>band front</source>
+   <translation>chant avant</translation>
+  </message>
+  <message>
+   <source>band rear</source>
+   <translation>chant arrière</translation>
+  </message>
+  <message>
+   <source>band start</source>
+   <translation>chant début</translation>
+  </message>
+  <message>
+   <source>bar</source>
+   <translation>barre</translation>
+  </message>
+  <message>
+   <source>best found</source>
+   <translation>meilleur trouvé</translation>
+  </message>
+  <message>
+   <source>bit mm</source>
+   <translation>fraise mm</translation>
+  </message>
+  <message>
+   <source>blue: at the store; red: at home; fence: what stays between fence or straightedge and blade</source>
+   <translation>bleu : au magasin ; rouge : à la maison ; cote au guide : ce qui reste entre le guide ou la règle et la lame</translation>
+  </message>
+  <message>
+   <source>board</source>
+   <translation>planche</translation>
+  </message>
+  <message>
+   <source>bought m²</source>
+   <translation>m² achetés</translation>
+  </message>
+  <message>
+   <source>by</source>
+   <translation>par</translation>
+  </message>
+  <message>
+   <source>by length</source>
+   <translation>à longueur</translation>
+  </message>
+  <message>
+   <source>component</source>
+   <translation>élément</translation>
+  </message>
+  <message>
+   <source>cost</source>
+   <translation>coût</translation>
+  </message>
+  <message>
+   <source>cost each</source>
+   <translation>prix unitaire</translation>
+  </message>
+  <message>
+   <source>count</source>
+   <translation>nombre</translation>
+  </message>
+  <message>
+   <source>crosscut</source>
+   <translation>coupe en travers</translation>
+  </message>
+  <message>
+   <source>cut</source>
+   <translation>coupe</translation>
+  </message>
+  <message>
+   <source>cut it out first, the saw on the damaged side: {0}, from the corner that the defects are measured from; the sizes below are of the sound part</source>
+   <translation>la découper d'abord, la scie du côté abîmé : {0}, depuis le coin d'où les défauts sont mesurés ; les cotes ci-dessous sont celles de la partie saine</translation>
+  </message>
+  <message>
+   <source>cut length</source>
+   <translation>longueur de débit</translation>
+  </message>
+  <message>
+   <source>cut length mm</source>
+   <translation>longueur de débit mm</translation>
+  </message>
+  <message>
+   <source>cut width</source>
+   <translation>largeur de débit</translation>
+  </message>
+  <message>
+   <source>cut width mm</source>
+   <translation>largeur de débit mm</translation>
+  </message>
+  <message>
+   <source>date</source>
+   <translation>date</translation>
+  </message>
+  <message>
+   <source>depth mm</source>
+   <translation>profondeur mm</translation>
+  </message>
+  <message>
+   <source>drawn by</source>
+   <translation>dessiné par</translation>
+  </message>
+  <message>
+   <source>edge band</source>
+   <translation>chant plaqué</translation>
+  </message>
+  <message>
+   <source>edge to be banded</source>
+   <translation>rive à plaquer</translation>
+  </message>
+  <message>
+   <source>end aslant: {0}</source>
+   <translation>fin en biais : {0}</translation>
+  </message>
+  <message>
+   <source>envelope</source>
+   <translation>volume utile</translation>
+  </message>
+  <message>
+   <source>every line has a price</source>
+   <translation>chaque ligne a un prix</translation>
+  </message>
+  <message>
+   <source>every {0} across the width</source>
+   <translation>tous les {0} dans la largeur</translation>
+  </message>
+  <message>
+   <source>every {0} along the length</source>
+   <translation>tous les {0} dans la longueur</translation>
+  </message>
+  <message>
+   <source>feet and inches</source>
+   <translation>pieds et pouces</translation>
+  </message>
+  <message>
+   <source>fence</source>
+   <translation>cote au guide</translation>
+  </message>
+  <message>
+   <source>findings</source>
+   <translation>constats</translation>
+  </message>
+  <message>
+   <source>first {0} from the start and {1} from the front</source>
+   <translation>premier à {0} du début et {1} de l'avant</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>de</translation>
+  </message>
+  <message>
+   <source>from {0} on</source>
+   <translation>à partir de {0}</translation>
+  </message>
+  <message>
+   <source>front aslant: {0}</source>
+   <translation>avant en biais : {0}</translation>
+  </message>
+  <message>
+   <source>front elevation</source>
+   <translation>vue de face</translation>
+  </message>
+  <message>
+   <source>front elevation, plan and sections; sizes between boards are clear</source>
+   <translation>vue de face, plan et coupes ; les cotes entre panneaux sont libres</translation>
+  </message>
+  <message>
+   <source>front elevation; heights between shelves and widths of bays are clear</source>
+   <translation>vue de face ; hauteurs entre étagères et largeurs de travées sont libres</translation>
+  </message>
+  <message>
+   <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
+   <translation>façades et portes vues de face ; les distances partent du bord gauche et du bord inférieur du rectangle englobant</translation>
+  </message>
+  <message>
+   <source>gap back,</source>
+   <translation>jeu derrière,</translation>
+  </message>
+  <message>
+   <source>gap floor,</source>
+   <translation>jeu au sol,</translation>
+  </message>
+  <message>
+   <source>gap left,</source>
+   <translation>jeu à gauche,</translation>
+  </message>
+  <message>
+   <source>gap right,</source>
+   <translation>jeu à droite,</translation>
+  </message>
+  <message>
+   <source>gap top,</source>
+   <translation>jeu en haut,</translation>
+  </message>
+  <message>
+   <source>grain</source>
+   <translation>sens du fil</translation>
+  </message>
+  <message>
+   <source>groove</source>
+   <translation>rainure</translation>
+  </message>
+  <message>
+   <source>groove for {0}: {1}</source>
+   <translation>rainure pour {0} : {1}</translation>
+  </message>
+  <message>
+   <source>groove in the underside</source>
+   <translation>rainure en sous-face</translation>
+  </message>
+  <message>
+   <source>grooves</source>
+   <translation>rainures</translation>
+  </message>
+  <message>
+   <source>hand saw or mitre saw</source>
+   <translation>scie à main ou à onglet</translation>
+  </message>
+  <message>
+   <source>hardware</source>
+   <translation>quincaillerie</translation>
+  </message>
+  <message>
+   <source>heaviest</source>
+   <translation>le plus lourd</translation>
+  </message>
+  <message>
+   <source>hole</source>
+   <translation>trou</translation>
+  </message>
+  <message>
+   <source>hole for {0}</source>
+   <translation>trou pour {0}</translation>
+  </message>
+  <message>
+   <source>in the middle of the thickness</source>
+   <translation>au milieu de l'épaisseur</translation>
+  </message>
+  <message>
+   <source>inches</source>
+   <translation>pouces</translation>
+  </message>
+  <message>
+   <source>keep clear of what is damaged, {0}: all from the same end</source>
+   <translation>éviter ce qui est abîmé, {0} : tout depuis le même bout</translation>
+  </message>
+  <message>
+   <source>kerf</source>
+   <translation>trait de scie</translation>
+  </message>
+  <message>
+   <source>kerf {0}</source>
+   <translation>trait de scie {0}</translation>
+  </message>
+  <message>
+   <source>left</source>
+   <translation>reste</translation>
+  </message>
+  <message>
+   <source>left edge in by {0} below, {1} above</source>
+   <translation>bord gauche en retrait : {0} en bas, {1} en haut</translation>
+  </message>
+  <message>
+   <source>left whole: {0}</source>
+   <translation>reste entier : {0}</translation>
+  </message>
+  <message>
+   <source>left whole: {0}, and {1} smaller</source>
+   <translation>reste entier : {0}, et {1} plus petits</translation>
+  </message>
+  <message>
+   <source>left: {0}</source>
+   <translation>reste : {0}</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>longueur</translation>
+  </message>
+  <message>
+   <source>length mm</source>
+   <translation>longueur mm</translation>
+  </message>
+  <message>
+   <source>lengths</source>
+   <translation>longueurs</translation>
+  </message>
+  <message>
+   <source>limit</source>
+   <translation>limite</translation>
+  </message>
+  <message>
+   <source>limit {0}</source>
+   <translation>limite {0}</translation>
+  </message>
+  <message>
+   <source>load</source>
+   <translation>transport</translation>
+  </message>
+  <message>
+   <source>lower edge in by {0} left, {1} right</source>
+   <translation>bord inférieur en retrait : {0} à gauche, {1} à droite</translation>
+  </message>
+  <message>
+   <source>lower face</source>
+   <translation>face inférieure</translation>
+  </message>
+  <message>
+   <source>lower face up</source>
+   <translation>face inférieure dessus</translation>
+  </message>
+  <message>
+   <source>machining</source>
+   <translation>usinage</translation>
+  </message>
+  <message>
+   <source>material</source>
+   <translation>matériau</translation>
+  </message>
+  <message>
+   <source>measured {0}</source>
+   <translation>mesuré {0}</translation>
+  </message>
+  <message>
+   <source>message</source>
+   <translation>constat</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>nom</translation>
+  </message>
+  <message>
+   <source>near side of the bit from the near wall, mm</source>
+   <translation>côté proche de la fraise depuis la paroi proche, mm</translation>
+  </message>
+  <message>
+   <source>no bit chosen</source>
+   <translation>aucune fraise choisie</translation>
+  </message>
+  <message>
+   <source>no choice costs less</source>
+   <translation>aucun choix ne coûte moins</translation>
+  </message>
+  <message>
+   <source>no choice takes less length; prices are lacking</source>
+   <translation>aucun choix ne prend moins de longueur ; des prix manquent</translation>
+  </message>
+  <message>
+   <source>no findings</source>
+   <translation>aucun constat</translation>
+  </message>
+  <message>
+   <source>no.</source>
+   <translation>n°</translation>
+  </message>
+  <message>
+   <source>none</source>
+   <translation>aucun</translation>
+  </message>
+  <message>
+   <source>not planned yet: plan the cutting to know how many</source>
+   <translation>pas encore planifié : planifier le débit pour en connaître le nombre</translation>
+  </message>
+  <message>
+   <source>notch at the end and front corner</source>
+   <translation>entaille au coin fin et avant</translation>
+  </message>
+  <message>
+   <source>notch at the end and rear corner</source>
+   <translation>entaille au coin fin et arrière</translation>
+  </message>
+  <message>
+   <source>notch at the start and front corner</source>
+   <translation>entaille au coin début et avant</translation>
+  </message>
+  <message>
+   <source>notch at the start and rear corner</source>
+   <translation>entaille au coin début et arrière</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>remarque</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>rien</translation>
+  </message>
+  <message>
+   <source>offcut</source>
+   <translation>chute</translation>
+  </message>
+  <message>
+   <source>offcut {0}</source>
+   <translation>chute {0}</translation>
+  </message>
+  <message>
+   <source>offcuts used</source>
+   <translation>chutes employées</translation>
+  </message>
+  <message>
+   <source>others: {0} parts, see the bill</source>
+   <translation>autres : {0} pièces, voir la nomenclature</translation>
+  </message>
+  <message>
+   <source>pack of {0}</source>
+   <translation>paquet de {0}</translation>
+  </message>
+  <message>
+   <source>paper</source>
+   <translation>papier</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>pièce</translation>
+  </message>
+  <message>
+   <source>parts</source>
+   <translation>pièces</translation>
+  </message>
+  <message>
+   <source>passes</source>
+   <translation>passes</translation>
+  </message>
+  <message>
+   <source>piece</source>
+   <translation>pièce</translation>
+  </message>
+  <message>
+   <source>pieces</source>
+   <translation>pièces</translation>
+  </message>
+  <message>
+   <source>plan, from above, without what lies over {0}; widths of bays are clear</source>
+   <translation>plan, vu de dessus, sans ce qui est au-dessus de {0} ; les largeurs de travées sont libres</translation>
+  </message>
+  <message>
+   <source>plan, without what lies over {0}</source>
+   <translation>plan, sans ce qui est au-dessus de {0}</translation>
+  </message>
+  <message>
+   <source>pocket</source>
+   <translation>trou de poche</translation>
+  </message>
+  <message>
+   <source>proved to be the cheapest of these sizes</source>
+   <translation>prouvé le moins cher pour ces formats</translation>
+  </message>
+  <message>
+   <source>pulled apart, parts and fittings before the carcasses</source>
+   <translation>éclaté, pièces et aménagements devant les caissons</translation>
+  </message>
+  <message>
+   <source>rabbet</source>
+   <translation>feuillure</translation>
+  </message>
+  <message>
+   <source>rabbet for {0}: {1}</source>
+   <translation>feuillure pour {0} : {1}</translation>
+  </message>
+  <message>
+   <source>range</source>
+   <translation>dispersion</translation>
+  </message>
+  <message>
+   <source>rear aslant: {0}</source>
+   <translation>arrière en biais : {0}</translation>
+  </message>
+  <message>
+   <source>rest mm</source>
+   <translation>reste mm</translation>
+  </message>
+  <message>
+   <source>right edge in by {0} below, {1} above</source>
+   <translation>bord droit en retrait : {0} en bas, {1} en haut</translation>
+  </message>
+  <message>
+   <source>right through</source>
+   <translation>de part en part</translation>
+  </message>
+  <message>
+   <source>rip</source>
+   <translation>coupe en long</translation>
+  </message>
+  <message>
+   <source>rip to {0}</source>
+   <translation>déligner à {0}</translation>
+  </message>
+  <message>
+   <source>ripped to {0}</source>
+   <translation>déligné à {0}</translation>
+  </message>
+  <message>
+   <source>roll</source>
+   <translation>rouleau</translation>
+  </message>
+  <message>
+   <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
+   <translation>approximatif, jusqu'à {0} d'écart : mesurer la première bande avant de couper la suivante</translation>
+  </message>
+  <message>
+   <source>rule</source>
+   <translation>règle</translation>
+  </message>
+  <message>
+   <source>saw</source>
+   <translation>scie</translation>
+  </message>
+  <message>
+   <source>sawn {0} wider to be scribed</source>
+   <translation>scié {0} plus large, à ajuster</translation>
+  </message>
+  <message>
+   <source>scale</source>
+   <translation>échelle</translation>
+  </message>
+  <message>
+   <source>section {0}–{0}</source>
+   <translation>coupe {0}–{0}</translation>
+  </message>
+  <message>
+   <source>severity</source>
+   <translation>gravité</translation>
+  </message>
+  <message>
+   <source>sheet</source>
+   <translation>panneau brut</translation>
+  </message>
+  <message>
+   <source>sheets</source>
+   <translation>panneaux bruts</translation>
+  </message>
+  <message>
+   <source>size</source>
+   <translation>format</translation>
+  </message>
+  <message>
+   <source>sizes</source>
+   <translation>formats</translation>
+  </message>
+  <message>
+   <source>sizes in</source>
+   <translation>cotes en</translation>
+  </message>
+  <message>
+   <source>sound part of {0}, its corner at {1} and {2}</source>
+   <translation>partie saine de {0}, son coin à {1} et {2}</translation>
+  </message>
+  <message>
+   <source>source</source>
+   <translation>source</translation>
+  </message>
+  <message>
+   <source>source: {0}</source>
+   <translation>source : {0}</translation>
+  </message>
+  <message>
+   <source>start aslant: {0}</source>
+   <translation>début en biais : {0}</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the end and squared with a chisel</source>
+   <translation>arrêtée à {0} de la fin et équarrie au ciseau</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the front and squared with a chisel</source>
+   <translation>arrêtée à {0} de l'avant et équarrie au ciseau</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the rear and squared with a chisel</source>
+   <translation>arrêtée à {0} de l'arrière et équarrie au ciseau</translation>
+  </message>
+  <message>
+   <source>stopped {0} from the start and squared with a chisel</source>
+   <translation>arrêtée à {0} du début et équarrie au ciseau</translation>
+  </message>
+  <message>
+   <source>strip widths</source>
+   <translation>largeurs de bandes</translation>
+  </message>
+  <message>
+   <source>subject</source>
+   <translation>objet</translation>
+  </message>
+  <message>
+   <source>take home</source>
+   <translation>à emporter</translation>
+  </message>
+  <message>
+   <source>the bit is wider than the groove: take one of at most {0} mm</source>
+   <translation>la fraise est plus large que la rainure : en prendre une de {0} mm au plus</translation>
+  </message>
+  <message>
+   <source>the bit stands over the rim</source>
+   <translation>la fraise dépasse la rive</translation>
+  </message>
+  <message>
+   <source>the carcasses alone</source>
+   <translation>les caissons seuls</translation>
+  </message>
+  <message>
+   <source>the fewest possible</source>
+   <translation>le moins possible</translation>
+  </message>
+  <message>
+   <source>the piece clamped; none of the saws can hold or reach it</source>
+   <translation>la pièce serrée ; aucune des scies ne peut la tenir ou l'atteindre</translation>
+  </message>
+  <message>
+   <source>the room as measured, empty</source>
+   <translation>la pièce telle que mesurée, vide</translation>
+  </message>
+  <message>
+   <source>thickness</source>
+   <translation>épaisseur</translation>
+  </message>
+  <message>
+   <source>thickness mm</source>
+   <translation>épaisseur mm</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>désignation</translation>
+  </message>
+  <message>
+   <source>total</source>
+   <translation>total</translation>
+  </message>
+  <message>
+   <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
+   <translation>sous chaque nom : une table [[survey.extra]] du fichier de commande  ·  une ligne d'ExtraReadings du relevé dans FreeCAD</translation>
+  </message>
+  <message>
+   <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
+   <translation>sous chaque nom : clé dans le fichier de commande  ·  propriété du relevé dans FreeCAD</translation>
+  </message>
+  <message>
+   <source>unit</source>
+   <translation>unité</translation>
+  </message>
+  <message>
+   <source>upper edge in by {0} left, {1} right</source>
+   <translation>bord supérieur en retrait : {0} à gauche, {1} à droite</translation>
+  </message>
+  <message>
+   <source>upper face</source>
+   <translation>face supérieure</translation>
+  </message>
+  <message>
+   <source>upper face up</source>
+   <translation>face supérieure dessus</translation>
+  </message>
+  <message>
+   <source>used %</source>
+   <translation>utilisé %</translation>
+  </message>
+  <message>
+   <source>value</source>
+   <translation>valeur</translation>
+  </message>
+  <message>
+   <source>waste</source>
+   <translation>perte</translation>
+  </message>
+  <message>
+   <source>weight each kg</source>
+   <translation>poids unitaire kg</translation>
+  </message>
+  <message>
+   <source>weight kg</source>
+   <translation>poids kg</translation>
+  </message>
+  <message>
+   <source>what</source>
+   <translation>quoi</translation>
+  </message>
+  <message>
+   <source>what to do</source>
+   <translation>que faire</translation>
+  </message>
+  <message>
+   <source>width</source>
+   <translation>largeur</translation>
+  </message>
+  <message>
+   <source>width mm</source>
+   <translation>largeur mm</translation>
+  </message>
+  <message>
+   <source>without 1 line that no price is known for</source>
+   <translation>sans 1 ligne dont le prix est inconnu</translation>
+  </message>
+  <message>
+   <source>without {0} lines that no price is known for</source>
+   <translation>sans {0} lignes dont le prix est inconnu</translation>
+  </message>
+  <message>
+   <source>work</source>
+   <translation>travail</translation>
+  </message>
+  <message>
+   <source>{0} (width x depth x height)</source>
+   <translation>{0} (largeur x profondeur x hauteur)</translation>
+  </message>
+  <message>
+   <source>{0} DANGERS: read this before anything is cut, carried or filled; {1}</source>
+   <translation>{0} DANGERS : à lire avant de couper, porter ou remplir quoi que ce soit ; {1}</translation>
+  </message>
+  <message>
+   <source>{0} above the lower face</source>
+   <translation>à {0} au-dessus de la face inférieure</translation>
+  </message>
+  <message>
+   <source>{0} across</source>
+   <translation>{0} de diamètre</translation>
+  </message>
+  <message>
+   <source>{0} along the length, {1} along the width</source>
+   <translation>{0} dans la longueur, {1} dans la largeur</translation>
+  </message>
+  <message>
+   <source>{0} at the end</source>
+   <translation>{0} à la fin</translation>
+  </message>
+  <message>
+   <source>{0} at the end for {1}</source>
+   <translation>{0} à la fin pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the front</source>
+   <translation>{0} à l'avant</translation>
+  </message>
+  <message>
+   <source>{0} at the front for {1}</source>
+   <translation>{0} à l'avant pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the rear</source>
+   <translation>{0} à l'arrière</translation>
+  </message>
+  <message>
+   <source>{0} at the rear for {1}</source>
+   <translation>{0} à l'arrière pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} at the start</source>
+   <translation>{0} au début</translation>
+  </message>
+  <message>
+   <source>{0} at the start for {1}</source>
+   <translation>{0} au début pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} at {1}</source>
+   <translation>{0} à {1}</translation>
+  </message>
+  <message>
+   <source>{0} by the plan, {1} to spare</source>
+   <translation>{0} selon le plan, {1} en réserve</translation>
+  </message>
+  <message>
+   <source>{0} deep</source>
+   <translation>{0} de profondeur</translation>
+  </message>
+  <message>
+   <source>{0} for {1}</source>
+   <translation>{0} pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} from behind</source>
+   <translation>{0}, par l'arrière</translation>
+  </message>
+  <message>
+   <source>{0} from the end</source>
+   <translation>à {0} de la fin</translation>
+  </message>
+  <message>
+   <source>{0} from the front</source>
+   <translation>à {0} de l'avant</translation>
+  </message>
+  <message>
+   <source>{0} from the rear</source>
+   <translation>à {0} de l'arrière</translation>
+  </message>
+  <message>
+   <source>{0} from the start</source>
+   <translation>à {0} du début</translation>
+  </message>
+  <message>
+   <source>{0} from the start and {1} from the front</source>
+   <translation>à {0} du début et {1} de l'avant</translation>
+  </message>
+  <message>
+   <source>{0} holes</source>
+   <translation>{0} trous</translation>
+  </message>
+  <message>
+   <source>{0} holes for {1}</source>
+   <translation>{0} trous pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the end for {1}</source>
+   <translation>{0} dans la fin pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the front for {1}</source>
+   <translation>{0} dans l'avant pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the rear for {1}</source>
+   <translation>{0} dans l'arrière pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} in the start for {1}</source>
+   <translation>{0} dans le début pour {1}</translation>
+  </message>
+  <message>
+   <source>{0} long</source>
+   <translation>{0} de long</translation>
+  </message>
+  <message>
+   <source>{0} m of rims and {1} for waste</source>
+   <translation>{0} m de rives et {1} pour les pertes</translation>
+  </message>
+  <message>
+   <source>{0} m of rims in {1} strips</source>
+   <translation>{0} m de rives en {1} bandes</translation>
+  </message>
+  <message>
+   <source>{0} needed</source>
+   <translation>{0} nécessaires</translation>
+  </message>
+  <message>
+   <source>{0} needed: {1}</source>
+   <translation>{0} nécessaires : {1}</translation>
+  </message>
+  <message>
+   <source>{0} of sheets and boards to bring home</source>
+   <translation>{0} de panneaux et de planches à rapporter</translation>
+  </message>
+  <message>
+   <source>{0} of {1}</source>
+   <translation>{0} sur {1}</translation>
+  </message>
+  <message>
+   <source>{0} of {1}, yield {2}, {3}</source>
+   <translation>{0} × {1}, rendement {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0} off each end first</source>
+   <translation>d'abord {0} à chaque bout</translation>
+  </message>
+  <message>
+   <source>{0} parts, seen from the right, no perspective</source>
+   <translation>{0} pièces, vues de la droite, sans perspective</translation>
+  </message>
+  <message>
+   <source>{0} pockets</source>
+   <translation>{0} trous de poche</translation>
+  </message>
+  <message>
+   <source>{0} rest</source>
+   <translation>{0} reste</translation>
+  </message>
+  <message>
+   <source>{0} sheets</source>
+   <translation>{0} panneaux bruts</translation>
+  </message>
+  <message>
+   <source>{0} to {1}</source>
+   <translation>{0} à {1}</translation>
+  </message>
+  <message>
+   <source>{0} trim {1}</source>
+   <translation>{0} affranchi {1}</translation>
+  </message>
+  <message>
+   <source>{0} used</source>
+   <translation>{0} utilisé</translation>
+  </message>
+  <message>
+   <source>{0} wide</source>
+   <translation>{0} de large</translation>
+  </message>
+  <message>
+   <source>{0} wide, {1} deep</source>
+   <translation>{0} de large, {1} de profondeur</translation>
+  </message>
+  <message>
+   <source>{0}, front at the left</source>
+   <translation>{0}, avant à gauche</translation>
+  </message>
+  <message>
+   <source>{0}, parts take {1} of {2} m²; parts lie as they are sawn, the machined face up</source>
+   <translation>{0}, les pièces prennent {1} de {2} m² ; les pièces sont posées telles que sciées, face usinée dessus</translation>
+  </message>
+  <message>
+   <source>{0}, rounded to {1}</source>
+   <translation>{0}, arrondis à {1}</translation>
+  </message>
+  <message>
+   <source>{0}: 1 part</source>
+   <translation>{0} : 1 pièce</translation>
+  </message>
+  <message>
+   <source>{0}: {1}</source>
+   <translation>{0} : {1}</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts</source>
+   <translation>{0} : {1} pièces</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, yield {2}, {3}</source>
+   <translation>{0} : {1}, rendement {2}, {3}</translation>
+  </message>
+  <message>
+   <source>{0}; {1} at the high level</source>
+   <translation>{0} ; {1} au niveau haut</translation>
+  </message>
+  <message>
+   <source>{1} of {0}</source>
+   <translation>{1} × {0}</translation>
+  </message>
+  <message>
+   <source>± Lean, from the low to the high level: + where the wall comes into the closet on its way up. Rise: + where the floor goes up on the way named.</source>
+   <translation>± Dévers, du niveau bas au niveau haut : + là où le mur entre dans le placard en montant. Montée : + là où le sol monte sur le trajet nommé.</translation>
+  </message>
+  <message>
+   <source>– {0} from below</source>
+   <translation>– {0} depuis le bas</translation>
+  </message>
+  <message>
+   <source>– {0} from the left,</source>
+   <translation>– {0} depuis la gauche,</translation>
   </message>
  </context>
  <context>
@@ -12492,6 +13854,10 @@
    <translation>poids</translation>
   </message>
   <message>
+   <source>weights from memory</source>
+   <translation>poids de mémoire</translation>
+  </message>
+  <message>
    <source>what is bought is sound; say offcut for one at hand</source>
    <translation>ce qui est acheté est sain ; indiquer offcut pour une pièce disponible</translation>
   </message>
@@ -12752,6 +14118,10 @@
    <translation>{0} contient un défaut</translation>
   </message>
   <message>
+   <source>{0} in to {1} in</source>
+   <translation>{0} in à {1} in</translation>
+  </message>
+  <message>
    <source>{0} in {1}, bay {2}</source>
    <translation>{0} dans {1}, travée {2}</translation>
   </message>
@@ -12846,6 +14216,10 @@
   <message>
    <source>{0} mm of {1} mm</source>
    <translation>{0} mm sur {1} mm</translation>
+  </message>
+  <message>
+   <source>{0} mm to {1} mm</source>
+   <translation>{0} mm à {1} mm</translation>
   </message>
   <message>
    <source>{0} mm wanted</source>
