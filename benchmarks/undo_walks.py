@@ -10,46 +10,19 @@ walk others, or go on where a run was stopped.
 from __future__ import annotations
 
 import argparse
-import json
-import re
 import sys
 import tempfile
-from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
 
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
 from tests.gui import harness  # noqa: E402
+from tests.gui.walk_report import Told, told_of  # noqa: E402
 
 SCRIPT = ROOT / "tests" / "gui" / "scripts" / "undoing.py"
 STEPS, AT_ONCE, PATIENCE = 50, 10, 120.0
 """Steps of a walk, walks in one FreeCAD, and seconds that a walk may take."""
-
-
-@dataclass
-class Told:
-    """What the report view told of a walk: its last step, its errors, and how it ended."""
-
-    step: str = "it did not begin"
-    errors: list[str] = field(default_factory=list)
-    end: dict[str, Any] | None = None
-
-
-def told_of(run: harness.GuiRun) -> dict[int, Told]:
-    """What a run told of its walks, by their seeds, however FreeCAD ended."""
-    # the words between two lines of the walks are FreeCAD's or the add-on's in that step
-    pieces = re.split(r"^Msg: walk (\d+) (ended )?(.*)\n", run.report, flags=re.MULTILINE)
-    walks: dict[int, Told] = {}
-    for seed, ended, words, others in zip(*[iter(pieces[1:])] * 4, strict=True):
-        walk = walks.setdefault(int(seed), Told())
-        if ended:
-            walk.end = json.loads(words)
-        else:
-            walk.step = words
-        walk.errors += [f"in {walk.step}: {line}" for line in harness.error_lines(others)]
-    return walks
 
 
 def main() -> int:
@@ -70,7 +43,7 @@ def main() -> int:
             walk = told.get(seed, Told())
             left.remove(seed)
             say(run, seed, walk)
-            if walk.errors or walk.end is None or walk.end["wrong"]:
+            if any(walk.errors.values()) or walk.end is None or walk.end["wrong"]:
                 wrong.append(seed)
             if walk.end is None:  # the next FreeCAD goes on after it
                 break
@@ -80,12 +53,13 @@ def main() -> int:
 
 def say(run: harness.GuiRun, seed: int, walk: Told) -> None:
     """Print a walk's line, and lines below it for what went wrong."""
+    errors = [f"in {at}: {line}" for at, lines in walk.errors.items() for line in lines]
     if walk.end is None:
         how = "was killed" if run.status is None else f"ended with {run.status}"
         print(f"FreeCAD {run.version}  walk {seed:>4}: FreeCAD {how} in {walk.step}")
-        lines = [*run.failures, *walk.errors, *run.output.splitlines()[-30:]]
+        lines = [*run.failures, *errors, *run.output.splitlines()[-30:]]
     else:
-        lines = [*walk.end["wrong"], *walk.errors]
+        lines = [*walk.end["wrong"], *errors]
         print(f"FreeCAD {run.version}  walk {seed:>4}: {walk.end['undo']:>3} steps to undo, "
               f"{walk.end['seconds']:>5} s  {'WRONG' if lines else 'equal'}")
     for line in lines[:40]:

@@ -14,6 +14,7 @@ import FreeCAD
 import FreeCADGui
 
 from tests.gui.hands import plain
+from tests.gui.walk_report import REPORT, TAKEN_BACK
 
 KINDS = (
     "Drawers", "Doors", "Rods", "ShoeShelves", "Bench", "CornerShelves", "OverShelf", "FaceFrame",
@@ -22,8 +23,6 @@ KINDS = (
 LEFT_OUT = (
     "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_ShapeCache", "Visibility", "Label2")
 """Properties that FreeCAD keeps for itself."""
-REPORT = "walk "
-"""How a line of the report view begins that tells of walks."""
 
 
 def hurry(gui: Any) -> None:
@@ -251,10 +250,17 @@ class Walk:
         FreeCADGui.runCommand("Closetbench_Duplicate")
 
     def _delete(self) -> None:
+        from closetbench.model.base import is_invalid
+
         self._select(self._one(*KINDS, "CutLayout", "Bill", "GroovedPanel"))
         if FreeCADGui.Selection.getSelection(self.doc.Name):
             FreeCADGui.runCommand("Std_Delete")
             self._settle()
+            if any(is_invalid(obj) for obj in self.doc.Objects):
+                # others stood on it: FreeCAD has said so, and the user reads it
+                FreeCADGui.runCommand("Std_Undo")
+                self._settle()
+                self._say(TAKEN_BACK)
 
     def _undo(self) -> None:
         back = self.rnd.randint(1, 4)
@@ -332,6 +338,7 @@ class Walk:
     def _select(self, obj: Any) -> None:
         FreeCADGui.Selection.clearSelection()
         if obj is not None:
+            self._say(f" {obj.Label}")
             FreeCADGui.Selection.addSelection(obj)
 
     def _answer(self) -> None:

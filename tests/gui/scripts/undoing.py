@@ -7,7 +7,8 @@ import FreeCAD
 import FreeCADGui
 
 from tests.gui.hands import WORKBENCH
-from tests.gui.walk import REPORT, Walk, hurry
+from tests.gui.walk import Walk, hurry
+from tests.gui.walk_report import REPORT
 
 
 def steps(gui):
