@@ -43,9 +43,9 @@ def main() -> int:
             walk = told.get(seed, Told())
             left.remove(seed)
             say(run, seed, walk)
-            if any(walk.errors.values()) or walk.end is None or walk.end["wrong"]:
+            if any(walk.errors.values()) or walk.ended is None or walk.wrong:
                 wrong.append(seed)
-            if walk.end is None:  # the next FreeCAD goes on after it
+            if walk.ended is None:  # the next FreeCAD goes on after it
                 break
     print(f"{len(wrong)} of {wanted.walks} walks wrong" + (f": {wrong}" if wrong else ""))
     return 1 if wrong else 0
@@ -54,14 +54,14 @@ def main() -> int:
 def say(run: harness.GuiRun, seed: int, walk: Told) -> None:
     """Print a walk's line, and lines below it for what went wrong."""
     errors = [f"in {at}: {line}" for at, lines in walk.errors.items() for line in lines]
-    if walk.end is None:
+    if walk.ended is None:
         how = "was killed" if run.status is None else f"ended with {run.status}"
         print(f"FreeCAD {run.version}  walk {seed:>4}: FreeCAD {how} in {walk.step}")
         lines = [*run.failures, *errors, *run.output.splitlines()[-30:]]
     else:
-        lines = [*walk.end["wrong"], *errors]
-        print(f"FreeCAD {run.version}  walk {seed:>4}: {walk.end['undo']:>3} steps to undo, "
-              f"{walk.end['seconds']:>5} s  {'WRONG' if lines else 'equal'}")
+        lines = [*walk.wrong, *errors]
+        print(f"FreeCAD {run.version}  walk {seed:>4}: {walk.ended[0]:>3} steps to undo, "
+              f"{walk.ended[1]:>5} s  {'WRONG' if lines else 'equal'}")
     for line in lines[:40]:
         print(f"    {line}")
     sys.stdout.flush()

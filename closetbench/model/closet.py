@@ -74,11 +74,14 @@ class Closet(Scripted):
         watch.show_drawings(obj.Document)
 
     def onChanged(self, obj: Any, name: str) -> None:  # noqa: N802 - FreeCAD's name
-        """Settings reach the objects in the group, which cannot depend on it."""
+        """Settings reach the objects in the group, which cannot depend on it. The closet's
+        name stands in its findings; a new label alone makes no recompute."""
         if obj.Document.Restoring or not hasattr(obj, "Findings"):
             return
         if name == "Group":
             _stand_in_order(obj)
+        elif name == "Label":
+            obj.touch()
         elif name in ("Catalogue", "Measured"):
             for held in obj.Group:
                 if class_of(held) not in ("Survey", "Bay"):

@@ -98,8 +98,17 @@ def differences(wanted: dict[str, Any], got: dict[str, Any], most: int = 6) -> l
     """Where two snapshots differ, in words."""
     keys = sorted(wanted.keys() | got.keys())
     found = [k for k in keys if wanted.get(k, "none") != got.get(k, "none")]
-    told = [f"{k}: {wanted.get(k, 'none')!s:.60} -> {got.get(k, 'none')!s:.60}" for k in found]
+    told = [f"{k}: {_other(wanted.get(k, 'none'), got.get(k, 'none'))}" for k in found]
     return told[:most] + ([f"and {len(found) - most} more"] if len(found) > most else [])
+
+
+def _other(wanted: Any, got: Any) -> str:
+    if isinstance(wanted, list) and isinstance(got, list):
+        both = [v for v in wanted if v in got]
+        gone, new = [v for v in wanted if v not in both], [v for v in got if v not in both]
+        if gone or new:
+            wanted, got = gone, new
+    return f"{wanted!s:.200} -> {got!s:.200}"
 
 
 class Walk:

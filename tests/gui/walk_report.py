@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import json
 import re
 from dataclasses import dataclass, field
-from typing import Any
 
 from tests.gui.harness import GuiRun, error_lines
 
@@ -18,23 +16,28 @@ TAKEN_BACK = " (others could not be built without, taken back)"
 @dataclass
 class Told:
     """What the report view told of a walk: its last step, its errors by the number of the
-    step, and how it ended."""
+    step, where the document was not what it had been, and, once it has ended, how many steps
+    were undone and the processor's seconds."""
 
     step: str = "it did not begin"
     errors: dict[str, list[str]] = field(default_factory=dict)
-    end: dict[str, Any] | None = None
+    wrong: list[str] = field(default_factory=list)
+    ended: tuple[int, float] | None = None
 
 
 def told_of(run: GuiRun) -> dict[int, Told]:
     """What a run told of its walks, by their seeds, however FreeCAD ended."""
     # what stands between two lines of the walks was said in the step that the first names
     pieces = re.split(
-        rf"^Msg: {REPORT}(\d+) (step \d+|ended) (.*)\n", run.report, flags=re.MULTILINE)
+        rf"^Msg: {REPORT}(\d+) (step \d+|wrong|ended) (.*)\n", run.report, flags=re.MULTILINE)
     walks: dict[int, Told] = {}
     for seed, number, words, others in zip(*[iter(pieces[1:])] * 4, strict=True):
         walk = walks.setdefault(int(seed), Told())
         if number == "ended":
-            walk.end = json.loads(words)
+            undone, seconds = words.split()
+            walk.ended = int(undone), float(seconds)
+        elif number == "wrong":
+            walk.wrong.append(words)
         else:
             walk.step = f"{number} {words}"
         errors = walk.errors.setdefault(number, [])

@@ -336,3 +336,16 @@ def test_undo_brings_back_places_with_shapes(doc, closet):
     assert seen() == before
     doc.redo()
     assert seen() == after
+
+
+def test_findings_follow_the_name_of_the_closet(closet, doc):
+    old, before = closet.Label, list(closet.Findings)
+    assert any(text.startswith(f"{old}: ") for text in before)
+    step(doc, "Name", lambda: setattr(closet, "Label", "The box room"))
+    after = list(closet.Findings)
+    assert not any(text.startswith(f"{old}: ") for text in after)
+    assert any(text.startswith("The box room: ") for text in after)
+    doc.undo()
+    assert list(closet.Findings) == before
+    doc.redo()
+    assert list(closet.Findings) == after

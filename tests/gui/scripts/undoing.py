@@ -1,6 +1,5 @@
 """Random edits, all undone and all redone: the start and the end again."""
 
-import json
 import time
 
 import FreeCAD
@@ -26,7 +25,9 @@ def steps(gui):
         gui.check(not wrong, f"walk {seed}: {wrong}; it went {walk.log}")
         told.append({"seed": seed, "undo": walk.undo_steps, "seconds": round(took, 1),
                      "wrong": wrong, "log": walk.log})
-        # FreeCAD may end before this script does
-        FreeCAD.Console.PrintMessage(f"{REPORT}{seed} ended {json.dumps(told[-1])}\n")
+        # FreeCAD may end before this script does; a line of its report has an end after 4000 signs
+        for line in wrong:
+            FreeCAD.Console.PrintMessage(f"{REPORT}{seed} wrong {line:.2000}\n")
+        FreeCAD.Console.PrintMessage(f"{REPORT}{seed} ended {walk.undo_steps} {took:.1f}\n")
         yield
     gui.record("walks", told)
