@@ -8,7 +8,7 @@ from dataclasses import MISSING, Field, fields, replace
 from typing import Any, TypeVar
 
 from closetbench.core import catalogue_fields as cf
-from closetbench.core.bars import BAR_DEFAULTS, BAR_FIELDS, BarClass
+from closetbench.core.bars import BAR_DEFAULTS, BAR_FIELDS, BarClass, BarLength
 from closetbench.core.errors import CatalogueError
 from closetbench.core.hinges import HINGE_FIELDS, HingeClass
 from closetbench.core.materials import (
@@ -22,7 +22,7 @@ from closetbench.core.materials import (
 )
 from closetbench.core.slides import SLIDE_DEFAULTS, SLIDE_FIELDS, SlideClass
 
-_R = TypeVar("_R", SheetSize, BandRoll)
+_R = TypeVar("_R", SheetSize, BandRoll, BarLength)
 _E = TypeVar("_E", Material, EdgeBand, HardwareItem, SlideClass, HingeClass, BarClass)
 
 
@@ -111,7 +111,11 @@ def _sheets(value: object, subject: str, name: str) -> tuple[SheetSize, ...]:
 
 
 def _rolls(value: object, subject: str, name: str) -> tuple[BandRoll, ...]:
-    return _records(BandRoll, _ROLL, ("length",), "roll", value, subject, name)
+    return _records(BandRoll, _LENGTH, ("length",), "roll", value, subject, name)
+
+
+def _bar_lengths(value: object, subject: str, name: str) -> tuple[BarLength, ...]:
+    return _records(BarLength, _LENGTH, ("length",), "length", value, subject, name)
 
 
 def _records(
@@ -135,7 +139,7 @@ def _records(
     return tuple(found)
 
 
-_ROLL: Mapping[str, cf.FieldReader] = {"length": cf.read_mm, "cost": cf.read_number}
+_LENGTH: Mapping[str, cf.FieldReader] = {"length": cf.read_mm, "cost": cf.read_number}
 _SHEET: Mapping[str, cf.FieldReader] = {
     **dict.fromkeys(("length", "width"), cf.read_mm),
     "cost": cf.read_number,
@@ -158,7 +162,7 @@ _TABLES: Mapping[str, Mapping[str, cf.FieldReader]] = {
     "hardware": {"title": cf.read_text, "pack": cf.read_whole, "cost": cf.read_number},
     "slide": SLIDE_FIELDS,
     "hinge": HINGE_FIELDS,
-    "bar": BAR_FIELDS,
+    "bar": {**BAR_FIELDS, "lengths": _bar_lengths},
 }
 _OPTIONAL: Mapping[str, object] = {
     "measured": None, "trim": 0.0, "band": "", "needs_band": False, **SLIDE_DEFAULTS,

@@ -293,7 +293,10 @@ class Catalogue:
             self.currency,
             self.slides,
             self.hinges,
-            self.bars,
+            {
+                k: replace(b, lengths=tuple(replace(one, cost=None) for one in b.lengths))
+                for k, b in self.bars.items()
+            },
         )
 
     def findings(self) -> tuple[Finding, ...]:

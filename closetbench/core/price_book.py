@@ -10,7 +10,8 @@ CSV (RFC 4180, comma or semicolon), a line for each price::
 
 ``item`` is a key of the catalogue. With length and width: one sheet or board of that size,
 which the catalogue gets where it lacks it (a width that is left out: every board of that
-length). A band with a length: a roll; without: a metre. Hardware: a pack. A bar: one of it.
+length). A band with a length: a roll; without: a metre. Hardware: a pack. A bar: a pack of it;
+with a length: one of that length, which the catalogue gets where it lacks it.
 """
 
 from __future__ import annotations
@@ -21,14 +22,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from closetbench.core import catalogue_fields as cf
+from closetbench.core.bars import SAME, BarLength
 from closetbench.core.errors import CatalogueError, LengthError
 from closetbench.core.lengths import read_length
 from closetbench.core.materials import BandRoll, Catalogue, Material, SheetSize
 
 _COLUMNS = ("item", "length", "width", "price", "currency")
-_SAME = 1.0
-"""mm: sizes that differ by less are one size."""
-
 
 @dataclass(frozen=True)
 class _Line:
@@ -67,10 +66,17 @@ def _priced(found: Catalogue, line: _Line) -> Catalogue:
         if line.length is None:
             band = replace(band, cost_per_m=line.price)
         else:
-            others = tuple(r for r in band.rolls if abs(r.length - (line.length or 0.0)) >= _SAME)
+            others = tuple(r for r in band.rolls if abs(r.length - (line.length or 0.0)) >= SAME)
             band = replace(band, rolls=(*others, BandRoll(line.length, line.price)))
         return replace(found, bands={**found.bands, line.item: band})
-    key = found.bars[line.item].bar if line.item in found.bars else line.item
+    key = line.item
+    if line.item in found.bars:
+        bar = found.bars[line.item]
+        if line.length is not None and abs(line.length - bar.length) >= SAME:
+            kept = tuple(b for b in bar.lengths if abs(b.length - line.length) >= SAME)
+            bar = replace(bar, lengths=(*kept, BarLength(line.length, line.price)))
+            return replace(found, bars={**found.bars, line.item: bar})
+        key = bar.bar
     if key in found.hardware:
         item = replace(found.hardware[key], cost=line.price)
         return replace(found, hardware={**found.hardware, key: item})
@@ -86,7 +92,7 @@ def _board(board: Material, line: _Line) -> Material:
     sizes = list(board.sheets)
     same = [
         i for i, s in enumerate(sizes)
-        if abs(s.length - length) < _SAME and (width is None or abs(s.width - width) < _SAME)
+        if abs(s.length - length) < SAME and (width is None or abs(s.width - width) < SAME)
     ]
     if not same and width is None:
         raise CatalogueError(

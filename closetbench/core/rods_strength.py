@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import Enum
 
+from closetbench.core.bars import BarClass
 from closetbench.core.beams import Section, above_zero, circle, deflection, longest, moment, tube
 from closetbench.core.errors import ClosetError
 from closetbench.core.figures import GRAVITY, Figures
@@ -133,6 +134,16 @@ class RodResult:
     support: float
 
 
+def bar_weight(bar: BarClass, length: float) -> float:
+    """kg of a length of a bar, mm, by the density that its strength is reckoned with."""
+    return length * 1e-3 * _per_metre(RodKind(bar.kind), bar.diameter, bar.wall)
+
+
+def _per_metre(kind: RodKind, diameter: float, wall: float) -> float:
+    inside = 0.0 if kind.is_wood else diameter - 2 * wall
+    return math.pi / 4 * (diameter**2 - inside**2) * GRADES[kind].density * 1e-6
+
+
 def section(rod: Rod, factor: float = 1.0) -> Section:
     """The rod's section, its E times ``factor``."""
     g = GRADES[rod.kind]
@@ -146,8 +157,7 @@ def check(rod: Rod) -> RodResult:
     """Sag and strength of one span, its own weight included in the stress."""
     found, bar = GRADES[rod.kind], section(rod)
     half = NINETY_PERCENT * found.cov
-    inside = 0.0 if rod.wall is None or rod.kind.is_wood else rod.diameter - 2 * rod.wall
-    own = math.pi / 4 * (rod.diameter**2 - inside**2) * found.density * 1e-6
+    own = _per_metre(rod.kind, rod.diameter, rod.wall or 0.0)
 
     def force(span: float, kg_per_m: float) -> float:
         return kg_per_m * GRAVITY * span / 1000

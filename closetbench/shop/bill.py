@@ -202,7 +202,8 @@ def _purchase_rows(bill: Bill, words: Words) -> list[Row]:
     if unpriced:
         note = words("without 1 line that no price is known for") if unpriced == 1 else words(
             "without {0} lines that no price is known for", unpriced)
-    rows.append([TOTAL, None, None, None, None, None, known, weight, note])
+    weighed = words("weight of sheets, boards and bars; hardware and edge band not counted")
+    rows.append([TOTAL, None, None, None, None, None, known, weight, f"{note}; {weighed}"])
     return rows
 
 

@@ -7,15 +7,17 @@ from collections import Counter, defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from closetbench.core.bars import SAME
 from closetbench.core.bodies import LengthPart
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import HardwareNeed, Part
+from closetbench.core.rods_strength import bar_weight
 from closetbench.shop.csv_text import Cell
 from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import lay
 from closetbench.stock.from_lengths import band_rolls
-from closetbench.stock.length_plan import LengthPlan
+from closetbench.stock.length_plan import LengthPlan, StockLength
 from closetbench.stock.plan import Plan
 from closetbench.stock.purchase import SpareRule, WayToBuy, to_buy
 
@@ -103,15 +105,7 @@ def length_purchases(
     for stock, count in bought.items():
         sure = "" if plan.proved[stock.material] else words("a plan with less may be possible")
         if stock.material in catalogue.bars:
-            bar = catalogue.bar(stock.material)
-            item = catalogue.item(bar.bar)
-            needed = words("{0} needed", count) if item.pack > 1 else ""
-            out.append(Purchase(
-                words("bar"), words(item.title), form.text(stock.length),
-                math.ceil(count / item.pack),
-                words("pack of {0}", item.pack) if item.pack > 1 else words("piece"), item.cost,
-                note="; ".join(filter(None, (needed, sure))),
-            ))
+            out.append(_bars(stock, count, sure, catalogue, form, words))
             continue
         board = catalogue.material(stock.material)
         out.append(Purchase(
@@ -128,6 +122,29 @@ def length_purchases(
             words("offcut"), words(title), form.text(one.length), 1, words("piece"), None, None,
             words("at hand: {0}", one.key), True))
     return tuple(out)
+
+
+def _bars(
+    stock: StockLength, count: int, sure: str, catalogue: Catalogue, form: LengthFormat,
+    words: Words,
+) -> Purchase:
+    """Bars of one length; the length that is the class's own comes in packs."""
+    bar = catalogue.bar(stock.material)
+    item = catalogue.item(bar.bar)
+    size, each = form.text(stock.length), bar_weight(bar, stock.length)
+    if abs(stock.length - bar.length) >= SAME:
+        return Purchase(
+            words("bar"), words(bar.title), size, count, words("piece"), stock.cost,
+            count * each, sure,
+        )
+    packs, unit, note = math.ceil(count / item.pack), words("piece"), sure
+    if item.pack > 1:
+        unit = words("pack of {0}", item.pack)
+        note = "; ".join(filter(None, (words("{0} needed", count), sure)))
+    return Purchase(
+        words("bar"), words(item.title), size, packs, unit, item.cost, packs * item.pack * each,
+        note,
+    )
 
 
 def band_purchases(

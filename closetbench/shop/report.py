@@ -13,6 +13,7 @@ from closetbench.core.findings import Finding, Severity, by_severity
 from closetbench.core.handling import part_weight
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
+from closetbench.core.rods_strength import bar_weight
 from closetbench.core.walls import DEFER
 from closetbench.shop.buying import SO_MANY
 from closetbench.shop.language import Words, mark, plain
@@ -74,7 +75,9 @@ def _facts(
     load = _load(plan, lengths, catalogue)
     if load:
         facts.append((
-            words("load"), words("{0} of sheets and boards to bring home", figures.mass(load))))
+            words("load"), words(
+                "{0} of sheets, boards and bars to bring home; spares, hardware and edge band "
+                "not counted", figures.mass(load))))
     for wall in Wall:
         gaps = [g.value for g in envelope.gaps_at(wall)]
         if gaps:
@@ -128,15 +131,16 @@ def _lengths(
 
 
 def _load(plan: Plan, lengths: LengthPlan | None, catalogue: Catalogue) -> float:
-    """kg of what is bought: sheets and boards, offcuts at hand left out."""
-    sheets = ((s.sheet.material, s.sheet.length, s.sheet.width, s.sheet.offcut)
-              for s in plan.sheets)
-    boards = ((b.stock.material, b.stock.length, b.stock.width, b.stock.offcut)
-              for b in (lengths.bars if lengths else ()))
-    return sum(
-        catalogue.material(key).weight(length, width)
-        for key, length, width, at_hand in (*sheets, *boards)
-        if not at_hand and key in catalogue.materials
+    """kg of what is bought: sheets, boards, mouldings and bars, offcuts at hand left out."""
+    sheets = sum(
+        catalogue.material(s.sheet.material).weight(s.sheet.length, s.sheet.width)
+        for s in plan.sheets if not s.sheet.offcut
+    )
+    bought = [b.stock for b in (lengths.bars if lengths else ()) if not b.stock.offcut]
+    return sheets + sum(
+        bar_weight(catalogue.bar(s.material), s.length) if s.material in catalogue.bars
+        else catalogue.material(s.material).weight(s.length, s.width)
+        for s in bought
     )
 
 

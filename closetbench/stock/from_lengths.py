@@ -88,7 +88,11 @@ def stock_lengths(
             bar = catalogue.bar(key)
             item = catalogue.item(bar.bar)
             cost = None if item.cost is None else item.cost / item.pack
-            found.append(StockLength(f"{key} {bar.length:g}", key, bar.length, cost=cost))
+            found += [
+                StockLength(f"{key} {length:g}", key, length, cost=each)
+                for length, each in (
+                    (bar.length, cost), *((one.length, one.cost) for one in bar.lengths))
+            ]
             continue
         board = catalogue.material(key)
         found += [

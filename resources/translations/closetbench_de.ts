@@ -7804,6 +7804,10 @@
    <translation>Gewicht kg</translation>
   </message>
   <message>
+   <source>weight of sheets, boards and bars; hardware and edge band not counted</source>
+   <translation>Gewicht von Platten, Brettern und Stangen; Beschläge und Kantenband nicht gezählt</translation>
+  </message>
+  <message>
    <source>what</source>
    <translation>Was</translation>
   </message>
@@ -7968,8 +7972,8 @@
    <translation>{0} nötig: {1}</translation>
   </message>
   <message>
-   <source>{0} of sheets and boards to bring home</source>
-   <translation>{0} an Platten und Brettern nach Hause zu bringen</translation>
+   <source>{0} of sheets, boards and bars to bring home; spares, hardware and edge band not counted</source>
+   <translation>{0} an Platten, Brettern und Stangen nach Hause zu bringen; Reserve, Beschläge und Kantenband nicht gezählt</translation>
   </message>
   <message>
    <source>{0} of {1}</source>
@@ -10876,6 +10880,10 @@
   <message>
    <source>is not there</source>
    <translation>ist nicht da</translation>
+  </message>
+  <message>
+   <source>is there twice; give it once</source>
+   <translation>ist zweimal da; einmal angeben</translation>
   </message>
   <message>
    <source>is thinner than rods are made</source>

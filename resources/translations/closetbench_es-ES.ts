@@ -7804,6 +7804,10 @@
    <translation>peso kg</translation>
   </message>
   <message>
+   <source>weight of sheets, boards and bars; hardware and edge band not counted</source>
+   <translation>peso de tableros, tablas y barras; herrajes y canto no contados</translation>
+  </message>
+  <message>
    <source>what</source>
    <translation>qué</translation>
   </message>
@@ -7968,8 +7972,8 @@
    <translation>{0} necesarios: {1}</translation>
   </message>
   <message>
-   <source>{0} of sheets and boards to bring home</source>
-   <translation>{0} de tableros y tablas que llevar a casa</translation>
+   <source>{0} of sheets, boards and bars to bring home; spares, hardware and edge band not counted</source>
+   <translation>{0} de tableros, tablas y barras que llevar a casa; repuestos, herrajes y canto no contados</translation>
   </message>
   <message>
    <source>{0} of {1}</source>
@@ -10876,6 +10880,10 @@
   <message>
    <source>is not there</source>
    <translation>no está</translation>
+  </message>
+  <message>
+   <source>is there twice; give it once</source>
+   <translation>está dos veces; darlo una sola vez</translation>
   </message>
   <message>
    <source>is thinner than rods are made</source>

@@ -7804,6 +7804,10 @@
    <translation>poids kg</translation>
   </message>
   <message>
+   <source>weight of sheets, boards and bars; hardware and edge band not counted</source>
+   <translation>poids des panneaux bruts, planches et barres ; quincaillerie et chant non comptés</translation>
+  </message>
+  <message>
    <source>what</source>
    <translation>quoi</translation>
   </message>
@@ -7968,8 +7972,8 @@
    <translation>{0} nécessaires : {1}</translation>
   </message>
   <message>
-   <source>{0} of sheets and boards to bring home</source>
-   <translation>{0} de panneaux et de planches à rapporter</translation>
+   <source>{0} of sheets, boards and bars to bring home; spares, hardware and edge band not counted</source>
+   <translation>{0} de panneaux bruts, planches et barres à rapporter ; réserve, quincaillerie et chant non comptés</translation>
   </message>
   <message>
    <source>{0} of {1}</source>
@@ -10876,6 +10880,10 @@
   <message>
    <source>is not there</source>
    <translation>n'est pas là</translation>
+  </message>
+  <message>
+   <source>is there twice; give it once</source>
+   <translation>y est deux fois ; le donner une seule fois</translation>
   </message>
   <message>
    <source>is thinner than rods are made</source>

@@ -73,3 +73,37 @@ def test_a_bad_book_is_refused_with_its_line(text, message):
     with pytest.raises(CatalogueError) as caught:
         read_price_book(text, "book.csv", OURS)
     assert message in str(caught.value)
+
+
+def test_a_bar_has_a_price_for_each_length():
+    text = (
+        "item,length,price,currency\nsteel_27,,16,EUR\nsteel_27,1250,9.5\nsteel_27,3 m,22\n"
+        "oak_32,2438.4,12\n")
+    found = read_price_book(text, "book.csv", OURS)
+    assert found.item("rod_steel_27").cost == 16.0
+    assert [(b.length, b.cost) for b in found.bar("steel_27").lengths] == [
+        (1250.0, 9.5), (3000.0, 22.0)]
+    # its own length, 8 ft, given as a length
+    assert found.item("rod_oak_32").cost == 12.0
+    assert found.bar("oak_32").lengths == ()
+    again = read_price_book("item,length,price,currency\nsteel_27,1250,8,USD\n", "b.csv", found)
+    assert [(b.length, b.cost) for b in again.bar("steel_27").lengths] == [
+        (3000.0, None), (1250.0, 8.0)]
+    assert again.item("rod_steel_27").cost is None
+
+
+def test_a_catalogue_file_lists_the_lengths_of_a_bar(tmp_path):
+    path = tmp_path / "mine.toml"
+    path.write_text(
+        'currency = "EUR"\n[bar.steel_27]\nlengths = [{ length = "1250 mm", cost = 9.5 }]\n')
+    assert [(b.length, b.cost) for b in load_catalogue(path).bar("steel_27").lengths] == [
+        (1250.0, 9.5)]
+    for value, said in (
+        ("[{ length = 2500 }]", "lengths is 2500 mm; is there twice"),
+        ("[{ cost = 3 }]", "a length must state it"),
+        ("[{ length = 20 }]", "must be from 100 to 10000 mm"),
+    ):
+        path.write_text(f'currency = "EUR"\n[bar.steel_27]\nlengths = {value}\n')
+        with pytest.raises(CatalogueError) as caught:
+            load_catalogue(path)
+        assert said in str(caught.value)

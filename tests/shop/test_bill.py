@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from closetbench.core.bars import BarLength
 from closetbench.core.closet import Closet, ClosetDesign, part_weight
 from closetbench.core.component import Component
 from closetbench.core.envelope import Envelope
@@ -31,8 +32,14 @@ from closetbench.core.panel import (
     Taper,
 )
 from closetbench.core.parts import HardwareNeed
+from closetbench.resources import load_catalogue
 from closetbench.shop.bill import Bill, bill_rows, closet_bill, save_bill
-from closetbench.shop.buying import band_purchases, hardware_purchases, sheet_purchases
+from closetbench.shop.buying import (
+    band_purchases,
+    hardware_purchases,
+    length_purchases,
+    sheet_purchases,
+)
 from closetbench.shop.lines import part_lines, set_ups
 from closetbench.shop.words import (
     fit_text,
@@ -41,6 +48,7 @@ from closetbench.shop.words import (
     machining_words,
     notch_words,
 )
+from closetbench.stock.length_plan import BarPlan, LengthCut, LengthPlan, StockLength
 from tests.shop import samples
 
 DOUBTS = (
@@ -161,7 +169,7 @@ def test_purchases(sections: dict[str, list[dict[str, str]]]) -> None:
     assert (pins["count"], pins["unit"], pins["cost cu"]) == ("2", "pack of 50", "13")
     assert pins["note"].startswith("52 needed: 12 for adjustable shelves")
     # the cleat's screws and both kinds of sheet have no price in the plan
-    assert total["note"] == "without 3 lines that no price is known for"
+    assert total["note"].startswith("without 3 lines that no price is known for; weight of sheets")
     priced = sum(float(row["cost cu"] or 0) for row in rows)
     assert float(total["cost cu"]) == pytest.approx(priced)
 
@@ -182,6 +190,30 @@ def test_sheets_with_a_price_and_offcuts_at_hand() -> None:
     assert (ply.count, ply.cost, ply.total) == (len(others) - 1, 70.0, 70.0 * (len(others) - 1))
     assert ply.size == '96 1/16" x 48 1/16"'
     assert (mdf.count, mdf.note.split(":")[0]) == (0, "not planned yet")
+
+
+def test_bars_are_weighed_and_bought_by_length() -> None:
+    """Tube 27 x 1.2 mm: a ring of 97.3 mm², steel of 7,850 kg/m³ (EN 1993-1-1, 3.2.6, from
+    memory): 0.7634 kg/m."""
+    catalogue = load_catalogue()
+    bar = replace(catalogue.bar("steel_27"), lengths=(BarLength(1250.0, 9.5),))
+    item = replace(catalogue.item("rod_steel_27"), cost=30.0, pack=2)
+    catalogue = replace(
+        catalogue, bars={"steel_27": bar}, hardware={**catalogue.hardware, "rod_steel_27": item})
+    long, short = (
+        StockLength(f"steel_27 {n:g}", "steel_27", n, cost=c)
+        for n, c in ((2500.0, 15.0), (1250.0, 9.5)))
+    cut = (LengthCut("rod", 0.0, 1200.0),)
+    plan = LengthPlan(
+        tuple(BarPlan(f"L{n}", s, cut) for n, s in enumerate((long, long, long, short), 1)),
+        {"steel_27": True})
+    packs, single = length_purchases(plan, (), catalogue, SIXTEENTHS)
+    assert (packs.count, packs.unit, packs.total) == (2, "pack of 2", 60.0)
+    assert packs.weight == pytest.approx(4 * 2.5 * 0.7634, rel=1e-3)
+    assert packs.note == "3 needed"
+    assert (single.count, single.unit, single.total) == (1, "piece", 9.5)
+    assert single.size == '49 3/16"'
+    assert single.weight == pytest.approx(1.25 * 0.7634, rel=1e-3)
 
 
 def test_nothing_planned_says_so() -> None:

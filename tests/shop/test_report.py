@@ -5,11 +5,15 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+import pytest
+
 from closetbench.core.closet import Closet, ClosetDesign
 from closetbench.core.envelope import Envelope, Gap, Wall
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.lengths import LengthFormat
+from closetbench.core.lengths import MILLIMETRES, LengthFormat
+from closetbench.resources import load_catalogue
 from closetbench.shop.report import finding_lines, report_lines
+from closetbench.stock.length_plan import BarPlan, LengthCut, LengthPlan, StockLength
 from closetbench.stock.plan import Plan
 from tests.shop import samples
 
@@ -57,3 +61,25 @@ def test_dangers_are_counted_and_no_danger_is_no_headline():
 def test_what_was_not_checked_says_so_once():
     finding = Finding(Severity.NOT_CHECKED, "wall", "unknown", "not checked: the wall")
     assert finding_lines(finding) == ["wall: not checked: the wall"]
+
+
+def test_the_load_to_bring_home_counts_boards_mouldings_and_bars():
+    """Tube 27 x 1.2 mm of steel: 0.7634 kg/m; what is at hand weighs nothing."""
+    catalogue = load_catalogue()
+    stock = [
+        StockLength("t", "steel_27", 2500.0), StockLength("b", "pine_1x6", 2000.0, width=139.7),
+        StockLength("m", "scribe_20", 2400.0, width=20.0),
+        StockLength("o", "steel_27", 900.0, offcut=True),
+    ]
+    plan = LengthPlan(
+        tuple(BarPlan(s.key, s, (LengthCut(s.key, 0.0, 500.0),)) for s in stock),
+        dict.fromkeys(("steel_27", "pine_1x6", "scribe_20"), True))
+    closet = Closet(ClosetDesign("x"), None, Envelope(1000.0, 500.0, 2000.0), (), ())
+    found = report_lines(closet, Plan(()), catalogue, MILLIMETRES, plan)
+    (load,) = (line for line in found if line.startswith("load"))
+    pine, scribe = catalogue.material("pine_1x6"), catalogue.material("scribe_20")
+    wood = sum(
+        length * width * m.thickness * 1e-9 * m.density
+        for m, length, width in ((pine, 2000.0, 139.7), (scribe, 2400.0, 20.0)))
+    assert float(load.split()[1]) == pytest.approx(2.5 * 0.7634 + wood, abs=0.06)
+    assert "bars to bring home; spares, hardware and edge band not counted" in load

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from closetbench.core.bars import BarLength
 from closetbench.core.bodies import LengthPart
 from closetbench.core.errors import CatalogueError
 from closetbench.core.materials import BandRoll, EdgeBand
@@ -119,3 +120,23 @@ def test_rolls_of_band_hold_whole_strips():
     plan = band_rolls(runs, "b", catalogue)
     assert sorted(bar.stock.length for bar in plan.bars) == [5000, 10_000]
     assert plan.cost == 11.0
+
+
+def test_bars_are_bought_in_the_lengths_that_cost_least():
+    """Two rods of 1,190 mm: 2 x 9.50 for short bars, or 16.00 for one of 2.5 m."""
+    def planned(short, *rods):
+        bar = replace(CATALOGUE.bar("steel_27"), lengths=(BarLength(1250.0, short),))
+        item = replace(CATALOGUE.item("rod_steel_27"), cost=16.0, pack=1)
+        mine = replace(
+            CATALOGUE, bars={**CATALOGUE.bars, "steel_27": bar},
+            hardware={**CATALOGUE.hardware, "rod_steel_27": item})
+        needs = needs_of((), [rod(str(n), length) for n, length in enumerate(rods)], mine, 3.2)
+        return sorted(b.stock.length for b in plan_cutting(needs, QUICK, mine).lengths.bars)
+
+    assert planned(9.5, 1190.0, 1190.0) == [2500.0]
+    assert planned(7.5, 1190.0, 1190.0) == [1250.0, 1250.0]
+    assert planned(9.5, 1190.0, 1190.0, 1190.0) == [1250.0, 2500.0]
+    assert planned(9.5, 1190.0, 1300.0) == [2500.0]
+    assert planned(9.5, 1190.0) == [1250.0]
+    # without a price for one of them: no more length than is needed
+    assert planned(None, 1190.0, 1190.0, 1190.0) == [1250.0, 2500.0]
