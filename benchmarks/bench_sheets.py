@@ -17,7 +17,8 @@ The 40 jobs in jobs/ are invented: kerf 3.2 mm, trim 5 to 10 mm, rips first, at 
 stages. Beside them, where the package rectpack is installed, the best of up to 252 of its
 guillotine runs, in the same process. It knows no kerf, so the kerf is added to parts and
 sheets; no trim, so the sheet is trimmed beforehand; no limit of stages; and one switch
-for turning all parts or none, so groups with grain are packed unturned.
+for turning all parts or none, so groups with grain are packed unturned. "at most" is what
+no plan on as many sheets can exceed (see offcut_bound).
 
 Tuned on: the search's settings on twelve groups, six of CLASS (03_080_05, 04_100_03,
 05_100_05, 07_060_03, 08_100_02, 10_060_04) and six of other_jobs.plain_job (1003, 1004,
@@ -45,10 +46,11 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 
 import rival
+from offcut_bound import most_offcut
 from other_jobs import Job, any_job, plain_job
 
 from closetbench.stock.layout_io import layout_command
-from closetbench.stock.part_lists import read_part_list
+from closetbench.stock.part_lists import PartList, read_part_list
 from closetbench.stock.plan import CutPart, SearchEnd, StockSheet
 from closetbench.stock.sheets import plan_sheets
 
@@ -206,9 +208,9 @@ def jobs_table(options: argparse.Namespace, reached: Reached) -> bool:
     search = ["--first", "rip", "--stages", "4", "--seconds", str(options.seconds)]
     print(f"\nInvented jobs: {options.seconds:g} s a material; tidied: {options.tidy:g} s more")
     print("job     parts  bound  ours  proved  CPU s  tidied: sheets  cuts         offcuts m²"
-          "     rectpack  CPU s")  # fmt: skip
+          "  at most     rectpack  CPU s")  # fmt: skip
     ours = bound = proved = materials = worse = packed_all = cuts = fewer = 0
-    offcut = larger = first_plan = cpu = packing_all = 0.0
+    offcut = larger = possible = first_plan = cpu = packing_all = 0.0
     ratios: list[float] = []
     for path in paths:
         listed = read_part_list(path)
@@ -228,6 +230,8 @@ def jobs_table(options: argparse.Namespace, reached: Reached) -> bool:
         row = [
             sum(sawing[m].cuts for m in equal) for sawing in (plain, tidied)
         ] + [sum(sawing[m].offcut for m in equal) for sawing in (plain, tidied)]
+        kerf = plan["settings"]["kerf"]
+        most = sum(_most_offcut(listed, m, kerf, plain[m].sheets) for m in equal)
         pairs = [(plain[m].offcut, tidied[m].offcut) for m in equal]
         ratios += [after / before for before, after in pairs if before and after]
         done = sum(end == SearchEnd.PROVED.value for end in plan["ended"].values())
@@ -236,7 +240,7 @@ def jobs_table(options: argparse.Namespace, reached: Reached) -> bool:
             f"{path.stem}  {len(listed.parts):5}  {sum(plan['bound'].values()):5}  "
             f"{len(plan['sheets']):4}  {done}/{len(plain):<4}  {spent:5.1f}  "
             f"{sum(s.sheets for s in tidied.values()):14}  {row[0]:4} ->{row[1]:4}  "
-            f"{row[2]:6.2f} ->{row[3]:6.2f}  "
+            f"{row[2]:6.2f} ->{row[3]:6.2f}  {most:7.2f}  "
             f"{sum(packed.values()) if packed else '-':>11}  {packing:5.1f}",
             flush=True,
         )
@@ -248,14 +252,17 @@ def jobs_table(options: argparse.Namespace, reached: Reached) -> bool:
         packed_all += sum(packed.values())
         cuts, fewer = cuts + row[0], fewer + row[1]
         offcut, larger = offcut + row[2], larger + row[3]
+        possible += most
         cpu += spent
         packing_all += packing
     mean = exp(sum(map(log, ratios)) / len(ratios))
     print(f"all             {bound:4}  {ours:4}  {proved}/{materials}  {cpu:5.1f}  {'':12}  "
-          f"{cuts} -> {fewer}  {offcut:.2f} -> {larger:.2f}  {packed_all:10}  "
+          f"{cuts} -> {fewer}  {offcut:.2f} -> {larger:.2f}  {possible:.2f}  {packed_all:10}  "
           f"{packing_all:5.0f}")  # fmt: skip
     print(f"at equal sheets: {1 - fewer / cuts:.1%} fewer cuts, offcuts x {larger / offcut:.2f} in "
           f"sum, x {mean:.2f} in the (geometric) mean of the materials")  # fmt: skip
+    print(f"of what is possible on as many sheets, proved: plain {offcut / possible:.1%}, tidied "
+          f"{larger / possible:.1%}; none can be more than x {possible / offcut:.3f} in sum")
     if rival.at_hand() and runs:
         print(f"materials for which rectpack needs fewer sheets: {worse}")
     if options.full:
@@ -267,9 +274,17 @@ def jobs_table(options: argparse.Namespace, reached: Reached) -> bool:
                     f"{1 - fewer / cuts:.1%}")  # fmt: skip
         reached.add("and the largest offcut", "-", "x 2", "-",
                     f"x {larger / offcut:.2f} in sum, x {mean:.2f} in the mean")  # fmt: skip
+        reached.add("of the largest that could be, in sum", "-", "-", "-",
+                    f"{larger / possible:.1%}, plain {offcut / possible:.1%}")  # fmt: skip
         reached.add("first valid plan for 400 parts, written", "-", "0.3 s", "0.1 s",
                     f"{first_plan:.2f} s")  # fmt: skip
     return worse > 0
+
+
+def _most_offcut(listed: PartList, material: str, kerf: float, sheets: int) -> float:
+    (sheet,) = (sheet for sheet in listed.sheets if sheet.material == material)
+    parts = [part for part in listed.parts if part.material == material]
+    return most_offcut(parts, sheet, kerf, sheets)
 
 
 def other_table(options: argparse.Namespace) -> bool:
