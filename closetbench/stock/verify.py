@@ -83,8 +83,8 @@ def verify_plan(
     by_key = {part.key: part for part in parts}
     for sheet in plan.sheets:
         faults += _sheet_faults(sheet, by_key, settings)
-        if cuts and not sheet.cuts and not _is_one_part(sheet):
-            faults.append(f"{sheet.name}: no cuts are listed")
+        if cuts:
+            faults += _uncut_faults(sheet)
     for material, bound in plan.bound.items():
         if bound > len(plan.sheets_of(material)):
             faults.append(f"{material}: the bound {bound} is above the sheets used")
@@ -111,7 +111,7 @@ def require_sawable(sheets: Sequence[SheetPlan]) -> None:
 
     For what is written from a plan, where neither the parts wanted nor the shop's settings
     are at hand: sizes are taken as placed, and any number of stages is allowed. All else is
-    checked as in ``verify_plan``.
+    checked as in ``verify_plan``, the cuts too: they must be there and give every part.
     """
     faults = []
     seen: set[str] = set()
@@ -127,18 +127,18 @@ def require_sawable(sheets: Sequence[SheetPlan]) -> None:
             for p in sheet.placements
         }
         settings = CutSettings(kerf=sheet.kerf, stages=None, first=FirstCut.ANY)
-        faults += _sheet_faults(sheet, as_placed, settings)
+        faults += _sheet_faults(sheet, as_placed, settings) + _uncut_faults(sheet)
     if faults:
         raise LayoutError(
             "cut layout", "plan", faults[0], f"{len(faults)} fault(s); the plan must not be used"
         )
 
 
-def _is_one_part(sheet: SheetPlan) -> bool:
-    """Whether the sheet as it comes is the part."""
+def _uncut_faults(sheet: SheetPlan) -> list[str]:
+    """A sheet without cuts, unless it is the part as it comes."""
     whole = Piece(0.0, 0.0, sheet.sheet.length, sheet.sheet.width)
-    return [Piece(p.x, p.y, p.x + p.dx, p.y + p.dy).is_at(whole) for p in sheet.placements] == [
-        True]
+    alone = [Piece(p.x, p.y, p.x + p.dx, p.y + p.dy).is_at(whole) for p in sheet.placements]
+    return [] if sheet.cuts or alone == [True] else [f"{sheet.name}: no cuts are listed"]
 
 
 def _parts_faults(plan: Plan, parts: Sequence[CutPart]) -> list[str]:

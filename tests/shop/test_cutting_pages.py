@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from closetbench.core.errors import DocumentError
+from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import MILLIMETRES
 from closetbench.shop.cutting_pages import cutting_page, write_cutting_pages
 from closetbench.stock.from_parts import cut_parts, stock_sheets
@@ -54,3 +56,7 @@ def test_a_file_for_each_sheet(tmp_path):
     with pytest.raises(DocumentError, match="must end in"):
         write_cutting_pages(
             tmp_path, PLAN, PARTS, CATALOGUE, MILLIMETRES, Shop(), ".doc")
+    wrong = replace(PLAN, sheets=(*PLAN.sheets[:-1], replace(PLAN.sheets[-1], cuts=())))
+    with pytest.raises(LayoutError, match="no cuts are listed"):
+        write_cutting_pages(tmp_path / "wrong", wrong, PARTS, CATALOGUE, MILLIMETRES, Shop())
+    assert not (tmp_path / "wrong").exists()

@@ -11,7 +11,7 @@ from pathlib import Path
 import ezdxf
 import pytest
 
-from closetbench.core.errors import DocumentError
+from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import SIXTEENTHS
 from closetbench.core.panel import (
     Band,
@@ -27,7 +27,8 @@ from closetbench.core.panel import (
 from closetbench.core.parts import LYING, Part, Place, Role
 from closetbench.shop import dxf
 from closetbench.shop.lay import lay
-from closetbench.stock.plan import Placement, Plan, SheetPlan, StockSheet
+from closetbench.stock.by_hand import sawn_anew
+from closetbench.stock.plan import CutSettings, Placement, Plan, SheetPlan, StockSheet
 from tests.shop import reading, samples
 
 EXACT = 1e-3
@@ -274,7 +275,11 @@ def test_offcuts_at_hand_are_named(tmp_path: Path) -> None:
         HoleRow("pin", Face.UPPER, 50.0, 50.0, 5.0, 10.0),))
     part = Part("a", "b", Role.PANEL, panel, Place((0.0, 0.0, 0.0), *LYING))
     stock = StockSheet("from the shed", "ply", 600.0, 400.0, offcut=True)
-    plan = Plan((SheetPlan("S1", stock, 3.2, (Placement("b: a", 5.0, 7.0, 300.0, 200.0, False),)),))
+    bare = SheetPlan("S1", stock, 3.2, (Placement("b: a", 5.0, 7.0, 300.0, 200.0, False),))
+    with pytest.raises(LayoutError, match="no cuts are listed"):
+        dxf.layout_dxf(Plan((bare,)), [part], tmp_path / "a.dxf")
+    assert not list(tmp_path.iterdir())
+    plan = Plan((sawn_anew(bare, CutSettings(kerf=3.2)),))
     path = dxf.layout_dxf(plan, [part], tmp_path / "a.dxf")
     (title,) = [e.text for e in reading.entities(path) if e.layer == "SHEET_NAME"]
     assert title == "S1, ply, 600 mm x 400 mm, offcut from the shed"

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 from random import Random
 
 import pytest
 
 from closetbench.core.errors import LayoutError
+from closetbench.stock.by_hand import sawn_anew
 from closetbench.stock.plan import (
+    Cut,
     CutPart,
     CutSettings,
     FirstCut,
@@ -108,15 +111,66 @@ def test_require_valid_raises_the_first_fault():
 
 
 def test_what_is_written_from_sheets_alone_is_checked_too():
-    good = sheet_of(("a", 10, 10, 400, 580), ("b", 413, 10, 577, 580))
+    bare = sheet_of(("a", 10, 10, 400, 580), ("b", 413, 10, 577, 580))
+    good = replace(bare, sheets=(sawn_anew(bare.sheets[0], SETTINGS),))
     require_sawable(good.sheets)
     for broken, fault in (
         (sheet_of(("a", 10, 10, 400, 580), ("b", 412, 10, 577, 580)), "closer than the kerf"),
         (sheet_of(*PINWHEEL), "not to be sawn"),
         (replace(good, sheets=good.sheets * 2), "placed twice"),
+        (bare, "S1: no cuts are listed"),
     ):
         with pytest.raises(LayoutError, match=fault):
             require_sawable(broken.sheets)
+
+
+def mutants(sheet: SheetPlan) -> Iterator[tuple[str, SheetPlan]]:
+    """The sheet with one thing wrong about its cuts, each way in turn."""
+    cuts = sheet.cuts
+    yield "none", replace(sheet, cuts=())
+    yield "the first half", replace(sheet, cuts=cuts[: len(cuts) // 2])
+    for i, cut in enumerate(cuts):
+        def one(why: str, *new: Cut, i: int = i) -> tuple[str, SheetPlan]:
+            return f"cut {i + 1}: {why}", replace(sheet, cuts=(*cuts[:i], *new, *cuts[i + 1:]))
+
+        yield one("left out")
+        numbered = (replace(c, number=n) for n, c in enumerate((*cuts[:i], *cuts[i + 1:]), 1))
+        yield f"cut {i + 1}: left out, the others numbered anew", replace(
+            sheet, cuts=tuple(numbered))
+        yield one("twice", cut, cut)
+        yield one("the fence off", replace(cut, fence=cut.fence + 1.0))
+        along = {"y0": cut.y0 + 1.0, "y1": cut.y1 + 1.0} if cut.rip else {
+            "x0": cut.x0 + 1.0, "x1": cut.x1 + 1.0}
+        yield one("the line off", replace(cut, **along))
+        yield one("fence and line off", replace(cut, fence=cut.fence + 1.0, **along))
+        yield one("the other way", replace(cut, rip=not cut.rip))
+        yield one("another piece", replace(cut, piece=f"{cut.piece}?"))
+        yield one("names changed round", replace(cut, yields=cut.yields[::-1]))
+        yield one("a name lost", replace(cut, yields=cut.yields[1:]))
+        short = {"x1": (cut.x0 + cut.x1) / 2} if cut.rip else {"y1": (cut.y0 + cut.y1) / 2}
+        yield one("not from edge to edge", replace(cut, **short))
+        if i:
+            order = [*cuts[: i - 1], cut, cuts[i - 1], *cuts[i + 1:]]
+            yield f"cut {i + 1}: too early", replace(sheet, cuts=tuple(order))
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_nothing_is_written_from_cuts_that_do_not_give_the_parts(seed):
+    random = Random(seed)
+    parts = [
+        CutPart(str(i), random.randint(80, 480), random.randint(60, 280), "ply", FREE)
+        for i in range(7)
+    ]
+    plan = plan_sheets(parts, [SHEET], SETTINGS)
+    require_sawable(plan.sheets)
+    for sheet in plan.sheets:
+        for why, broken in mutants(sheet):
+            if broken == sheet:
+                continue
+            others = [broken if s is sheet else s for s in plan.sheets]
+            with pytest.raises(LayoutError):
+                require_sawable(others)
+                raise AssertionError(f"{sheet.name}, {why}")
 
 
 def test_a_sheet_without_its_cuts_is_a_fault_unless_it_is_the_part():
