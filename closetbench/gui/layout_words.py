@@ -11,7 +11,7 @@ from closetbench.gui.qt import translate
 from closetbench.shop.buying import title_of
 from closetbench.shop.cutting_order import board_split
 from closetbench.stock.length_plan import LengthPlan
-from closetbench.stock.plan import Plan, SearchEnd, SheetPlan
+from closetbench.stock.plan import Plan, Proof, SheetPlan
 from closetbench.stock.tools import Shop
 
 CONTEXT = "Closetbench_Layout"
@@ -26,12 +26,11 @@ def sheets_line(plan: Plan, key: str, catalogue: Catalogue) -> str:
     sheets = plan.sheets_of(key)
     whole = sum(s.sheet.length * s.sheet.width for s in sheets)
     used = sum(s.used_area for s in sheets) / whole if whole else 0.0
-    if len(sheets) == plan.bound[key]:
-        proved = _tr("no plan needs fewer")
-    elif plan.ended.get(key) is SearchEnd.PROVED:
-        proved = _tr("proved to be the cheapest")
-    else:
-        proved = _tr("not proved: at least {}").format(plan.bound[key])
+    proved = {
+        Proof.FEWEST: _tr("no plan needs fewer"),
+        Proof.CHEAPEST: _tr("no plan buys less"),
+        Proof.NONE: _tr("not proved: at least {}").format(plan.bound[key]),
+    }[plan.proof_of(key)]
     text = _tr("{}: 1 sheet, yield {:.0%} ({})") if len(sheets) == 1 else _tr(
         "{}: {count} sheets, yield {:.0%} ({})")
     return text.format(title_of(key, catalogue), used, proved, count=len(sheets))

@@ -20,7 +20,7 @@ from closetbench.shop.language import Words, mark, plain
 from closetbench.stock.atomic import write_text_atomically
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import LengthPlan
-from closetbench.stock.plan import Plan
+from closetbench.stock.plan import Plan, Proof
 from closetbench.stock.verify import require_sawable
 
 _LABEL = 14
@@ -107,10 +107,15 @@ def danger_headline(count: int, words: Words = plain) -> str:
 def _sheets(plan: Plan, material: str, catalogue: Catalogue, words: Words) -> str:
     sheets = plan.sheets_of(material)
     used = sum(s.used_area for s in sheets) / sum(s.sheet.length * s.sheet.width for s in sheets)
-    least = plan.bound.get(material)
-    proved = words("the fewest possible") if len(sheets) == least else words(
-        "at least {0} needed", least)
+    proved = {
+        Proof.FEWEST: words("the fewest possible"),
+        Proof.CHEAPEST: words("no plan buys less"),
+        Proof.NONE: words("at least {0} needed", plan.bound.get(material)),
+    }[plan.proof_of(material)]
     title = words(catalogue.material(material).title)
+    at_hand = sum(s.sheet.offcut for s in sheets)
+    if at_hand:
+        title = words("{0}, {1} of them at hand", title, at_hand)
     return words("{0} of {1}, yield {2}, {3}", len(sheets), title, f"{used:.0%}", proved)
 
 

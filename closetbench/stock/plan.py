@@ -209,6 +209,16 @@ class PlanProgress:
     bound: int
 
 
+class Proof(Enum):
+    """What is known of the sheets that a plan takes of a material."""
+
+    FEWEST = "fewest"
+    """No plan takes fewer sheets."""
+    CHEAPEST = "cheapest"
+    """No plan buys less, though with offcuts or smaller sheets it may take more of them."""
+    NONE = "none"
+
+
 @dataclass(frozen=True)
 class Plan:
     """A whole plan: its sheets, and per material a proved least number of sheets.
@@ -226,3 +236,10 @@ class Plan:
     def sheets_of(self, material: str) -> tuple[SheetPlan, ...]:
         """The sheets of one material, in order."""
         return tuple(s for s in self.sheets if s.sheet.material == material)
+
+    def proof_of(self, material: str) -> Proof:
+        """What is proved of the sheets of one material."""
+        if len(self.sheets_of(material)) == self.bound.get(material):
+            return Proof.FEWEST
+        proved = self.ended.get(material) is SearchEnd.PROVED
+        return Proof.CHEAPEST if proved else Proof.NONE

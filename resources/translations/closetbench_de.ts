@@ -4919,6 +4919,10 @@
    <translation>Mittelführung unter dem Kasten</translation>
   </message>
   <message>
+   <source>cheapest</source>
+   <translation>am billigsten</translation>
+  </message>
+  <message>
    <source>checks</source>
    <translation>Prüfungen</translation>
   </message>
@@ -5221,6 +5225,10 @@
   <message>
    <source>feet</source>
    <translation>Füße</translation>
+  </message>
+  <message>
+   <source>fewest</source>
+   <translation>am wenigsten</translation>
   </message>
   <message>
    <source>file</source>
@@ -5659,6 +5667,10 @@
    <translation>keine Grenze</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>mit keinem Plan ist weniger zu kaufen</translation>
+  </message>
+  <message>
    <source>no plan needs fewer</source>
    <translation>kein Plan braucht weniger</translation>
   </message>
@@ -5909,10 +5921,6 @@
   <message>
    <source>proved</source>
    <translation>bewiesen</translation>
-  </message>
-  <message>
-   <source>proved to be the cheapest</source>
-   <translation>erwiesen der billigste</translation>
   </message>
   <message>
    <source>pull or knob with its screws</source>
@@ -7484,6 +7492,10 @@
    <translation>keine Befunde</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>mit keinem Plan ist weniger zu kaufen</translation>
+  </message>
+  <message>
    <source>no.</source>
    <translation>Nr.</translation>
   </message>
@@ -8034,6 +8046,10 @@
   <message>
    <source>{0}, rounded to {1}</source>
    <translation>{0}, gerundet auf {1}</translation>
+  </message>
+  <message>
+   <source>{0}, {1} of them at hand</source>
+   <translation>{0}, davon {1} vorhanden</translation>
   </message>
   <message>
    <source>{0}: 1 part</source>
@@ -12203,7 +12219,7 @@
   </message>
   <message>
    <source>no plan buys less</source>
-   <translation>kein Plan kauft weniger</translation>
+   <translation>mit keinem Plan ist weniger zu kaufen</translation>
   </message>
   <message>
    <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>

@@ -4919,6 +4919,10 @@
    <translation>guía central bajo la caja</translation>
   </message>
   <message>
+   <source>cheapest</source>
+   <translation>lo más barato</translation>
+  </message>
+  <message>
    <source>checks</source>
    <translation>comprobaciones</translation>
   </message>
@@ -5221,6 +5225,10 @@
   <message>
    <source>feet</source>
    <translation>patas</translation>
+  </message>
+  <message>
+   <source>fewest</source>
+   <translation>los menos</translation>
   </message>
   <message>
    <source>file</source>
@@ -5659,6 +5667,10 @@
    <translation>sin límite</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>ningún plan compra menos</translation>
+  </message>
+  <message>
    <source>no plan needs fewer</source>
    <translation>ningún plan necesita menos</translation>
   </message>
@@ -5909,10 +5921,6 @@
   <message>
    <source>proved</source>
    <translation>demostrado</translation>
-  </message>
-  <message>
-   <source>proved to be the cheapest</source>
-   <translation>demostrado como el más barato</translation>
   </message>
   <message>
    <source>pull or knob with its screws</source>
@@ -7484,6 +7492,10 @@
    <translation>ninguna observación</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>ningún plan compra menos</translation>
+  </message>
+  <message>
    <source>no.</source>
    <translation>n.º</translation>
   </message>
@@ -8034,6 +8046,10 @@
   <message>
    <source>{0}, rounded to {1}</source>
    <translation>{0}, redondeo a {1}</translation>
+  </message>
+  <message>
+   <source>{0}, {1} of them at hand</source>
+   <translation>{0}, {1} de ellos disponibles</translation>
   </message>
   <message>
    <source>{0}: 1 part</source>

@@ -4919,6 +4919,10 @@
    <translation>coulisse centrale sous la caisse</translation>
   </message>
   <message>
+   <source>cheapest</source>
+   <translation>le moins cher</translation>
+  </message>
+  <message>
    <source>checks</source>
    <translation>contrôles</translation>
   </message>
@@ -5221,6 +5225,10 @@
   <message>
    <source>feet</source>
    <translation>pieds</translation>
+  </message>
+  <message>
+   <source>fewest</source>
+   <translation>le moins</translation>
   </message>
   <message>
    <source>file</source>
@@ -5659,6 +5667,10 @@
    <translation>sans limite</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>aucun plan n'en achète moins</translation>
+  </message>
+  <message>
    <source>no plan needs fewer</source>
    <translation>aucun plan n'en demande moins</translation>
   </message>
@@ -5909,10 +5921,6 @@
   <message>
    <source>proved</source>
    <translation>prouvé</translation>
-  </message>
-  <message>
-   <source>proved to be the cheapest</source>
-   <translation>prouvé le moins cher</translation>
   </message>
   <message>
    <source>pull or knob with its screws</source>
@@ -7484,6 +7492,10 @@
    <translation>aucun constat</translation>
   </message>
   <message>
+   <source>no plan buys less</source>
+   <translation>aucun plan n'en achète moins</translation>
+  </message>
+  <message>
    <source>no.</source>
    <translation>n°</translation>
   </message>
@@ -8034,6 +8046,10 @@
   <message>
    <source>{0}, rounded to {1}</source>
    <translation>{0}, arrondis à {1}</translation>
+  </message>
+  <message>
+   <source>{0}, {1} of them at hand</source>
+   <translation>{0}, dont {1} sous la main</translation>
   </message>
   <message>
    <source>{0}: 1 part</source>

@@ -14,7 +14,8 @@ from closetbench.core.lengths import MILLIMETRES, LengthFormat
 from closetbench.resources import load_catalogue
 from closetbench.shop.report import finding_lines, report_lines
 from closetbench.stock.length_plan import BarPlan, LengthCut, LengthPlan, StockLength
-from closetbench.stock.plan import Plan
+from closetbench.stock.plan import CutPart, CutSettings, Plan, StockSheet
+from closetbench.stock.sheets import plan_sheets
 from tests.shop import samples
 
 INCHES = LengthFormat("in-frac", Fraction(1, 16))
@@ -83,3 +84,15 @@ def test_the_load_to_bring_home_counts_boards_mouldings_and_bars():
         for m, length, width in ((pine, 2000.0, 139.7), (scribe, 2400.0, 20.0)))
     assert float(load.split()[1]) == pytest.approx(2.5 * 0.7634 + wood, abs=0.06)
     assert "bars to bring home; spares, hardware and edge band not counted" in load
+
+
+def test_sheets_at_hand_are_told_and_what_is_proved_of_the_rest():
+    at_hand = StockSheet("left", "ply18", 900, 700, quantity=1, offcut=True)
+    parts = [CutPart("long", 2300, 600, "ply18"), CutPart("short", 300, 200, "ply18")]
+    whole = StockSheet("whole", "ply18", 2440, 1220)
+    plan = plan_sheets(parts, [whole, at_hand], CutSettings(seconds=0.1, tidy=0.0))
+    closet = Closet(ClosetDesign("x"), None, Envelope(900.0, 500.0, 2000.0), (), ())
+    said = "\n".join(report_lines(closet, plan, load_catalogue(), MILLIMETRES))
+    title = load_catalogue().material("ply18").title
+    assert f"2 of {title}, 1 of them at hand, yield" in said
+    assert "no plan buys less" in said

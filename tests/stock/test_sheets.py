@@ -16,6 +16,7 @@ from closetbench.stock.plan import (
     GrainOnSheet,
     Plan,
     PlanProgress,
+    Proof,
     SearchEnd,
     StockSheet,
 )
@@ -98,6 +99,8 @@ def test_an_offcut_that_saves_no_sheet_takes_what_fits_all_the_same():
     assert [s.sheet.key for s in plan.sheets] == ["left", "full"]
     assert [[p.part for p in s.placements] for s in plan.sheets] == [[parts[1].key], [parts[0].key]]
     assert plan.ended["ply 18"] is SearchEnd.PROVED
+    assert plan.proof_of("ply 18") is Proof.CHEAPEST
+    assert planned(parts, [SHEET]).proof_of("ply 18") is Proof.FEWEST
 
 
 def test_an_offcut_with_a_price_or_too_small_a_size_stays_whole():
