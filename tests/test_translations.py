@@ -69,3 +69,12 @@ def test_what_freecad_loads_is_compiled_from_what_is_written(tool, language):
 def test_patterns_are_those_of_the_sources(tool, texts):
     assert json.loads(tool.PATTERNS.read_text(encoding="utf-8")) == sorted(
         texts["Closetbench_Said"])
+
+
+@pytest.mark.parametrize(("context", "word"), [
+    ("Closetbench_Survey", "Back"), ("Closetbench_Help", "Back"), ("Closetbench_Bench", "Top"),
+    ("Closetbench_Bench", "Face"), ("Closetbench_Existing", "Top"),
+])
+def test_words_that_mean_two_things_are_two_words_elsewhere(tool, context, word):
+    known = tool.read(tool.ts_file("de"))
+    assert known[context, word] != known[tool.COMMON, word]

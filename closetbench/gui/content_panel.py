@@ -104,7 +104,7 @@ class ContentPanel(SpecPanel):
 
     def _list(self, form: Form, name: str, kind: type[Any]) -> CardsForm:
         cards = CardsForm(
-            label_of(name), name, _tr("Add"),
+            label_of(name, type_of_spec(self.obj)), name, _tr("Add"),
             lambda i: card_lines(kind, f"{name}.{i}", self.catalogue),
             lambda: self._grow(name, kind), lambda i: self._shrink(name, i),
         )

@@ -17,6 +17,7 @@ from closetbench.core.joinery import JoineryRules
 from closetbench.core.materials import Catalogue
 from closetbench.gui import choices
 from closetbench.gui.cards_form import Line
+from closetbench.gui.commands.base import mark
 from closetbench.gui.fields import (
     CheckField,
     ChoiceField,
@@ -34,6 +35,11 @@ from closetbench.gui.qt import translate
 from closetbench.model.spec_table import field_texts, label_text
 
 CONTEXT = "Closetbench_Component"
+_OWN_LABELS = (
+    mark("Closetbench_Bench", "Top"), mark("Closetbench_Bench", "Face"),
+    mark("Closetbench_Existing", "Top"),
+)
+"""What other languages call otherwise in one specification than everywhere else."""
 _PLAIN = {
     "weight": (0.0, 2000.0, "kg"), "fraction": (0.0, 1.0, ""), "web": (0.0, 1.0, ""),
     "load": (0.0, 2000.0, "kg/m²"), "sag_over": (50.0, 2000.0, ""), "middle": (0.0, 1000.0, "kg"),
@@ -70,7 +76,7 @@ class _Maker:
             kind, optional = _bare(hint)
             if name in _ELSEWHERE or kind is JoineryRules:
                 continue
-            label = label_of(name)
+            label = label_of(name, spec)
             tip = _hint(_tr(texts[name])) if name in texts else ""
             if isinstance(kind, type) and is_dataclass(kind):
                 if not optional:
@@ -135,9 +141,9 @@ def record_lists(spec: type[Any]) -> Iterator[tuple[str, type[Any]]]:
             yield name, inner
 
 
-def label_of(name: str) -> str:
-    """What a field is called in a form."""
-    return _tr(label_text(name))
+def label_of(name: str, spec: type[Any]) -> str:
+    """What a field of a specification is called in a form."""
+    return translate(f"Closetbench_{spec.__name__.removesuffix('Spec')}", label_text(name))
 
 
 def card_lines(kind: type[Any], path: str, catalogue: Catalogue) -> list[Line]:
@@ -150,7 +156,7 @@ def card_lines(kind: type[Any], path: str, catalogue: Catalogue) -> list[Line]:
         if one is not None:
             if name in texts:
                 one.widget.setToolTip(_tr(texts[name]))
-            lines.append((label_of(name), [one]))
+            lines.append((label_of(name, kind), [one]))
     return lines
 
 

@@ -14,11 +14,14 @@ from closetbench.core.survey import (
 )
 from closetbench.gui import choices, survey_sketch
 from closetbench.gui.cards_form import Line
+from closetbench.gui.commands.base import mark
 from closetbench.gui.fields import ChoiceField, LengthField, NumberField, TextField
 from closetbench.gui.form import Form
 from closetbench.gui.qt import translate
 
 CONTEXT = "Closetbench_Survey"
+BACK = mark("Closetbench_Survey", "Back")
+"""A place; elsewhere the word is a panel's."""
 _NAMES = READING_NAMES | OPENING_NAMES | TRIM_NAMES
 
 
@@ -41,7 +44,7 @@ def pages() -> list[Form]:
 
 def _widths() -> Form:
     page = Form(_tr("Widths"), "survey")
-    page.heads(_tr("Front"), _tr("Back"), _tr("At height"))
+    page.heads(_tr("Front"), _tr(BACK), _tr("At height"))
     levels = (("low", _tr("Low")), ("mid", _tr("Middle")), ("high", _tr("High")))
     for number, (level, label) in reversed(list(enumerate(levels))):
         page.row(
@@ -54,7 +57,7 @@ def _widths() -> Form:
 def _heights() -> Form:
     page = Form(_tr("Heights"), "survey")
     page.heads(_tr("Left"), _tr("Right"))
-    for end, label in (("front", _tr("Front")), ("back", _tr("Back"))):
+    for end, label in (("front", _tr("Front")), ("back", _tr(BACK))):
         page.row(label, reading(f"height_{end}_left"), reading(f"height_{end}_right"))
     return page
 
@@ -72,7 +75,7 @@ def _depths() -> Form:
 def _plumb() -> Form:
     page = Form(_tr("Plumb"), "survey")
     none = _tr("not taken")
-    page.heads(_tr("Front"), _tr("Back"))
+    page.heads(_tr("Front"), _tr(BACK))
     page.row(_tr("Left wall"), reading("lean_left_front"), reading("lean_left_back"))
     page.row(
         _tr("Right wall"), reading("lean_right_front", none), reading("lean_right_back", none))

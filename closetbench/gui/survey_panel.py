@@ -121,7 +121,7 @@ class SurveyPanel(SpecPanel):
 
     def _clearances(self) -> Form:
         form = Form(_tr("Room to leave"), "closet")
-        form.heads(_tr("Left"), _tr("Right"), _tr("Back"))
+        form.heads(_tr("Left"), _tr("Right"), _tr(survey_forms.BACK))
         form.row(
             _tr("Least gap"), *(
                 LengthField(f"clearances.{name}", name) for name in ("left", "right", "back")))

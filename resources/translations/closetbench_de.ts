@@ -1784,15 +1784,15 @@
   </message>
   <message>
    <source>Bottom</source>
-   <translation>Unten</translation>
+   <translation>Boden</translation>
   </message>
   <message>
    <source>Bottom inset</source>
-   <translation>Einrückung unten</translation>
+   <translation>Einrückung Boden</translation>
   </message>
   <message>
    <source>Bottom material</source>
-   <translation>Material Unterboden</translation>
+   <translation>Material Kastenboden</translation>
   </message>
   <message>
    <source>Bottom rail</source>
@@ -2632,7 +2632,7 @@
   </message>
   <message>
    <source>High</source>
-   <translation>Hoch</translation>
+   <translation>Oben</translation>
   </message>
   <message>
    <source>Hinge</source>
@@ -3108,7 +3108,7 @@
   </message>
   <message>
    <source>Low</source>
-   <translation>Tief</translation>
+   <translation>Unten</translation>
   </message>
   <message>
    <source>MDF</source>
@@ -6646,6 +6646,14 @@
    <source>Bench…</source>
    <translation>Bank…</translation>
   </message>
+  <message>
+   <source>Face</source>
+   <translation>Blende</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Bankplatte</translation>
+  </message>
  </context>
  <context>
   <name>Closetbench_Bill</name>
@@ -6811,6 +6819,10 @@
   <message>
    <source>Existing piece…</source>
    <translation>Vorhandenes Möbel…</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Deckplatte</translation>
   </message>
  </context>
  <context>
@@ -14083,7 +14095,7 @@
   </message>
   <message>
    <source>{0} bottom</source>
-   <translation>{0} Unterboden</translation>
+   <translation>{0} Kastenboden</translation>
   </message>
   <message>
    <source>{0} bow</source>
@@ -14791,6 +14803,10 @@
  </context>
  <context>
   <name>Closetbench_Survey</name>
+  <message>
+   <source>Back</source>
+   <translation>Hinten</translation>
+  </message>
   <message>
    <source>Enter the readings taken in the closet and see which plumb, level box fits</source>
    <translation>Die im Schrank genommenen Messwerte eingeben und sehen, welcher lot- und waagerechte Quader passt</translation>

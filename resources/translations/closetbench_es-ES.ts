@@ -277,7 +277,7 @@
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation>Del borde inferior de los laterales a la ranura del suelo</translation>
+   <translation>Del borde inferior de los laterales a la ranura del fondo</translation>
   </message>
   <message>
    <source>Grooves stop short of a banded front edge and run through a bare one</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation>Cómo se sujeta el suelo</translation>
+   <translation>Cómo se sujeta el fondo</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
@@ -1724,7 +1724,7 @@
   </message>
   <message>
    <source>Base height</source>
-   <translation>Altura del zócalo</translation>
+   <translation>Alto del zócalo</translation>
   </message>
   <message>
    <source>Base material</source>
@@ -1784,15 +1784,15 @@
   </message>
   <message>
    <source>Bottom</source>
-   <translation>Suelo</translation>
+   <translation>Fondo</translation>
   </message>
   <message>
    <source>Bottom inset</source>
-   <translation>Retranqueo del suelo</translation>
+   <translation>Retranqueo del fondo</translation>
   </message>
   <message>
    <source>Bottom material</source>
-   <translation>Material del suelo</translation>
+   <translation>Material del fondo</translation>
   </message>
   <message>
    <source>Bottom rail</source>
@@ -2440,7 +2440,7 @@
   </message>
   <message>
    <source>From the left</source>
-   <translation>Desde la izquierda</translation>
+   <translation>Desde la izq.</translation>
   </message>
   <message>
    <source>From the left, 1 first.</source>
@@ -2464,7 +2464,7 @@
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation>Del borde inferior de los laterales a la ranura del suelo</translation>
+   <translation>Del borde inferior de los laterales a la ranura del fondo</translation>
   </message>
   <message>
    <source>From the underside of the lintel to the ceiling, inside.</source>
@@ -2632,7 +2632,7 @@
   </message>
   <message>
    <source>High</source>
-   <translation>Alto</translation>
+   <translation>Arriba</translation>
   </message>
   <message>
    <source>Hinge</source>
@@ -2772,7 +2772,7 @@
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation>Cómo se sujeta el suelo</translation>
+   <translation>Cómo se sujeta el fondo</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
@@ -3108,7 +3108,7 @@
   </message>
   <message>
    <source>Low</source>
-   <translation>Bajo</translation>
+   <translation>Abajo</translation>
   </message>
   <message>
    <source>MDF</source>
@@ -6646,6 +6646,14 @@
    <source>Bench…</source>
    <translation>Banco…</translation>
   </message>
+  <message>
+   <source>Face</source>
+   <translation>Frente</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Asiento</translation>
+  </message>
  </context>
  <context>
   <name>Closetbench_Bill</name>
@@ -6811,6 +6819,10 @@
   <message>
    <source>Existing piece…</source>
    <translation>Mueble existente…</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Tapa</translation>
   </message>
  </context>
  <context>
@@ -8257,7 +8269,7 @@
   </message>
   <message>
    <source>; a thicker bottom, or a batten under its middle</source>
-   <translation>; un suelo más grueso, o un listón bajo su centro</translation>
+   <translation>; un fondo más grueso, o un listón bajo su centro</translation>
   </message>
   <message>
    <source>; each of its {0} pins carries {1}: the pins are not checked ({2})</source>
@@ -9425,7 +9437,7 @@
   </message>
   <message>
    <source>above the bottom and its inset</source>
-   <translation>sobre el suelo y su retranqueo</translation>
+   <translation>sobre el fondo y su retranqueo</translation>
   </message>
   <message>
    <source>above the floor</source>
@@ -11023,7 +11035,7 @@
   </message>
   <message>
    <source>its bottom sags {0} under {1} of clothes</source>
-   <translation>su suelo flecta {0} bajo {1} de ropa</translation>
+   <translation>su fondo flecta {0} bajo {1} de ropa</translation>
   </message>
   <message>
    <source>its diagonal of {0} does not go up under {1}: put it on a base of its own</source>
@@ -14791,6 +14803,10 @@
  </context>
  <context>
   <name>Closetbench_Survey</name>
+  <message>
+   <source>Back</source>
+   <translation>Fondo</translation>
+  </message>
   <message>
    <source>Enter the readings taken in the closet and see which plumb, level box fits</source>
    <translation>Introducir las lecturas tomadas en el armario y ver qué caja a plomo y a nivel cabe</translation>

@@ -277,7 +277,7 @@
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation>Du bord inférieur des côtés à la rainure du fond bas</translation>
+   <translation>Du bord inférieur des côtés à la rainure du fond</translation>
   </message>
   <message>
    <source>Grooves stop short of a banded front edge and run through a bare one</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation>Maintien du fond bas</translation>
+   <translation>Maintien du fond</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
@@ -1784,15 +1784,15 @@
   </message>
   <message>
    <source>Bottom</source>
-   <translation>Fond bas</translation>
+   <translation>Fond</translation>
   </message>
   <message>
    <source>Bottom inset</source>
-   <translation>Retrait du fond bas</translation>
+   <translation>Retrait du fond</translation>
   </message>
   <message>
    <source>Bottom material</source>
-   <translation>Matériau du fond bas</translation>
+   <translation>Matériau du fond</translation>
   </message>
   <message>
    <source>Bottom rail</source>
@@ -2440,7 +2440,7 @@
   </message>
   <message>
    <source>From the left</source>
-   <translation>Depuis la gauche</translation>
+   <translation>De la gauche</translation>
   </message>
   <message>
    <source>From the left, 1 first.</source>
@@ -2464,7 +2464,7 @@
   </message>
   <message>
    <source>From the sides' lower edge to the bottom's groove</source>
-   <translation>Du bord inférieur des côtés à la rainure du fond bas</translation>
+   <translation>Du bord inférieur des côtés à la rainure du fond</translation>
   </message>
   <message>
    <source>From the underside of the lintel to the ceiling, inside.</source>
@@ -2772,7 +2772,7 @@
   </message>
   <message>
    <source>How the bottom is held</source>
-   <translation>Maintien du fond bas</translation>
+   <translation>Maintien du fond</translation>
   </message>
   <message>
    <source>How the long rails lie</source>
@@ -3808,7 +3808,7 @@
   </message>
   <message>
    <source>Shelf lip</source>
-   <translation>Retombée d'étagère</translation>
+   <translation>Retombée</translation>
   </message>
   <message>
    <source>Shelf over the top…</source>
@@ -6646,6 +6646,14 @@
    <source>Bench…</source>
    <translation>Banc…</translation>
   </message>
+  <message>
+   <source>Face</source>
+   <translation>Façade</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Dessus</translation>
+  </message>
  </context>
  <context>
   <name>Closetbench_Bill</name>
@@ -6811,6 +6819,10 @@
   <message>
    <source>Existing piece…</source>
    <translation>Meuble existant…</translation>
+  </message>
+  <message>
+   <source>Top</source>
+   <translation>Dessus</translation>
   </message>
  </context>
  <context>
@@ -8257,7 +8269,7 @@
   </message>
   <message>
    <source>; a thicker bottom, or a batten under its middle</source>
-   <translation>; un fond bas plus épais, ou un tasseau sous son milieu</translation>
+   <translation>; un fond plus épais, ou un tasseau sous son milieu</translation>
   </message>
   <message>
    <source>; each of its {0} pins carries {1}: the pins are not checked ({2})</source>
@@ -9425,7 +9437,7 @@
   </message>
   <message>
    <source>above the bottom and its inset</source>
-   <translation>au-dessus du fond bas et de son retrait</translation>
+   <translation>au-dessus du fond et de son retrait</translation>
   </message>
   <message>
    <source>above the floor</source>
@@ -11023,7 +11035,7 @@
   </message>
   <message>
    <source>its bottom sags {0} under {1} of clothes</source>
-   <translation>son fond bas fléchit de {0} sous {1} de vêtements</translation>
+   <translation>son fond fléchit de {0} sous {1} de vêtements</translation>
   </message>
   <message>
    <source>its diagonal of {0} does not go up under {1}: put it on a base of its own</source>
@@ -14083,7 +14095,7 @@
   </message>
   <message>
    <source>{0} bottom</source>
-   <translation>fond bas, {0}</translation>
+   <translation>fond, {0}</translation>
   </message>
   <message>
    <source>{0} bow</source>
@@ -14791,6 +14803,10 @@
  </context>
  <context>
   <name>Closetbench_Survey</name>
+  <message>
+   <source>Back</source>
+   <translation>Fond</translation>
+  </message>
   <message>
    <source>Enter the readings taken in the closet and see which plumb, level box fits</source>
    <translation>Saisir les mesures prises dans le placard et voir quelle boîte d'aplomb et de niveau y entre</translation>
