@@ -8,7 +8,7 @@ apart the one is chosen that leaves the fewest letters in English. No Qt, no Fre
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 _GAP = re.compile(r"\{(\d+)\}")
@@ -18,6 +18,8 @@ _OPENS = re.compile(r"(?<=\S)(?=[;:,.]? |\()")
 _UNITS = re.compile(r"(?<=\d) ?(?:[cm]?m[²³]?|kg(?:/m²?)?|N(?:·m|/mm²)?|in|ft|lbf?|psi)(?!\w)")
 _LEAST = 2
 """Letters that a pattern needs beside its gaps: fewer would match anything."""
+_JOINS = 3
+"""Letters of a pattern that does no more than join."""
 _PLACES = 8
 """So many places of a word between two gaps are tried, the last of them too."""
 
@@ -111,7 +113,7 @@ class Sentences:
         for pattern in self._patterns:
             if pattern.words in text and text.startswith(pattern.pieces[0]):
                 gaps = self._fitted(pattern, text, len(pattern.pieces[0]), 0)
-                if gaps is not None:
+                if gaps is not None and not _is_name(pattern, gaps):
                     filled = pattern.told.format(*(gap.text for gap in gaps))
                     yield Told(filled, _left(gaps))
         yield from self._split(text, [j for j in joints if j.group() != "; "])
@@ -158,6 +160,11 @@ class Sentences:
              for end in dict.fromkeys(ends)),
             key=_left,
         )
+
+
+def _is_name(pattern: _Pattern, gaps: Sequence[Told]) -> bool:
+    """Whether a pattern that only joins has found nothing to join: a name with an "and"."""
+    return all(gap.left for gap in gaps) and sum(map(_letters, pattern.pieces)) <= _JOINS
 
 
 def _left(gaps: Iterable[Told]) -> int:

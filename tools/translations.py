@@ -49,9 +49,14 @@ _JOINTS = (
     "{0} and {1}", "{0} or {1}", "{0} times", "{0} mm of {1} mm", "{0} kg of {1}", "{0} lb of {1}",
     "sags", "sags too much", "chipboard screw {0}", "wood screw {0}", "finishing nail {0}",
     "panel nail {0}", "pocket screw {0}", "weights from memory", "{0} in to {1} in",
-    "{0} mm to {1} mm",
+    "{0} mm to {1} mm", "{0} x {1} in {2}",
 )
 """What texts are put together with at run time."""
+_NOUNS = (
+    "pull", "tongue", "dowels", "rod", "room", "survey", "light", "work", "envelope", "access",
+    "wall", "children", "catalogue",
+)
+"""What work on panels is named by in one word, and what findings are about."""
 _GAP = re.compile(r"\{\d+\}")
 
 Texts = dict[str, set[str]]
@@ -68,6 +73,7 @@ def collect() -> Texts:
     for path in sorted((PACKAGE / "shop").rglob("*.py")):
         _from_papers(ast.parse(path.read_text(encoding="utf-8")), found[PAPERS])
     found[SAID].update(_JOINTS)
+    found[PAPERS].update(_NOUNS)
     found[CODE[0]] = {CODE[1]}
     _from_classes(found)
     return {context: {t for t in texts if t.strip()} for context, texts in found.items()}
@@ -176,6 +182,7 @@ def _pattern(node: ast.JoinedStr) -> str:
 def _from_classes(found: Texts) -> None:
     """Choices, labels and hints of specifications, tooltips of properties."""
     host.import_freecad()
+    from closetbench.core.parts import Role
     from closetbench.model.base import Scripted
     from closetbench.model.contents import CONTENTS
     from closetbench.model.spec_table import field_texts, label_text
@@ -195,6 +202,8 @@ def _from_classes(found: Texts) -> None:
                     for one in _with_inner(kind):
                         found[COMMON].update(label_text(f.name) for f in fields(one))
                         found[COMMON].update(field_texts(one).values())
+    # a part may have a name of its own where the windows speak of a side
+    found[PAPERS].update(role.value for role in Role)
     catalogue = load_catalogue()
     for table in (catalogue.materials, catalogue.bands, catalogue.bars, catalogue.slides,
                   catalogue.hinges, catalogue.hardware):

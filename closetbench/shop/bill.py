@@ -26,7 +26,7 @@ from closetbench.shop.buying import (
 from closetbench.shop.csv_text import Cell, csv_text
 from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lines import TOO_WIDE, SetUp, part_lines, set_ups
-from closetbench.shop.report import danger_headline
+from closetbench.shop.report import danger_headline, subject_words
 from closetbench.shop.tables import TOTAL, glossed_rows
 from closetbench.shop.words import fit_text, machining_words
 from closetbench.stock.atomic import write_text_atomically
@@ -110,7 +110,8 @@ def bill_rows(bill: Bill, words: Words = plain) -> list[Row]:
     dangers = [f for f in bill.findings if f.severity is Severity.DANGER]
     rows += [[danger_headline(len(dangers), words)]] if dangers else []
     rows += [
-        [words("DANGER"), f.subject, words(f.message), words(f.value), words(f.fix)]
+        [words("DANGER"), subject_words(f.subject, words), words(f.message), words(f.value),
+         words(f.fix)]
         for f in dangers
     ]
     for section in filter(None, sections):
@@ -238,8 +239,8 @@ def _finding_rows(bill: Bill, words: Words) -> list[Row]:
     ]
     found = dict.fromkeys((*bill.findings, *bill.catalogue.findings()))
     rows += [
-        [words(f.severity.value), f.subject, words(f.message), words(f.value), words(f.limit),
-         words(f.spread), words(f.fix), words(f.source), f.rule]
+        [words(f.severity.value), subject_words(f.subject, words), words(f.message),
+         words(f.value), words(f.limit), words(f.spread), words(f.fix), words(f.source), f.rule]
         for f in by_severity(found)
     ]
     if len(rows) == 2:

@@ -156,12 +156,18 @@ def finding_lines(finding: Finding, words: Words = plain) -> list[str]:
     figures = "; ".join(text for text in (words(finding.value), limit) if text)
     figures = f" ({figures})" if figures else ""
     spread = f" [{words(finding.spread)}]" if finding.spread else ""
-    what = words("{0}: {1}", finding.subject, words(finding.message))
+    what = words("{0}: {1}", subject_words(finding.subject, words), words(finding.message))
     if finding.severity in _SEVERITIES:  # what was not checked says so itself
         what = words(_SEVERITIES[finding.severity], what)
     fix = [f"    {words(finding.fix)}"] if finding.fix else []
     source = ["    " + words("source: {0}", words(finding.source))] if finding.source else []
     return [f"{what}{figures}{spread}", *fix, *source]
+
+
+def subject_words(subject: str, words: Words) -> str:
+    """What a finding is about: the room, the work or a board of the catalogue in words, whose
+    names are common nouns; a component and its parts by the names that they have everywhere."""
+    return words(subject) if subject[:1].islower() and ": " not in subject else subject
 
 
 def write_report(

@@ -55,12 +55,15 @@ class _Frame:
 def draw_views(page: Page, sheet: SurveySheet, left: float, right: float, low: float,
                high: float) -> None:
     """The view from above on top, below it the others side by side, all that at one scale."""
-    for view, frame in _frames(sheet, left, right, low, high).items():
+    frames = _frames(sheet, left, right, low, high)
+    side = frames[View.SIDE]
+    # half of what parts two views is left at the right edge
+    gap = 2 * (right - side.x - side.scale * side.size[0])
+    for view, frame in frames.items():
         blanks = [b for b in sheet.blanks if b.view is view]
         name = _name(view, blanks, sheet, page.words)
-        room = 2 * min(frame.middle - left, right - frame.middle)
-        if view is not View.PLAN:
-            room = min(room, frame.scale * frame.size[0] + BETWEEN - 0.06)
+        room = right - left if view is View.PLAN else (
+            frame.scale * frame.size[0] + gap - 0.08)
         page.text((frame.middle, frame.top + 0.12), name, fitting_size([name], room, 0.2, 7.5),
                   GREY)
         _walls(page, sheet, view, frame)

@@ -7084,6 +7084,14 @@
    <translation>ein Plan mit weniger ist möglich</translation>
   </message>
   <message>
+   <source>access</source>
+   <translation>Erreichbarkeit</translation>
+  </message>
+  <message>
+   <source>adjustable shelf</source>
+   <translation>verstellbarer Boden</translation>
+  </message>
+  <message>
    <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
    <translation>mit Zugabe für die Gehrung am Ende: die lange Spitze, {0}, an der Wand anreißen</translation>
   </message>
@@ -7152,6 +7160,10 @@
    <translation>im Markt</translation>
   </message>
   <message>
+   <source>back</source>
+   <translation>Rückwand</translation>
+  </message>
+  <message>
    <source>band end</source>
    <translation>Kante Ende</translation>
   </message>
@@ -7172,6 +7184,22 @@
    <translation>Stab</translation>
   </message>
   <message>
+   <source>base frame</source>
+   <translation>Sockelrahmen</translation>
+  </message>
+  <message>
+   <source>bench face</source>
+   <translation>Bankblende</translation>
+  </message>
+  <message>
+   <source>bench frame</source>
+   <translation>Bankgestell</translation>
+  </message>
+  <message>
+   <source>bench top</source>
+   <translation>Bankplatte</translation>
+  </message>
+  <message>
    <source>best found</source>
    <translation>bester gefundener</translation>
   </message>
@@ -7188,6 +7216,10 @@
    <translation>Brett</translation>
   </message>
   <message>
+   <source>bottom</source>
+   <translation>Unterboden</translation>
+  </message>
+  <message>
    <source>bought m²</source>
    <translation>gekaufte m²</translation>
   </message>
@@ -7200,8 +7232,24 @@
    <translation>auf Länge</translation>
   </message>
   <message>
+   <source>catalogue</source>
+   <translation>Katalog</translation>
+  </message>
+  <message>
+   <source>children</source>
+   <translation>Kinder</translation>
+  </message>
+  <message>
+   <source>cleat</source>
+   <translation>Tragleiste</translation>
+  </message>
+  <message>
    <source>component</source>
    <translation>Element</translation>
+  </message>
+  <message>
+   <source>corner shelf</source>
+   <translation>Eckboden</translation>
   </message>
   <message>
    <source>cost</source>
@@ -7252,6 +7300,34 @@
    <translation>Tiefe mm</translation>
   </message>
   <message>
+   <source>divider</source>
+   <translation>Mittelseite</translation>
+  </message>
+  <message>
+   <source>door</source>
+   <translation>Tür</translation>
+  </message>
+  <message>
+   <source>dowels</source>
+   <translation>Dübel</translation>
+  </message>
+  <message>
+   <source>drawer box back</source>
+   <translation>Kastenhinterstück</translation>
+  </message>
+  <message>
+   <source>drawer box bottom</source>
+   <translation>Kastenboden</translation>
+  </message>
+  <message>
+   <source>drawer box front</source>
+   <translation>Kastenvorderstück</translation>
+  </message>
+  <message>
+   <source>drawer box side</source>
+   <translation>Kastenseite</translation>
+  </message>
+  <message>
    <source>drawn by</source>
    <translation>gezeichnet von</translation>
   </message>
@@ -7284,12 +7360,20 @@
    <translation>alle {0} in Längsrichtung</translation>
   </message>
   <message>
+   <source>existing piece</source>
+   <translation>vorhandenes Möbel</translation>
+  </message>
+  <message>
    <source>feet and inches</source>
    <translation>Fuß und Zoll</translation>
   </message>
   <message>
    <source>fence</source>
    <translation>Anschlagmaß</translation>
+  </message>
+  <message>
+   <source>filler</source>
+   <translation>Passleiste</translation>
   </message>
   <message>
    <source>findings</source>
@@ -7300,12 +7384,20 @@
    <translation>erstes {0} vom Anfang und {1} von der Vorderkante</translation>
   </message>
   <message>
+   <source>fixed shelf</source>
+   <translation>fester Boden</translation>
+  </message>
+  <message>
    <source>from</source>
    <translation>aus</translation>
   </message>
   <message>
    <source>from {0} on</source>
    <translation>ab {0}</translation>
+  </message>
+  <message>
+   <source>front</source>
+   <translation>Front</translation>
   </message>
   <message>
    <source>front aslant: {0}</source>
@@ -7322,6 +7414,10 @@
   <message>
    <source>front elevation; heights between shelves and widths of bays are clear</source>
    <translation>Vorderansicht; Höhen zwischen Böden und Breiten der Felder sind lichte Maße</translation>
+  </message>
+  <message>
+   <source>front lip</source>
+   <translation>vordere Lippe</translation>
   </message>
   <message>
    <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
@@ -7370,6 +7466,10 @@
   <message>
    <source>hand saw or mitre saw</source>
    <translation>Handsäge oder Gehrungssäge</translation>
+  </message>
+  <message>
+   <source>hanging rod</source>
+   <translation>Kleiderstange</translation>
   </message>
   <message>
    <source>hardware</source>
@@ -7440,6 +7540,14 @@
    <translation>Längen</translation>
   </message>
   <message>
+   <source>lid</source>
+   <translation>Deckel</translation>
+  </message>
+  <message>
+   <source>light</source>
+   <translation>Leuchte</translation>
+  </message>
+  <message>
    <source>limit</source>
    <translation>Grenze</translation>
   </message>
@@ -7480,6 +7588,14 @@
    <translation>Befund</translation>
   </message>
   <message>
+   <source>moulding</source>
+   <translation>Leiste</translation>
+  </message>
+  <message>
+   <source>mullion</source>
+   <translation>Mittelfries</translation>
+  </message>
+  <message>
    <source>name</source>
    <translation>Name</translation>
   </message>
@@ -7505,7 +7621,7 @@
   </message>
   <message>
    <source>no plan buys less</source>
-   <translation>mit keinem Plan ist weniger zu kaufen</translation>
+   <translation>kein Plan kauft weniger</translation>
   </message>
   <message>
    <source>no.</source>
@@ -7560,8 +7676,16 @@
    <translation>andere: {0} Teile, siehe Stückliste</translation>
   </message>
   <message>
+   <source>over-the-top shelf</source>
+   <translation>Boden über den Korpussen</translation>
+  </message>
+  <message>
    <source>pack of {0}</source>
    <translation>Packung zu {0}</translation>
+  </message>
+  <message>
+   <source>panel</source>
+   <translation>Platte</translation>
   </message>
   <message>
    <source>paper</source>
@@ -7604,6 +7728,10 @@
    <translation>nachweislich am billigsten mit diesen Maßen</translation>
   </message>
   <message>
+   <source>pull</source>
+   <translation>Griff</translation>
+  </message>
+  <message>
    <source>pulled apart, parts and fittings before the carcasses</source>
    <translation>auseinandergezogen, Teile und Einbauten vor den Korpussen</translation>
   </message>
@@ -7614,6 +7742,10 @@
   <message>
    <source>rabbet for {0}: {1}</source>
    <translation>Falz für {0}: {1}</translation>
+  </message>
+  <message>
+   <source>rail</source>
+   <translation>Querfries</translation>
   </message>
   <message>
    <source>range</source>
@@ -7648,8 +7780,16 @@
    <translation>längs auf {0} gesägt</translation>
   </message>
   <message>
+   <source>rod</source>
+   <translation>Kleiderstange</translation>
+  </message>
+  <message>
    <source>roll</source>
    <translation>Rolle</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <translation>Raum</translation>
   </message>
   <message>
    <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
@@ -7688,6 +7828,18 @@
    <translation>Platten</translation>
   </message>
   <message>
+   <source>shim</source>
+   <translation>Unterlage</translation>
+  </message>
+  <message>
+   <source>shoe shelf</source>
+   <translation>Schuhboden</translation>
+  </message>
+  <message>
+   <source>side</source>
+   <translation>Seite</translation>
+  </message>
+  <message>
    <source>size</source>
    <translation>Größe</translation>
   </message>
@@ -7716,6 +7868,10 @@
    <translation>Anfang schräg: {0}</translation>
   </message>
   <message>
+   <source>stile</source>
+   <translation>Längsfries</translation>
+  </message>
+  <message>
    <source>stopped {0} from the end and squared with a chisel</source>
    <translation>{0} vor dem Ende abgesetzt und mit dem Stechbeitel ausgestochen</translation>
   </message>
@@ -7738,6 +7894,10 @@
   <message>
    <source>subject</source>
    <translation>Gegenstand</translation>
+  </message>
+  <message>
+   <source>survey</source>
+   <translation>Aufmaß</translation>
   </message>
   <message>
    <source>take home</source>
@@ -7780,6 +7940,18 @@
    <translation>Bezeichnung</translation>
   </message>
   <message>
+   <source>toe kick</source>
+   <translation>Sockelblende</translation>
+  </message>
+  <message>
+   <source>tongue</source>
+   <translation>Feder</translation>
+  </message>
+  <message>
+   <source>top</source>
+   <translation>Oberboden</translation>
+  </message>
+  <message>
    <source>total</source>
    <translation>Summe</translation>
   </message>
@@ -7814,6 +7986,10 @@
   <message>
    <source>value</source>
    <translation>Wert</translation>
+  </message>
+  <message>
+   <source>wall</source>
+   <translation>Wand</translation>
   </message>
   <message>
    <source>waste</source>
@@ -14474,6 +14650,10 @@
   <message>
    <source>{0} would hold {1} of that</source>
    <translation>{0} würde {1} davon halten</translation>
+  </message>
+  <message>
+   <source>{0} x {1} in {2}</source>
+   <translation>{0} × {1} in {2}</translation>
   </message>
   <message>
    <source>{0} x {1} mm</source>

@@ -7084,6 +7084,14 @@
    <translation>quizá sea posible un plan con menos</translation>
   </message>
   <message>
+   <source>access</source>
+   <translation>acceso</translation>
+  </message>
+  <message>
+   <source>adjustable shelf</source>
+   <translation>balda regulable</translation>
+  </message>
+  <message>
    <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
    <translation>incluye el inglete del final: marcar la punta larga, {0}, en la pared</translation>
   </message>
@@ -7152,6 +7160,10 @@
    <translation>en la tienda</translation>
   </message>
   <message>
+   <source>back</source>
+   <translation>trasera</translation>
+  </message>
+  <message>
    <source>band end</source>
    <translation>canto final</translation>
   </message>
@@ -7172,6 +7184,22 @@
    <translation>perfil</translation>
   </message>
   <message>
+   <source>base frame</source>
+   <translation>bastidor del zócalo</translation>
+  </message>
+  <message>
+   <source>bench face</source>
+   <translation>frente del banco</translation>
+  </message>
+  <message>
+   <source>bench frame</source>
+   <translation>bastidor del banco</translation>
+  </message>
+  <message>
+   <source>bench top</source>
+   <translation>tapa del banco</translation>
+  </message>
+  <message>
    <source>best found</source>
    <translation>lo mejor hallado</translation>
   </message>
@@ -7188,6 +7216,10 @@
    <translation>tabla</translation>
   </message>
   <message>
+   <source>bottom</source>
+   <translation>suelo</translation>
+  </message>
+  <message>
    <source>bought m²</source>
    <translation>m² comprados</translation>
   </message>
@@ -7200,8 +7232,24 @@
    <translation>a medida de largo</translation>
   </message>
   <message>
+   <source>catalogue</source>
+   <translation>catálogo</translation>
+  </message>
+  <message>
+   <source>children</source>
+   <translation>niños</translation>
+  </message>
+  <message>
+   <source>cleat</source>
+   <translation>listón de apoyo</translation>
+  </message>
+  <message>
    <source>component</source>
    <translation>elemento</translation>
+  </message>
+  <message>
+   <source>corner shelf</source>
+   <translation>balda de esquina</translation>
   </message>
   <message>
    <source>cost</source>
@@ -7252,6 +7300,34 @@
    <translation>profundidad mm</translation>
   </message>
   <message>
+   <source>divider</source>
+   <translation>divisoria</translation>
+  </message>
+  <message>
+   <source>door</source>
+   <translation>puerta</translation>
+  </message>
+  <message>
+   <source>dowels</source>
+   <translation>espigas</translation>
+  </message>
+  <message>
+   <source>drawer box back</source>
+   <translation>trasera de la caja de cajón</translation>
+  </message>
+  <message>
+   <source>drawer box bottom</source>
+   <translation>fondo de la caja de cajón</translation>
+  </message>
+  <message>
+   <source>drawer box front</source>
+   <translation>frente de la caja de cajón</translation>
+  </message>
+  <message>
+   <source>drawer box side</source>
+   <translation>lateral de la caja de cajón</translation>
+  </message>
+  <message>
    <source>drawn by</source>
    <translation>dibujado por</translation>
   </message>
@@ -7284,12 +7360,20 @@
    <translation>cada {0} a lo largo</translation>
   </message>
   <message>
+   <source>existing piece</source>
+   <translation>mueble existente</translation>
+  </message>
+  <message>
    <source>feet and inches</source>
    <translation>pies y pulgadas</translation>
   </message>
   <message>
    <source>fence</source>
    <translation>medida al tope</translation>
+  </message>
+  <message>
+   <source>filler</source>
+   <translation>listón de ajuste</translation>
   </message>
   <message>
    <source>findings</source>
@@ -7300,12 +7384,20 @@
    <translation>primero a {0} del inicio y {1} del borde delantero</translation>
   </message>
   <message>
+   <source>fixed shelf</source>
+   <translation>balda fija</translation>
+  </message>
+  <message>
    <source>from</source>
    <translation>de</translation>
   </message>
   <message>
    <source>from {0} on</source>
    <translation>a partir de {0}</translation>
+  </message>
+  <message>
+   <source>front</source>
+   <translation>frente</translation>
   </message>
   <message>
    <source>front aslant: {0}</source>
@@ -7322,6 +7414,10 @@
   <message>
    <source>front elevation; heights between shelves and widths of bays are clear</source>
    <translation>alzado frontal; alturas entre baldas y anchos de los huecos son medidas libres</translation>
+  </message>
+  <message>
+   <source>front lip</source>
+   <translation>refuerzo frontal</translation>
   </message>
   <message>
    <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
@@ -7370,6 +7466,10 @@
   <message>
    <source>hand saw or mitre saw</source>
    <translation>serrucho o ingletadora</translation>
+  </message>
+  <message>
+   <source>hanging rod</source>
+   <translation>barra</translation>
   </message>
   <message>
    <source>hardware</source>
@@ -7440,6 +7540,14 @@
    <translation>largos</translation>
   </message>
   <message>
+   <source>lid</source>
+   <translation>tapa</translation>
+  </message>
+  <message>
+   <source>light</source>
+   <translation>luz</translation>
+  </message>
+  <message>
    <source>limit</source>
    <translation>límite</translation>
   </message>
@@ -7478,6 +7586,14 @@
   <message>
    <source>message</source>
    <translation>observación</translation>
+  </message>
+  <message>
+   <source>moulding</source>
+   <translation>moldura</translation>
+  </message>
+  <message>
+   <source>mullion</source>
+   <translation>montante central</translation>
   </message>
   <message>
    <source>name</source>
@@ -7560,8 +7676,16 @@
    <translation>otros: {0} piezas, véase la lista</translation>
   </message>
   <message>
+   <source>over-the-top shelf</source>
+   <translation>balda superior</translation>
+  </message>
+  <message>
    <source>pack of {0}</source>
    <translation>paquete de {0}</translation>
+  </message>
+  <message>
+   <source>panel</source>
+   <translation>panel</translation>
   </message>
   <message>
    <source>paper</source>
@@ -7604,6 +7728,10 @@
    <translation>probado como lo más barato con estos formatos</translation>
   </message>
   <message>
+   <source>pull</source>
+   <translation>tirador</translation>
+  </message>
+  <message>
    <source>pulled apart, parts and fittings before the carcasses</source>
    <translation>despiezado, piezas y equipamiento delante de los cuerpos</translation>
   </message>
@@ -7614,6 +7742,10 @@
   <message>
    <source>rabbet for {0}: {1}</source>
    <translation>rebaje para {0}: {1}</translation>
+  </message>
+  <message>
+   <source>rail</source>
+   <translation>travesaño</translation>
   </message>
   <message>
    <source>range</source>
@@ -7648,8 +7780,16 @@
    <translation>aserrado al hilo a {0}</translation>
   </message>
   <message>
+   <source>rod</source>
+   <translation>barra de colgar</translation>
+  </message>
+  <message>
    <source>roll</source>
    <translation>rollo</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <translation>sala</translation>
   </message>
   <message>
    <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
@@ -7688,6 +7828,18 @@
    <translation>tableros</translation>
   </message>
   <message>
+   <source>shim</source>
+   <translation>calzo</translation>
+  </message>
+  <message>
+   <source>shoe shelf</source>
+   <translation>balda para zapatos</translation>
+  </message>
+  <message>
+   <source>side</source>
+   <translation>lateral</translation>
+  </message>
+  <message>
    <source>size</source>
    <translation>formato</translation>
   </message>
@@ -7716,6 +7868,10 @@
    <translation>inicio sesgado: {0}</translation>
   </message>
   <message>
+   <source>stile</source>
+   <translation>montante</translation>
+  </message>
+  <message>
    <source>stopped {0} from the end and squared with a chisel</source>
    <translation>parada a {0} del final y escuadrada con formón</translation>
   </message>
@@ -7738,6 +7894,10 @@
   <message>
    <source>subject</source>
    <translation>objeto</translation>
+  </message>
+  <message>
+   <source>survey</source>
+   <translation>toma de medidas</translation>
   </message>
   <message>
    <source>take home</source>
@@ -7780,6 +7940,18 @@
    <translation>designación</translation>
   </message>
   <message>
+   <source>toe kick</source>
+   <translation>tabla del zócalo</translation>
+  </message>
+  <message>
+   <source>tongue</source>
+   <translation>lengüeta</translation>
+  </message>
+  <message>
+   <source>top</source>
+   <translation>techo</translation>
+  </message>
+  <message>
    <source>total</source>
    <translation>total</translation>
   </message>
@@ -7814,6 +7986,10 @@
   <message>
    <source>value</source>
    <translation>valor</translation>
+  </message>
+  <message>
+   <source>wall</source>
+   <translation>pared</translation>
   </message>
   <message>
    <source>waste</source>
@@ -14474,6 +14650,10 @@
   <message>
    <source>{0} would hold {1} of that</source>
    <translation>{0} aguantarían {1} de eso</translation>
+  </message>
+  <message>
+   <source>{0} x {1} in {2}</source>
+   <translation>{0} × {1} en {2}</translation>
   </message>
   <message>
    <source>{0} x {1} mm</source>

@@ -7084,6 +7084,14 @@
    <translation>un plan avec moins est peut-être possible</translation>
   </message>
   <message>
+   <source>access</source>
+   <translation>accès</translation>
+  </message>
+  <message>
+   <source>adjustable shelf</source>
+   <translation>étagère réglable</translation>
+  </message>
+  <message>
    <source>allows for the mitre at its end: mark the long point, {0}, at the wall</source>
    <translation>tient compte de l'onglet à la fin : marquer la pointe longue, {0}, au mur</translation>
   </message>
@@ -7152,6 +7160,10 @@
    <translation>au magasin</translation>
   </message>
   <message>
+   <source>back</source>
+   <translation>dos</translation>
+  </message>
+  <message>
    <source>band end</source>
    <translation>chant fin</translation>
   </message>
@@ -7172,6 +7184,22 @@
    <translation>barre</translation>
   </message>
   <message>
+   <source>base frame</source>
+   <translation>cadre de socle</translation>
+  </message>
+  <message>
+   <source>bench face</source>
+   <translation>face du banc</translation>
+  </message>
+  <message>
+   <source>bench frame</source>
+   <translation>cadre du banc</translation>
+  </message>
+  <message>
+   <source>bench top</source>
+   <translation>dessus du banc</translation>
+  </message>
+  <message>
    <source>best found</source>
    <translation>meilleur trouvé</translation>
   </message>
@@ -7188,6 +7216,10 @@
    <translation>planche</translation>
   </message>
   <message>
+   <source>bottom</source>
+   <translation>fond bas</translation>
+  </message>
+  <message>
    <source>bought m²</source>
    <translation>m² achetés</translation>
   </message>
@@ -7200,8 +7232,24 @@
    <translation>à longueur</translation>
   </message>
   <message>
+   <source>catalogue</source>
+   <translation>catalogue</translation>
+  </message>
+  <message>
+   <source>children</source>
+   <translation>enfants</translation>
+  </message>
+  <message>
+   <source>cleat</source>
+   <translation>tasseau</translation>
+  </message>
+  <message>
    <source>component</source>
    <translation>élément</translation>
+  </message>
+  <message>
+   <source>corner shelf</source>
+   <translation>étagère d'angle</translation>
   </message>
   <message>
    <source>cost</source>
@@ -7252,6 +7300,34 @@
    <translation>profondeur mm</translation>
   </message>
   <message>
+   <source>divider</source>
+   <translation>montant intermédiaire</translation>
+  </message>
+  <message>
+   <source>door</source>
+   <translation>porte</translation>
+  </message>
+  <message>
+   <source>dowels</source>
+   <translation>tourillons</translation>
+  </message>
+  <message>
+   <source>drawer box back</source>
+   <translation>arrière de caisse de tiroir</translation>
+  </message>
+  <message>
+   <source>drawer box bottom</source>
+   <translation>fond de caisse de tiroir</translation>
+  </message>
+  <message>
+   <source>drawer box front</source>
+   <translation>avant de caisse de tiroir</translation>
+  </message>
+  <message>
+   <source>drawer box side</source>
+   <translation>côté de caisse de tiroir</translation>
+  </message>
+  <message>
    <source>drawn by</source>
    <translation>dessiné par</translation>
   </message>
@@ -7284,12 +7360,20 @@
    <translation>tous les {0} dans la longueur</translation>
   </message>
   <message>
+   <source>existing piece</source>
+   <translation>meuble existant</translation>
+  </message>
+  <message>
    <source>feet and inches</source>
    <translation>pieds et pouces</translation>
   </message>
   <message>
    <source>fence</source>
    <translation>cote au guide</translation>
+  </message>
+  <message>
+   <source>filler</source>
+   <translation>fileur</translation>
   </message>
   <message>
    <source>findings</source>
@@ -7300,12 +7384,20 @@
    <translation>premier à {0} du début et {1} de l'avant</translation>
   </message>
   <message>
+   <source>fixed shelf</source>
+   <translation>étagère fixe</translation>
+  </message>
+  <message>
    <source>from</source>
    <translation>de</translation>
   </message>
   <message>
    <source>from {0} on</source>
    <translation>à partir de {0}</translation>
+  </message>
+  <message>
+   <source>front</source>
+   <translation>façade</translation>
   </message>
   <message>
    <source>front aslant: {0}</source>
@@ -7322,6 +7414,10 @@
   <message>
    <source>front elevation; heights between shelves and widths of bays are clear</source>
    <translation>vue de face ; hauteurs entre étagères et largeurs de travées sont libres</translation>
+  </message>
+  <message>
+   <source>front lip</source>
+   <translation>retombée avant</translation>
   </message>
   <message>
    <source>fronts and doors as one faces them; distances are from the left and the lower edge of the rectangle around each</source>
@@ -7370,6 +7466,10 @@
   <message>
    <source>hand saw or mitre saw</source>
    <translation>scie à main ou à onglet</translation>
+  </message>
+  <message>
+   <source>hanging rod</source>
+   <translation>tringle</translation>
   </message>
   <message>
    <source>hardware</source>
@@ -7440,6 +7540,14 @@
    <translation>longueurs</translation>
   </message>
   <message>
+   <source>lid</source>
+   <translation>abattant</translation>
+  </message>
+  <message>
+   <source>light</source>
+   <translation>éclairage</translation>
+  </message>
+  <message>
    <source>limit</source>
    <translation>limite</translation>
   </message>
@@ -7480,6 +7588,14 @@
    <translation>constat</translation>
   </message>
   <message>
+   <source>moulding</source>
+   <translation>moulure</translation>
+  </message>
+  <message>
+   <source>mullion</source>
+   <translation>montant central</translation>
+  </message>
+  <message>
    <source>name</source>
    <translation>nom</translation>
   </message>
@@ -7505,7 +7621,7 @@
   </message>
   <message>
    <source>no plan buys less</source>
-   <translation>aucun plan n'en achète moins</translation>
+   <translation>aucun plan n'achète moins</translation>
   </message>
   <message>
    <source>no.</source>
@@ -7560,8 +7676,16 @@
    <translation>autres : {0} pièces, voir la nomenclature</translation>
   </message>
   <message>
+   <source>over-the-top shelf</source>
+   <translation>étagère du dessus</translation>
+  </message>
+  <message>
    <source>pack of {0}</source>
    <translation>paquet de {0}</translation>
+  </message>
+  <message>
+   <source>panel</source>
+   <translation>panneau</translation>
   </message>
   <message>
    <source>paper</source>
@@ -7604,6 +7728,10 @@
    <translation>prouvé le moins cher pour ces formats</translation>
   </message>
   <message>
+   <source>pull</source>
+   <translation>poignée</translation>
+  </message>
+  <message>
    <source>pulled apart, parts and fittings before the carcasses</source>
    <translation>éclaté, pièces et aménagements devant les caissons</translation>
   </message>
@@ -7614,6 +7742,10 @@
   <message>
    <source>rabbet for {0}: {1}</source>
    <translation>feuillure pour {0} : {1}</translation>
+  </message>
+  <message>
+   <source>rail</source>
+   <translation>traverse</translation>
   </message>
   <message>
    <source>range</source>
@@ -7648,8 +7780,16 @@
    <translation>déligné à {0}</translation>
   </message>
   <message>
+   <source>rod</source>
+   <translation>tringle</translation>
+  </message>
+  <message>
    <source>roll</source>
    <translation>rouleau</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <translation>pièce</translation>
   </message>
   <message>
    <source>rough, off by up to {0}: measure the first strip before the next is cut</source>
@@ -7688,6 +7828,18 @@
    <translation>panneaux bruts</translation>
   </message>
   <message>
+   <source>shim</source>
+   <translation>cale</translation>
+  </message>
+  <message>
+   <source>shoe shelf</source>
+   <translation>étagère à chaussures</translation>
+  </message>
+  <message>
+   <source>side</source>
+   <translation>côté</translation>
+  </message>
+  <message>
    <source>size</source>
    <translation>format</translation>
   </message>
@@ -7716,6 +7868,10 @@
    <translation>début en biais : {0}</translation>
   </message>
   <message>
+   <source>stile</source>
+   <translation>montant</translation>
+  </message>
+  <message>
    <source>stopped {0} from the end and squared with a chisel</source>
    <translation>arrêtée à {0} de la fin et équarrie au ciseau</translation>
   </message>
@@ -7738,6 +7894,10 @@
   <message>
    <source>subject</source>
    <translation>objet</translation>
+  </message>
+  <message>
+   <source>survey</source>
+   <translation>relevé</translation>
   </message>
   <message>
    <source>take home</source>
@@ -7780,6 +7940,18 @@
    <translation>désignation</translation>
   </message>
   <message>
+   <source>toe kick</source>
+   <translation>plinthe de socle</translation>
+  </message>
+  <message>
+   <source>tongue</source>
+   <translation>languette</translation>
+  </message>
+  <message>
+   <source>top</source>
+   <translation>dessus</translation>
+  </message>
+  <message>
    <source>total</source>
    <translation>total</translation>
   </message>
@@ -7814,6 +7986,10 @@
   <message>
    <source>value</source>
    <translation>valeur</translation>
+  </message>
+  <message>
+   <source>wall</source>
+   <translation>mur</translation>
   </message>
   <message>
    <source>waste</source>
@@ -14474,6 +14650,10 @@
   <message>
    <source>{0} would hold {1} of that</source>
    <translation>{0} tiendrait {1} de cela</translation>
+  </message>
+  <message>
+   <source>{0} x {1} in {2}</source>
+   <translation>{0} × {1} dans {2}</translation>
   </message>
   <message>
    <source>{0} x {1} mm</source>
