@@ -5,12 +5,20 @@ A share of them, each repeatable by its seed; ``benchmarks/undo_walks.py`` walks
 
 import pytest
 
+from tests.gui.walk_report import told_of
+
 pytestmark = [pytest.mark.gui, pytest.mark.once]
 
-SEEDS, STEPS = (5, 22), 50
+SEEDS, STEPS = (1, 5, 10, 16, 22, 25), 50
 
 
 def test_random_edits_undone_and_redone(gui):
-    run = gui("undoing.py", seeds=SEEDS, steps=STEPS, timeout=900)
-    assert [walk["seed"] for walk in run.records["walks"]] == list(SEEDS)
-    assert sum(walk["undo"] for walk in run.records["walks"]) > 20
+    run = gui("undoing.py", judge=False, seeds=SEEDS, steps=STEPS, timeout=900)
+    told = told_of(run)
+    for seed, walk in told.items():
+        assert not walk.wrong, f"walk {seed}"
+        assert not any(walk.errors.values()), f"walk {seed}: {walk.errors}"
+    assert run.finished and run.status == 0 and not run.failures, run.failures
+    assert [(seed, walk.ended is not None) for seed, walk in told.items()] == [
+        (seed, True) for seed in SEEDS]
+    assert sum(walk.ended[0] for walk in told.values()) > 60

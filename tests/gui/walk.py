@@ -125,6 +125,7 @@ class Walk:
         self.log: list[str] = []
         self.wrong: list[str] = []
         self.undo_steps = 0
+        self._previews = 0
         self._snapshots = Snapshots()
         self._known: dict[int, tuple[dict[str, Any], str]] = {}
         """By the count of undo: what the document was there, and after which step."""
@@ -337,6 +338,9 @@ class Walk:
             field.commit()
         if self.rnd.random() < 0.3:
             self._settle()  # long enough for a preview
+            self._previews += 1
+            if self._previews % 2 == 0:
+                self._settle()  # and for the holes that it left out
 
     def _one(self, *kinds: str) -> Any:
         from closetbench.model.base import class_of
