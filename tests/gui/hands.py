@@ -7,17 +7,11 @@ from pathlib import Path
 import FreeCAD
 import FreeCADGui
 
+from tests.gui.snapshots import plain
+
 NOT_VALUES = ("Shape", "Proxy", "ExpressionEngine", "ShapeMaterial", "_Part_ShapeCache")
 """Properties that read differently at every look, or that FreeCAD keeps for itself."""
 WORKBENCH = "ClosetbenchWorkbench"
-
-
-def plain(value) -> str:
-    """A property's value in words: a place to a billionth, since FreeCAD reads it back from
-    the shape."""
-    if hasattr(value, "toMatrix") and hasattr(value, "Base"):
-        return str([round(part, 9) + 0.0 for part in value.toMatrix().A])
-    return str(value)
 
 
 class Hands:
