@@ -27,7 +27,10 @@ _TEXT = {"a3": 3.2, "tabloid": 3.2, "a4": 2.5, "letter": 2.5}
 """mm: height of sizes by paper."""
 _CAPTION = 1.25
 """Captions are so much higher than sizes."""
-_DASH_DOT, _INK, _CUT = 4, (0.0, 0.0, 0.0), (0.62, 0.55, 0.45)
+_DASH_DOT, _CUT = 4, (0.62, 0.55, 0.45)
+_INK = (0.0, 0.0, 0.0, 1.0)
+"""Opaque: FreeCAD 1.1 takes a colour of three parts for one that cannot be seen, and earlier ones
+do not look at the fourth."""
 _FONT = "Sans Serif"
 Vector = FreeCAD.Vector
 
