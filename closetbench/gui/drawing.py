@@ -53,6 +53,7 @@ def make_page(closet: Any, built: Closet, sheet: Sheet, parts: dict[str, Any], a
         made[view.name] = _view(doc, page, view, sheet, parts, at, made.get("front"))
     doc.recompute()
     _wait(made)
+    _show_views(made, False)
     dims = []
     for view in sheet.views:
         dims += _sizes(doc, page, view, made[view.name], sheet, at)
@@ -63,6 +64,7 @@ def make_page(closet: Any, built: Closet, sheet: Sheet, parts: dict[str, Any], a
         for place in mark.letters_at:
             _note(doc, page, mark.letter, place, sheet)
     doc.recompute()
+    _show_views(made, True)
     _let_pass(200)
     _check_sizes(dims)
     setattr(page, MARK, mark_of(built))
@@ -179,6 +181,12 @@ def _wait(views: dict[str, Any]) -> None:
         if time.monotonic() > end:
             raise DocumentError(
                 "drawing page", "view", waiting[0], "FreeCAD has not finished to draw it")
+
+
+def _show_views(views: dict[str, Any], shown: bool) -> None:
+    """FreeCAD draws a view that is shown all over again with every point that it is given."""
+    for view in views.values():
+        view.ViewObject.Visibility = shown
 
 
 def _let_pass(milliseconds: int) -> None:

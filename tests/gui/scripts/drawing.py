@@ -54,6 +54,10 @@ def made(gui, hands):
     import TechDrawGui
 
     TechDrawGui.exportPageAsSvg(sheet, str(gui.folder / "page.svg"))
+    drawn = (gui.folder / "page.svg").read_text(encoding="utf-8")
+    lines = [line for line in drawn.splitlines() if "stroke-dasharray" in line]
+    gui.check(lines, "the marks of sections")
+    gui.equal([x for x in lines if 'stroke-opacity="0"' in x], [], "lines that nobody sees")
     yield
 
 
