@@ -4840,7 +4840,7 @@
   </message>
   <message>
    <source>butt hinge 60 mm with its screws</source>
-   <translation>Scharnier 60 mm mit Schrauben</translation>
+   <translation>Aufschraubscharnier 60 mm mit Schrauben</translation>
   </message>
   <message>
    <source>butt, screwed</source>
@@ -6977,7 +6977,7 @@
   </message>
   <message>
    <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
-   <translation>Ein Maß an einem Mauervorsprung oder hinter einer Sockelleiste wird darüber genommen. Zweifelhafte Maße zeigen sich, wenn alle eingegeben sind; zweimal von zwei Personen gemessen, zeigen sie sich eher.</translation>
+   <translation>Ein Messwert an einem Wandstück oder hinter einer Sockelleiste wird darüber genommen. Zweifelhafte Messwerte zeigen sich, wenn alle eingegeben sind; zweimal von zwei Personen gemessen, zeigen sie sich eher.</translation>
   </message>
   <message>
    <source>Anchor to the structure; local codes and a licensed professional come first.</source>
@@ -7061,7 +7061,7 @@
   </message>
   <message>
    <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
-   <translation>Dann die Maße in der Reihenfolge ihrer Nummern nehmen; jedes auf den nächsten Strich des Maßbands ablesen und aufschreiben, was man abliest, nicht, was man erwartet.</translation>
+   <translation>Dann die Messwerte in der Reihenfolge ihrer Nummern nehmen; jeden auf den nächsten Strich des Maßbands ablesen und aufschreiben, was man abliest, nicht, was man erwartet.</translation>
   </message>
   <message>
    <source>WARNING: {0}</source>
@@ -7157,7 +7157,7 @@
   </message>
   <message>
    <source>at the store</source>
-   <translation>im Markt</translation>
+   <translation>beim Händler</translation>
   </message>
   <message>
    <source>back</source>
@@ -7209,7 +7209,7 @@
   </message>
   <message>
    <source>blue: at the store; red: at home; fence: what stays between fence or straightedge and blade</source>
-   <translation>blau: im Markt; rot: zu Hause; Anschlagmaß: was zwischen Anschlag oder Führungsschiene und Sägeblatt bleibt</translation>
+   <translation>blau: beim Händler; rot: zu Hause; Anschlagmaß: was zwischen Anschlag oder Führungsschiene und Sägeblatt bleibt</translation>
   </message>
   <message>
    <source>board</source>
@@ -7245,7 +7245,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>Element</translation>
+   <translation>Bauteil</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7817,7 +7817,7 @@
   </message>
   <message>
    <source>severity</source>
-   <translation>Gewicht</translation>
+   <translation>Schwere</translation>
   </message>
   <message>
    <source>sheet</source>
@@ -7957,7 +7957,7 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>unter jedem Namen: eine Tabelle [[survey.extra]] der Auftragsdatei  ·  eine Zeile von ExtraReadings des Aufmaßes in FreeCAD</translation>
+   <translation>unter jedem Namen: eine Tabelle [[survey.extra]] der Auftragsdatei  ·  eine Zeile von ExtraReadings des Aufmaßes in FreeCAD, „Anderswo genommene Messwerte“ in seinem Formular</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
@@ -10088,10 +10088,6 @@
    <translation>Kinder klettern an offenen Böden und Schubladen hoch wie an einer Leiter: alles vor Gebrauch an der Wand befestigen, Schweres nach unten, nichts Verlockendes obenauf, nichts Giftiges, Scharfes oder Kleines in Reichweite; {0}</translation>
   </message>
   <message>
-   <source>chipboard screw {0}</source>
-   <translation>Spanplattenschraube {0}</translation>
-  </message>
-  <message>
    <source>circular saw along a straightedge</source>
    <translation>Handkreissäge an der Führungsschiene</translation>
   </message>
@@ -10568,10 +10564,6 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>herausfinden, woran die Latten genagelt sind, die Ständer ertasten und als Holzständer eingeben; Putz und Latten tragen nichts</translation>
-  </message>
-  <message>
-   <source>finishing nail {0}</source>
-   <translation>Stauchkopfnagel {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -12806,10 +12798,6 @@
    <translation>Platte {0}</translation>
   </message>
   <message>
-   <source>panel nail {0}</source>
-   <translation>Drahtstift {0}</translation>
-  </message>
-  <message>
    <source>panel {0}</source>
    <translation>Platte {0}</translation>
   </message>
@@ -12924,10 +12912,6 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>Spiel eines verstellbaren Bodens</translation>
-  </message>
-  <message>
-   <source>pocket screw {0}</source>
-   <translation>Taschenschraube {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -14172,10 +14156,6 @@
   <message>
    <source>wood and board dust harms lungs and may cause cancer: extraction at the tool, a respirator, sweep nothing dry; resin boards give off formaldehyde: air the room</source>
    <translation>Holz- und Plattenstaub schadet der Lunge und kann Krebs verursachen: Absaugung am Werkzeug, Atemschutz, nichts trocken kehren; kunstharzgebundene Platten geben Formaldehyd ab: den Raum lüften</translation>
-  </message>
-  <message>
-   <source>wood screw {0}</source>
-   <translation>Holzschraube {0}</translation>
   </message>
   <message>
    <source>wood studs</source>

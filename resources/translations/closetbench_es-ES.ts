@@ -6977,7 +6977,7 @@
   </message>
   <message>
    <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
-   <translation>Una medida en un entrante o detrás de un rodapié se toma por encima. Las medidas dudosas se descubren al introducirlas todas; tomadas dos veces por dos personas, se descubren antes.</translation>
+   <translation>Una lectura en un retorno o detrás de un rodapié se toma por encima. Las lecturas dudosas se descubren al introducirlas todas; tomadas dos veces por dos personas, se descubren antes.</translation>
   </message>
   <message>
    <source>Anchor to the structure; local codes and a licensed professional come first.</source>
@@ -7057,11 +7057,11 @@
   </message>
   <message>
    <source>Survey: {0}</source>
-   <translation>Toma de medidas: {0}</translation>
+   <translation>Medición: {0}</translation>
   </message>
   <message>
    <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
-   <translation>Después tomar las medidas en el orden de sus números; leer cada una a la división más próxima de la cinta y anotar lo que se lee, no lo que se espera.</translation>
+   <translation>Después tomar las lecturas en el orden de sus números; leer cada una a la división más próxima de la cinta y anotar lo que se lee, no lo que se espera.</translation>
   </message>
   <message>
    <source>WARNING: {0}</source>
@@ -7245,7 +7245,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>elemento</translation>
+   <translation>componente</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7957,11 +7957,11 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>bajo cada nombre: una tabla [[survey.extra]] del archivo de encargo  ·  una línea de ExtraReadings de la toma de medidas en FreeCAD</translation>
+   <translation>bajo cada nombre: una tabla [[survey.extra]] del archivo de trabajo  ·  una línea de ExtraReadings de la medición en FreeCAD, «Lecturas tomadas en otros puntos» en su panel</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
-   <translation>bajo cada nombre: clave en el archivo de encargo  ·  propiedad de la toma de medidas en FreeCAD</translation>
+   <translation>bajo cada nombre: clave en el archivo de trabajo  ·  propiedad de la medición en FreeCAD</translation>
   </message>
   <message>
    <source>unit</source>
@@ -10088,10 +10088,6 @@
    <translation>los niños trepan por baldas y cajones abiertos como por una escalera: fijar todo a la pared antes de usarlo, lo pesado abajo, nada tentador encima, nada venenoso, cortante ni pequeño a su alcance; {0}</translation>
   </message>
   <message>
-   <source>chipboard screw {0}</source>
-   <translation>tornillo para aglomerado {0}</translation>
-  </message>
-  <message>
    <source>circular saw along a straightedge</source>
    <translation>sierra circular con regla guía</translation>
   </message>
@@ -10568,10 +10564,6 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>averiguar a qué está clavado el listonado, buscar los montantes e introducirlos como montantes de madera; el enlucido y el listonado no soportan nada</translation>
-  </message>
-  <message>
-   <source>finishing nail {0}</source>
-   <translation>clavo de cabeza perdida {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -12806,10 +12798,6 @@
    <translation>panel en {0}</translation>
   </message>
   <message>
-   <source>panel nail {0}</source>
-   <translation>clavo para panel {0}</translation>
-  </message>
-  <message>
    <source>panel {0}</source>
    <translation>panel {0}</translation>
   </message>
@@ -12924,10 +12912,6 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>juego de una balda suelta</translation>
-  </message>
-  <message>
-   <source>pocket screw {0}</source>
-   <translation>tornillo oculto en ángulo {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -14172,10 +14156,6 @@
   <message>
    <source>wood and board dust harms lungs and may cause cancer: extraction at the tool, a respirator, sweep nothing dry; resin boards give off formaldehyde: air the room</source>
    <translation>el polvo de madera y tablero daña los pulmones y puede causar cáncer: aspiración en la herramienta, mascarilla, no barrer nada en seco; los tableros con resina emiten formaldehído: ventilar la estancia</translation>
-  </message>
-  <message>
-   <source>wood screw {0}</source>
-   <translation>tornillo para madera {0}</translation>
   </message>
   <message>
    <source>wood studs</source>

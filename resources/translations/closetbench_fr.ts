@@ -7245,7 +7245,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>élément</translation>
+   <translation>composant</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7957,11 +7957,11 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>sous chaque nom : une table [[survey.extra]] du fichier de commande  ·  une ligne d'ExtraReadings du relevé dans FreeCAD</translation>
+   <translation>sous chaque nom : une table [[survey.extra]] du fichier de travail  ·  une ligne d'ExtraReadings du relevé dans FreeCAD, « Mesures prises ailleurs » dans son panneau</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
-   <translation>sous chaque nom : clé dans le fichier de commande  ·  propriété du relevé dans FreeCAD</translation>
+   <translation>sous chaque nom : clé dans le fichier de travail  ·  propriété du relevé dans FreeCAD</translation>
   </message>
   <message>
    <source>unit</source>
@@ -10088,10 +10088,6 @@
    <translation>les enfants grimpent aux étagères et tiroirs ouverts comme à une échelle : tout fixer au mur avant usage, le lourd en bas, rien de tentant dessus, rien de toxique, tranchant ou petit à portée ; {0}</translation>
   </message>
   <message>
-   <source>chipboard screw {0}</source>
-   <translation>vis à panneau {0}</translation>
-  </message>
-  <message>
    <source>circular saw along a straightedge</source>
    <translation>scie circulaire sur règle</translation>
   </message>
@@ -10568,10 +10564,6 @@
   <message>
    <source>find out what the lath is nailed to, probe for the studs, and enter them as wood studs; the plaster and the lath carry nothing</source>
    <translation>trouver sur quoi le lattis est cloué, sonder les montants d'ossature, et les saisir comme montants en bois ; le plâtre et le lattis ne portent rien</translation>
-  </message>
-  <message>
-   <source>finishing nail {0}</source>
-   <translation>pointe à tête perdue {0}</translation>
   </message>
   <message>
    <source>first cut</source>
@@ -12806,10 +12798,6 @@
    <translation>panneau côté {0}</translation>
   </message>
   <message>
-   <source>panel nail {0}</source>
-   <translation>pointe à panneau {0}</translation>
-  </message>
-  <message>
    <source>panel {0}</source>
    <translation>panneau {0}</translation>
   </message>
@@ -12924,10 +12912,6 @@
   <message>
    <source>play of a loose shelf</source>
    <translation>jeu d'une étagère réglable</translation>
-  </message>
-  <message>
-   <source>pocket screw {0}</source>
-   <translation>vis en biais {0}</translation>
   </message>
   <message>
    <source>pocket screws</source>
@@ -14172,10 +14156,6 @@
   <message>
    <source>wood and board dust harms lungs and may cause cancer: extraction at the tool, a respirator, sweep nothing dry; resin boards give off formaldehyde: air the room</source>
    <translation>la poussière de bois et de panneaux nuit aux poumons et peut causer le cancer : aspiration à l'outil, masque respiratoire, ne rien balayer à sec ; les panneaux à résine dégagent du formaldéhyde : aérer la pièce</translation>
-  </message>
-  <message>
-   <source>wood screw {0}</source>
-   <translation>vis à bois {0}</translation>
   </message>
   <message>
    <source>wood studs</source>
