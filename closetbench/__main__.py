@@ -22,7 +22,7 @@ def main(argv: list[str] | None = None) -> int:
     if argv[:1] == ["layout"]:
         from closetbench.stock.layout_io import layout_command
 
-        return layout_command(argv[1:])
+        return layout_command(argv[1:], tuple(FILES), lambda code, text: _words(code)(text))
     options = _parser().parse_args(argv)
     try:
         if options.command == "job":

@@ -6,8 +6,9 @@ import argparse
 import json
 import sys
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -28,9 +29,16 @@ _ENDS = {
 }
 
 
-def layout_command(argv: Sequence[str]) -> int:
-    """Plan the sheets of a part list; 0 when the plan was written, 1 with a message if not."""
-    options = _parser().parse_args(list(argv))
+def layout_command(
+    argv: Sequence[str], languages: Sequence[str] = (),
+    tell: Callable[[str, str], str] = lambda code, text: text,
+) -> int:
+    """Plan the sheets of a part list; 0 when the plan was written, 1 with a message if not.
+
+    ``languages``: codes of those besides English that the summary may be in; ``tell`` says a
+    text in one of them.
+    """
+    options = _parser(languages).parse_args(list(argv))
     try:
         given = _lengths(options)
         listed = read_part_list(options.parts, options.unit, {each.material for each in given})
@@ -46,7 +54,8 @@ def layout_command(argv: Sequence[str]) -> int:
             sys.stdout.write(text + "\n")
         else:
             write_text_atomically(options.out, text + "\n", "plan")
-            told = filter(None, (summary(plan), lengths_summary(lengths)))
+            say = partial(tell, options.language)
+            told = filter(None, (summary(plan, say), lengths_summary(lengths, say)))
             sys.stdout.write("\n".join(told) + "\n")
     except ClosetError as error:
         sys.stderr.write(f"closetbench: {error}\n")
@@ -128,8 +137,8 @@ def lengths_as_json(
     }
 
 
-def lengths_summary(plan: LengthPlan) -> str:
-    """What a plan of lengths takes, a line for each material."""
+def lengths_summary(plan: LengthPlan, say: Callable[[str], str] = str) -> str:
+    """What a plan of lengths takes, a line for each material, as ``say`` puts it."""
     lines = []
     for material, sure in plan.proved.items():
         bars = plan.bars_of(material)
@@ -137,14 +146,14 @@ def lengths_summary(plan: LengthPlan) -> str:
         what = ", ".join(f"{n} of {length}" for length, n in counts.items())
         used = sum(b.used * b.stock.length for b in bars) / sum(b.stock.length for b in bars)
         short = material in plan.unpriced
-        least = "takes less length; prices are lacking" if short else "costs less"
-        end = f"no plan {least}" if sure else "a cheaper plan may exist"
-        lines.append(f"{material}: {what} ({end}), {used:.1%} used")
+        least = "no plan takes less length; prices are lacking" if short else "no plan costs less"
+        end = least if sure else "a cheaper plan may exist"
+        lines.append(f"{material}: " + say(f"{what} ({end}), {used:.1%} used"))
     return "\n".join(lines)
 
 
-def summary(plan: Plan) -> str:
-    """What a plan takes, a line for each material."""
+def summary(plan: Plan, say: Callable[[str], str] = str) -> str:
+    """What a plan takes, a line for each material, as ``say`` puts it."""
     lines = []
     for material, bound in plan.bound.items():
         sheets = plan.sheets_of(material)
@@ -153,17 +162,21 @@ def summary(plan: Plan) -> str:
         cuts = sum(len(sheet.cuts) for sheet in sheets)
         count = f"{len(sheets)} sheet{'s' if len(sheets) != 1 else ''}"
         end = _ENDS[plan.ended[material]].format(bound=bound)
-        lines.append(f"{material}: {count} ({end}), {used:.1%} used, {cuts} cuts")
+        lines.append(f"{material}: " + say(f"{count} ({end}), {used:.1%} used, {cuts} cuts"))
     return "\n".join(lines)
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(languages: Sequence[str]) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="python3 -m closetbench layout",
         description="Plan which sheets to take for a list of parts, and how to cut them.",
     )
     parser.add_argument("parts", type=Path, help="the part list, JSON or CSV")
     parser.add_argument("--out", type=Path, help="the plan to write, JSON; else it is printed")
+    parser.add_argument(
+        "--language", choices=("en", *languages), default="en",
+        help="that the summary is written in",
+    )
     parser.add_argument("--seconds", type=float, default=1.0, help="search, for each material")
     parser.add_argument(
         "--tidy", type=float, help="seconds more for simpler cutting (as --seconds)"

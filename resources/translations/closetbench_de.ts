@@ -10218,10 +10218,6 @@
    <translation>Kosten</translation>
   </message>
   <message>
-   <source>costs less</source>
-   <translation>kostet weniger</translation>
-  </message>
-  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>Kriechen: NDS 3.5.2 (trockenes Bauholz 1.5), APA Panel Design Specification 4.5 (Sperrholz 2), Branchenleitfaden für MDF-Böden (1.5), EN 1995-1-1 Table 3.2 (zitiert) mit vier Fünfteln der Last dauernd</translation>
   </message>
@@ -12402,12 +12398,16 @@
    <translation>mit keinem Plan ist weniger zu kaufen</translation>
   </message>
   <message>
-   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
-   <translation>kein Plan wurde gefunden für {0} Teile von {1} m² darauf; {2}: Platten hinzufügen oder länger suchen lassen</translation>
+   <source>no plan costs less</source>
+   <translation>kein Plan kostet weniger</translation>
   </message>
   <message>
-   <source>no plan {0}</source>
-   <translation>kein Plan {0}</translation>
+   <source>no plan takes less length; prices are lacking</source>
+   <translation>kein Plan braucht weniger Länge; Preise fehlen</translation>
+  </message>
+  <message>
+   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
+   <translation>kein Plan wurde gefunden für {0} Teile von {1} m² darauf; {2}: Platten hinzufügen oder länger suchen lassen</translation>
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -13510,10 +13510,6 @@
    <translation>als gerade angenommen, da kein Messwert es zeigen würde: ohne {0}; eine Richtlatte anhalten oder die Messwerte auf halbem Weg nehmen, nach denen das Aufmaßblatt fragt</translation>
   </message>
   <message>
-   <source>takes less length; prices are lacking</source>
-   <translation>braucht weniger Länge; Preise fehlen</translation>
-  </message>
-  <message>
    <source>takes the place of the list's own</source>
    <translation>tritt an die Stelle des in der Liste stehenden</translation>
   </message>
@@ -13544,6 +13540,10 @@
   <message>
    <source>that is a folder; give a file's name</source>
    <translation>das ist ein Ordner; den Namen einer Datei angeben</translation>
+  </message>
+  <message>
+   <source>that the summary is written in</source>
+   <translation>in der die Zusammenfassung geschrieben wird</translation>
   </message>
   <message>
    <source>the back wall is plumb</source>
@@ -14174,6 +14174,14 @@
    <translation>{0} (Wood Handbook FPL-GTR-190 Table 5-6)</translation>
   </message>
   <message>
+   <source>{0} ({1}), {2} used</source>
+   <translation>{0} ({1}), {2} genutzt</translation>
+  </message>
+  <message>
+   <source>{0} ({1}), {2} used, {3} cuts</source>
+   <translation>{0} ({1}), {2} genutzt, {3} Schnitte</translation>
+  </message>
+  <message>
    <source>{0} [material.{1}]</source>
    <translation>{0} [material.{1}]</translation>
   </message>
@@ -14444,6 +14452,10 @@
   <message>
    <source>{0} of travel</source>
    <translation>{0} Auszugsweg</translation>
+  </message>
+  <message>
+   <source>{0} of {1} mm</source>
+   <translation>{0} × {1} mm</translation>
   </message>
   <message>
    <source>{0} of {1} mm at {2} mm</source>
@@ -14816,14 +14828,6 @@
   <message>
    <source>{0}: turned, its grain must run along the sheet</source>
    <translation>{0}: gedreht, die Faser muss längs der Platte laufen</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used</source>
-   <translation>{0}: {1} ({2}), {3} genutzt</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used, {4} cuts</source>
-   <translation>{0}: {1} ({2}), {3} genutzt, {4} Schnitte</translation>
   </message>
   <message>
    <source>{0}: {1} and {2} are closer than the kerf</source>

@@ -10218,10 +10218,6 @@
    <translation>coste</translation>
   </message>
   <message>
-   <source>costs less</source>
-   <translation>cuesta menos</translation>
-  </message>
-  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>fluencia: NDS 3.5.2 (madera seca 1.5), APA Panel Design Specification 4.5 (contrachapado 2), guía del sector para baldas de MDF (1.5), EN 1995-1-1 Table 3.2 (citado) con cuatro quintos de la carga permanentes</translation>
   </message>
@@ -12402,12 +12398,16 @@
    <translation>ningún plan compra menos</translation>
   </message>
   <message>
-   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
-   <translation>no se encontró plan para {0} piezas de {1} m² en ellos; {2}: añadir tableros, o dejar que la búsqueda dure más</translation>
+   <source>no plan costs less</source>
+   <translation>ningún plan cuesta menos</translation>
   </message>
   <message>
-   <source>no plan {0}</source>
-   <translation>ningún plano {0}</translation>
+   <source>no plan takes less length; prices are lacking</source>
+   <translation>ningún plan lleva menos largo; faltan precios</translation>
+  </message>
+  <message>
+   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
+   <translation>no se encontró plan para {0} piezas de {1} m² en ellos; {2}: añadir tableros, o dejar que la búsqueda dure más</translation>
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -13510,10 +13510,6 @@
    <translation>se suponen rectos, pues ninguna lectura lo mostraría: sin {0}; apoyarles una regla, o tomar las lecturas a media distancia que pide la hoja de medición</translation>
   </message>
   <message>
-   <source>takes less length; prices are lacking</source>
-   <translation>requiere menos longitud; faltan precios</translation>
-  </message>
-  <message>
    <source>takes the place of the list's own</source>
    <translation>sustituye a lo que dice la lista</translation>
   </message>
@@ -13544,6 +13540,10 @@
   <message>
    <source>that is a folder; give a file's name</source>
    <translation>eso es una carpeta; dar el nombre de un archivo</translation>
+  </message>
+  <message>
+   <source>that the summary is written in</source>
+   <translation>en el que se escribe el resumen</translation>
   </message>
   <message>
    <source>the back wall is plumb</source>
@@ -14174,6 +14174,14 @@
    <translation>{0} (Wood Handbook FPL-GTR-190 Table 5-6)</translation>
   </message>
   <message>
+   <source>{0} ({1}), {2} used</source>
+   <translation>{0} ({1}), {2} aprovechado</translation>
+  </message>
+  <message>
+   <source>{0} ({1}), {2} used, {3} cuts</source>
+   <translation>{0} ({1}), {2} aprovechado, {3} cortes</translation>
+  </message>
+  <message>
    <source>{0} [material.{1}]</source>
    <translation>{0} [material.{1}]</translation>
   </message>
@@ -14444,6 +14452,10 @@
   <message>
    <source>{0} of travel</source>
    <translation>{0} de recorrido</translation>
+  </message>
+  <message>
+   <source>{0} of {1} mm</source>
+   <translation>{0} × {1} mm</translation>
   </message>
   <message>
    <source>{0} of {1} mm at {2} mm</source>
@@ -14816,14 +14828,6 @@
   <message>
    <source>{0}: turned, its grain must run along the sheet</source>
    <translation>{0}: girado, su veta debe ir a lo largo del tablero</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used</source>
-   <translation>{0}: {1} ({2}), {3} usado</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used, {4} cuts</source>
-   <translation>{0}: {1} ({2}), {3} usado, {4} cortes</translation>
   </message>
   <message>
    <source>{0}: {1} and {2} are closer than the kerf</source>

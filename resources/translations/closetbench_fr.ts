@@ -10218,10 +10218,6 @@
    <translation>coût</translation>
   </message>
   <message>
-   <source>costs less</source>
-   <translation>coûte moins</translation>
-  </message>
-  <message>
    <source>creep: NDS 3.5.2 (seasoned lumber 1.5), APA Panel Design Specification 4.5 (plywood 2), trade guide for MDF shelves (1.5), EN 1995-1-1 Table 3.2 (quoted) with four fifths of the load lasting</source>
    <translation>fluage : NDS 3.5.2 (bois sec 1.5), APA Panel Design Specification 4.5 (contreplaqué 2), guide professionnel pour étagères en MDF (1.5), EN 1995-1-1 Table 3.2 (cité) avec quatre cinquièmes de la charge de longue durée</translation>
   </message>
@@ -12402,12 +12398,16 @@
    <translation>aucun plan n'achète moins</translation>
   </message>
   <message>
-   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
-   <translation>aucun plan trouvé pour y placer {0} pièces de {1} m² ; {2} : ajouter des panneaux bruts, ou laisser durer la recherche</translation>
+   <source>no plan costs less</source>
+   <translation>aucun plan ne coûte moins</translation>
   </message>
   <message>
-   <source>no plan {0}</source>
-   <translation>aucun plan {0}</translation>
+   <source>no plan takes less length; prices are lacking</source>
+   <translation>aucun plan ne prend moins de longueur ; des prix manquent</translation>
+  </message>
+  <message>
+   <source>no plan was found for {0} parts of {1} m² on them; {2}: add sheets, or let the search take longer</source>
+   <translation>aucun plan trouvé pour y placer {0} pièces de {1} m² ; {2} : ajouter des panneaux bruts, ou laisser durer la recherche</translation>
   </message>
   <message>
    <source>no published formula for screws loaded sideways in such boards</source>
@@ -13510,10 +13510,6 @@
    <translation>supposé droit, aucune mesure ne le montrant : pas de {0} ; y présenter une règle, ou prendre les mesures à mi-chemin que demande la feuille de relevé</translation>
   </message>
   <message>
-   <source>takes less length; prices are lacking</source>
-   <translation>prend moins de longueur ; des prix manquent</translation>
-  </message>
-  <message>
    <source>takes the place of the list's own</source>
    <translation>remplace ceux de la liste</translation>
   </message>
@@ -13544,6 +13540,10 @@
   <message>
    <source>that is a folder; give a file's name</source>
    <translation>c'est un dossier ; donner le nom d'un fichier</translation>
+  </message>
+  <message>
+   <source>that the summary is written in</source>
+   <translation>dans laquelle le résumé est écrit</translation>
   </message>
   <message>
    <source>the back wall is plumb</source>
@@ -14174,6 +14174,14 @@
    <translation>{0} (Wood Handbook FPL-GTR-190 Table 5-6)</translation>
   </message>
   <message>
+   <source>{0} ({1}), {2} used</source>
+   <translation>{0} ({1}), {2} utilisé</translation>
+  </message>
+  <message>
+   <source>{0} ({1}), {2} used, {3} cuts</source>
+   <translation>{0} ({1}), {2} utilisé, {3} coupes</translation>
+  </message>
+  <message>
    <source>{0} [material.{1}]</source>
    <translation>{0} [material.{1}]</translation>
   </message>
@@ -14444,6 +14452,10 @@
   <message>
    <source>{0} of travel</source>
    <translation>{0} de course</translation>
+  </message>
+  <message>
+   <source>{0} of {1} mm</source>
+   <translation>{0} × {1} mm</translation>
   </message>
   <message>
    <source>{0} of {1} mm at {2} mm</source>
@@ -14816,14 +14828,6 @@
   <message>
    <source>{0}: turned, its grain must run along the sheet</source>
    <translation>{0} : tourné, son fil doit suivre la longueur du panneau brut</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used</source>
-   <translation>{0} : {1} ({2}), {3} employé</translation>
-  </message>
-  <message>
-   <source>{0}: {1} ({2}), {3} used, {4} cuts</source>
-   <translation>{0} : {1} ({2}), {3} employé, {4} coupes</translation>
   </message>
   <message>
    <source>{0}: {1} and {2} are closer than the kerf</source>
