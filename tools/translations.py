@@ -47,14 +47,8 @@ _NO_WORDS = re.compile(
 
 _JOINTS = (
     "{0} and {1}", "{0} or {1}", "{0} times", "{0} mm of {1} mm", "{0} kg of {1}", "{0} lb of {1}",
-<<<<<<< HEAD
     "sags", "sags too much", "weights from memory", "{0} in to {1} in", "{0} mm to {1} mm",
-    "{0} x {1} in {2}",
-=======
-    "sags", "sags too much", "chipboard screw {0}", "wood screw {0}", "finishing nail {0}",
-    "panel nail {0}", "pocket screw {0}", "weights from memory", "{0} in to {1} in",
-    "{0} mm to {1} mm", "{0} of {1} mm", "{0} x {1} in {2}",
->>>>>>> 165e734 (Choose the language of papers on the command line)
+    "{0} of {1} mm", "{0} x {1} in {2}",
 )
 """What texts are put together with at run time."""
 _NOUNS = (
