@@ -9065,7 +9065,7 @@
   </message>
   <message>
    <source>OUT OF DATE: the closet has changed since; make the page again</source>
-   <translation>VERALTET: der Einbauschrank hat sich seither geändert; das Blatt neu erstellen</translation>
+   <translation>VERALTET: der Schrank hat sich seither geändert; das Blatt neu erstellen</translation>
   </message>
   <message>
    <source>Offcuts at hand</source>

@@ -15,3 +15,10 @@ pytestmark = pytest.mark.gui
 def test_language(gui, language, name):
     run = gui("language.py", timeout=300, language=language, name=name)
     assert run.records["seen"] > 300
+
+
+@pytest.mark.parametrize(
+    ("language", "name"), [("de", "German"), pytest.param("fr", "French", marks=pytest.mark.once)])
+def test_papers(gui, language, name):
+    run = gui("papers_language.py", timeout=300, language=language, name=name)
+    assert run.checks > 8

@@ -16,14 +16,14 @@ from closetbench.core.survey_sheet import survey_sheet
 from closetbench.job import read_job
 from closetbench.languages import FILES, PAPERS, TRANSLATIONS, Language, language, read
 from closetbench.produce import needs_for, plan_job
-from closetbench.shop import cutting_pages
+from closetbench.shop import cutting_pages, drawing_plan
 from closetbench.shop import survey_sheet as sheet_of_survey
 from closetbench.shop.bill import bill_rows, closet_bill
 from closetbench.shop.csv_text import csv_text
 from closetbench.shop.cutting_order import cutting_order_lines
 from closetbench.shop.drawing_plan import drawing_sheet
 from closetbench.shop.language import plain
-from closetbench.shop.page import Page
+from closetbench.shop.page import Page, text_width
 from closetbench.shop.picture import pictures
 from closetbench.shop.report import report_lines
 from closetbench.shop.tables import glossed_rows, said_rows, tables
@@ -159,6 +159,31 @@ def test_heads_are_the_readers_on_screen(made: SimpleNamespace) -> None:
     names = [t.name for t in tables(said_rows(rows(made, words), words))]
     assert names[0] == "Teile"
     assert "Einkauf" in names
+
+
+@pytest.mark.parametrize("paper", drawing_plan.PAPERS)
+@pytest.mark.parametrize("code", FILES)
+def test_the_title_block_has_room(made: SimpleNamespace, paper: str, code: str) -> None:
+    """Each field ends before the next column of its template."""
+    drawing = drawing_sheet(
+        made.closet, made.catalogue, made.form, paper, plan=False, sections=0,
+        words=language(code))
+    status = language(code)("OUT OF DATE: the closet has changed since; make the page again")
+    texts = {**drawing.texts, "status": status}
+    template = (EXAMPLES.parent / "drawing" / f"{paper}.svg").read_text(encoding="utf-8")
+    columns = {float(x) for x in re.findall(r"M(\d+\.?\d*) [\d.]+V", template)}
+    found = {
+        name: (float(x), float(size), weight == "bold") for x, size, weight, name in re.findall(
+            r'<text x="([^"]*)"[^>]*font-size="([^"]*)" font-weight="(\w+)"[^>]*editable="(\w+)"',
+            template)
+    }
+    assert found.keys() == texts.keys()
+    starts = columns | {x for x, _, _ in found.values()}
+    for name, (x, size, bold) in found.items():
+        if name.startswith(("value", "title")):
+            continue  # figures, and a name that is shortened
+        end = x + 25.4 * text_width(texts[name], size * 72 / 25.4, bold)
+        assert end <= min(s for s in starts if s > x), (name, texts[name])
 
 
 @pytest.mark.parametrize("code", FILES)
