@@ -120,7 +120,11 @@ def _sheet_lines(
         lines.append("  " + words("{0}: {1}", words("at the store"), saws))
         several = len({made.tool.key for made in split.store}) > 1
         lines += _table(
-            [(m.cut, words(m.tool.name) if several else "") for m in split.store], form, words)
+            [(m.as_sawn, words(m.tool.name) if several else "") for m in split.store], form, words)
+        larger = ", ".join(m.larger for m in split.store if m.over)
+        if larger:
+            lines.append("    " + words(
+                "left larger on purpose, the other side smaller by that: {0}", larger))
         kept = [name for name in split.carried if " trim " not in name]
         pieces = " | ".join(piece_words(name, words) for name in kept)
         lines.append("    " + words("{0}: {1}", words("take home"), pieces))
@@ -129,9 +133,10 @@ def _sheet_lines(
          *((c, words(BY_HAND)) for c in split.impossible)],
         key=lambda pair: pair[0].number,
     )
-    if at_home:
+    if at_home or split.to_size:
         saws = _saws(split.home, form, words) if split.home else words(BY_HAND)
         lines.append("  " + words("{0}: {1}", words("at home"), saws))
+        lines += [f"    {text}" for text in size_words(split, form, words)]
         several = len({tool for _, tool in at_home}) > 1
         lines += _table([(cut, tool if several else "") for cut, tool in at_home], form, words)
     if split.impossible:
@@ -146,6 +151,16 @@ def _sheet_lines(
     for finding in (f for f in split.findings if f.rule != "no-tool-for-cut"):
         lines += [f"  {text}" for text in finding_lines(finding, words)]
     return lines
+
+
+def size_words(split: CutSplit, form: LengthFormat, words: Words) -> list[str]:
+    """What is brought to its size at home, since the store's saw is rough; none or one line."""
+    sizes = [
+        words("{0}: rip to {1}", name, form.text(size)) if rip
+        else words("{0}: crosscut to {1}", name, form.text(size))
+        for name, rip, size in split.to_size
+    ]
+    return [words("bring to size first: {0}", "; ".join(sizes))] if sizes else []
 
 
 def _sound_lines(

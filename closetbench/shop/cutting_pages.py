@@ -10,7 +10,7 @@ from closetbench.core.errors import DocumentError
 from closetbench.core.lengths import LengthFormat
 from closetbench.core.materials import Catalogue
 from closetbench.core.parts import Part
-from closetbench.shop.cutting_order import CARE, HEADS, board_split, cut_row
+from closetbench.shop.cutting_order import CARE, HEADS, board_split, cut_row, size_words
 from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import lay_sheet
 from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, text_width
@@ -41,7 +41,9 @@ def cutting_page(
     scale = (_WIDTH - 2 * _MARGIN) / sheet.sheet.length
     split = board_split(sheet, catalogue, shop)
     store = {made.cut.number for made in split.store}
-    half = -(-len(sheet.cuts) // 2)
+    sawn = {made.cut.number: made.as_sawn for made in (*split.store, *split.home)}
+    cuts = [sawn.get(cut.number, cut) for cut in sheet.cuts]
+    half = -(-len(cuts) // 2)
     drawn = sheet.sheet.width * scale + 0.42
     height = 0.55 + drawn + 0.35 + (half + 2) * _LINE + 0.75
     page = Page(_WIDTH, height, _SUBJECT, words=words)
@@ -56,7 +58,9 @@ def cutting_page(
         page.circle(at, 0.1, PAPER, colour)
         page.text(at, str(cut.number), 7.0, colour, bold=True)
     y = top - drawn - 0.25
-    _list(page, sheet.cuts, store, form, y, half)
+    _list(page, cuts, store, form, y, half)
+    for line in size_words(split, form, words):
+        page.text((_MARGIN, 0.64), line, 7.5, _HOME, align="left")
     page.text((_MARGIN, 0.5), words(_KEY), 7.5, INK, align="left")
     page.paragraph((_MARGIN, 0.25), words(CARE), _WIDTH - 2 * _MARGIN, 0.3, 6.5)
     return page

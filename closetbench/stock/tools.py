@@ -11,6 +11,7 @@ from closetbench.core.errors import LayoutError
 from closetbench.core.findings import Finding, Severity
 from closetbench.core.handling import LARGE, LOAD_CONSTANT, LONG
 from closetbench.stock.checks import check_keys, millimetres
+from closetbench.stock.finals import Finals
 from closetbench.stock.plan import Cut, SheetPlan
 
 _EASE = 1e-6
@@ -137,10 +138,24 @@ class Carry:
 
 @dataclass(frozen=True)
 class ToolCut:
-    """A cut and the saw that makes it."""
+    """A cut and the saw that makes it.
+
+    ``over``: mm that the fence is set wider, narrower if negative, so that the piece ``larger``
+    has something left on, to be brought to its size ``to`` at home. ``settles``: the parts that
+    have nothing to spare for a saw that is off.
+    """
 
     cut: Cut
     tool: Tool
+    settles: tuple[str, ...] = ()
+    over: float = 0.0
+    larger: str = ""
+    to: float = 0.0
+
+    @property
+    def as_sawn(self) -> Cut:
+        """The cut with the fence as it is set."""
+        return replace(self.cut, fence=self.cut.fence + self.over) if self.over else self.cut
 
 
 @dataclass(frozen=True)
@@ -148,7 +163,8 @@ class CutSplit:
     """The cuts of one sheet, shared out: store first, the rest at home in the same order.
 
     ``carried``: the pieces taken home, by name. ``impossible``: cuts that no tool at hand
-    makes.
+    makes. ``to_size``: what was left larger at the store, to be brought to its size at home
+    before anything else: its name, whether by a rip, and the size in mm.
     """
 
     sheet: str
@@ -157,6 +173,7 @@ class CutSplit:
     carried: tuple[str, ...]
     impossible: tuple[Cut, ...]
     findings: tuple[Finding, ...]
+    to_size: tuple[tuple[str, bool, float], ...] = ()
 
 
 def split_cuts(
@@ -170,6 +187,11 @@ def split_cuts(
     ``carry`` for one, or that needs a cut which no saw at home makes. It makes a cut only on a
     piece that it has in its hands: after the first cut that it cannot make, that piece goes
     home as it is. Each cut at home goes to the first tool in the list that can make it.
+
+    A rough saw settles no part's size where that can be helped: what has nothing to spare for
+    its being off is left larger, by more than it may be off, where the other side of the cut
+    has that to spare and a saw at home can take it off. Else the cut is made at home if the
+    piece is not too much for one. What then remains is a finding.
     """
     at_store = [tool for tool in tools if tool.where is Where.STORE]
     at_home = [tool for tool in tools if tool.where is Where.HOME]
@@ -179,6 +201,7 @@ def split_cuts(
         if _first_able(at_home, cut, *size) is None and _first_able(at_store, cut, *size)
         for name in _ancestry(plan, cut.piece)
     }
+    finals = Finals(plan)
     store: list[ToolCut] = []
     home: list[ToolCut] = []
     impossible: list[Cut] = []
@@ -190,7 +213,15 @@ def split_cuts(
         )
         tool = _first_able(at_store, cut, *size) if cut.piece in held and wanted else None
         if tool is not None and (store_cuts is None or len(store) < store_cuts):
-            store.append(ToolCut(cut, tool))
+            made = _roughly(cut, size, tool, store, at_home, finals)
+            alone = carry is not None and not carry.too_much(*size)
+            if made.settles and not made.over and alone and _first_able(at_home, cut, *size):
+                tool = None
+            else:
+                store.append(made)
+        else:
+            tool = None
+        if tool is not None:
             held.update(cut.yields)
             continue
         held.discard(cut.piece)
@@ -198,7 +229,7 @@ def split_cuts(
         if tool is None:
             impossible.append(cut)
         else:
-            home.append(ToolCut(cut, tool))
+            home.append(_measured(cut, tool, store, finals))
     carried = _carried(plan, store)
     return CutSplit(
         plan.name,
@@ -208,8 +239,18 @@ def split_cuts(
         tuple(impossible),
         (
             *_findings(plan, [*store, *home], impossible),
+            *_settled_findings(plan, store),
             *(_too_much(plan, carried, carry) if carry else ()),
         ),
+        _to_size(store, finals),
+    )
+
+
+def _to_size(store: Sequence[ToolCut], finals: Finals) -> tuple[tuple[str, bool, float], ...]:
+    numbers = [made.cut.number for made in store]
+    return tuple(
+        (name, made.cut.rip, made.to) for made in store if made.over
+        for name in finals.carried(made.cut, 0 if made.over > 0 else 1, numbers)
     )
 
 
@@ -223,6 +264,50 @@ def _ancestry(plan: SheetPlan, piece: str) -> set[str]:
         piece = origin[piece]
         found.add(piece)
     return found
+
+
+def _measured(
+    cut: Cut, tool: Tool, store: Sequence[ToolCut], finals: Finals
+) -> ToolCut:
+    """A cut at home: after rough ones in its direction the side that has nothing to spare lies
+    at the fence."""
+    off = sum(
+        made.tool.tolerance for made in store if made.tool.rough and made.cut.rip == cut.rip)
+    if not off or len(cut.yields) < 2 or not finals.parts(cut, 1):
+        return ToolCut(cut, tool)
+    if finals.spare(cut, 1) >= off or finals.spare(cut, 0) < off:
+        return ToolCut(cut, tool)
+    return ToolCut(replace(cut, fence=finals.size(cut, 1), yields=cut.yields[::-1]), tool)
+
+
+def _roughly(
+    cut: Cut, size: tuple[float, float], tool: Tool, before: Sequence[ToolCut],
+    at_home: Sequence[Tool], finals: Finals,
+) -> ToolCut:
+    """A cut at the store, something left on where its saw is rough and that can be spared.
+
+    What lies at the fence is off by the tolerance; what is left by that of every cut in this
+    direction ``before`` as well.
+    """
+    if not tool.rough:
+        return ToolCut(cut, tool)
+    same = sum(made.cut.rip == cut.rip for made in before)
+    off = (tool.tolerance, tool.tolerance * (same + 1))
+    inside = [finals.parts(cut, which) for which in range(len(cut.yields))]
+    tight = [
+        which for which, parts in enumerate(inside)
+        if parts and finals.spare(cut, which) < off[which]
+    ]
+    parts = tuple(name for which in tight for name in inside[which])
+    if len(tight) == 1 and len(inside) == 2:
+        (which,) = tight
+        over = off[which] + tool.tolerance
+        to, larger = finals.size(cut, which), cut.yields[which]
+        able = _first_able(at_home, replace(cut, piece=larger, fence=to), size[0], to + over)
+        if able and finals.spare(cut, 1 - which) >= over + off[1 - which]:
+            finals.take(cut, 1 - which, over)
+            return ToolCut(cut, tool, parts, -over if which else over, larger, to)
+    return ToolCut(cut, tool, parts)
 
 
 def _too_much(
@@ -248,6 +333,30 @@ def _too_much(
             f"{carry.most:g} kg, or {carry.largest / 1e6:g} m² over {millimetres(carry.longest)}",
             "have it halved at the store" if left_over
             else "take a second person along, or let the store cut more",
+        ),
+    )
+
+
+def _settled_findings(plan: SheetPlan, store: Sequence[ToolCut]) -> tuple[Finding, ...]:
+    """Parts whose size hangs on a rough saw."""
+    final = [made for made in store if made.settles and not made.over]
+    if not final:
+        return ()
+    tool = max((made.tool for made in final), key=lambda one: one.tolerance)
+    parts = tuple(dict.fromkeys(part for made in final for part in made.settles))
+    return (
+        Finding(
+            Severity.WARNING,
+            f"sheet {plan.name}",
+            "store-final-size",
+            f"the sizes of these hang on the {tool.name}, and the sheet has nothing to spare for "
+            f"cutting them larger first: {', '.join(parts)}",
+            "common practice, no published source",
+            f"off by up to {millimetres(tool.tolerance)}",
+            millimetres(ROUGH),
+            "make these cuts at home, with help; or let the store show that its saw is better, "
+            "and enter that",
+            parts=parts,
         ),
     )
 

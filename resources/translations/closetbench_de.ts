@@ -7224,6 +7224,10 @@
    <translation>gekaufte m²</translation>
   </message>
   <message>
+   <source>bring to size first: {0}</source>
+   <translation>zuerst auf Maß bringen: {0}</translation>
+  </message>
+  <message>
    <source>by</source>
    <translation>von</translation>
   </message>
@@ -7514,6 +7518,10 @@
   <message>
    <source>left edge in by {0} below, {1} above</source>
    <translation>linker Rand eingerückt: unten {0}, oben {1}</translation>
+  </message>
+  <message>
+   <source>left larger on purpose, the other side smaller by that: {0}</source>
+   <translation>mit Absicht größer gelassen, die andere Seite um so viel kleiner: {0}</translation>
   </message>
   <message>
    <source>left whole: {0}</source>
@@ -8242,6 +8250,14 @@
   <message>
    <source>{0}: 1 part</source>
    <translation>{0}: 1 Teil</translation>
+  </message>
+  <message>
+   <source>{0}: crosscut to {1}</source>
+   <translation>{0}: quer auf {1}</translation>
+  </message>
+  <message>
+   <source>{0}: rip to {1}</source>
+   <translation>{0}: längs auf {1}</translation>
   </message>
   <message>
    <source>{0}: {1}</source>
@@ -11622,6 +11638,10 @@
    <translation>{0} breit oder schmaler machen</translation>
   </message>
   <message>
+   <source>make these cuts at home, with help; or let the store show that its saw is better, and enter that</source>
+   <translation>diese Schnitte zu Hause mit Hilfe machen; oder sich vom Händler zeigen lassen, dass seine Säge genauer ist, und das eintragen</translation>
+  </message>
+  <message>
    <source>makes nothing at the {0}: the stile in front of {1} reaches to the wall there</source>
    <translation>macht nichts {0}: der Längsfries vor {1} reicht dort bis zur Wand</translation>
   </message>
@@ -12660,6 +12680,10 @@
   <message>
    <source>of the sheets given here</source>
    <translation>der hier angegebenen Platten</translation>
+  </message>
+  <message>
+   <source>off by up to {0}</source>
+   <translation>um bis zu {0} ungenau</translation>
   </message>
   <message>
    <source>offcut</source>
@@ -13724,6 +13748,10 @@
   <message>
    <source>the screws of its supports, each of which carries up to {0}</source>
    <translation>die Schrauben seiner Stützen; jede davon trägt bis zu {0}</translation>
+  </message>
+  <message>
+   <source>the sizes of these hang on the {0}, and the sheet has nothing to spare for cutting them larger first: {1}</source>
+   <translation>die Maße dieser Teile hängen von der Säge ab ({0}), und die Platte hat nichts übrig, um sie zuerst größer zu schneiden: {1}</translation>
   </message>
   <message>
    <source>the slides lie behind a face frame: pack them out by {0} at the left and {1} at the right, flush with the frame's edges</source>

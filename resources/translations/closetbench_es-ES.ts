@@ -7224,6 +7224,10 @@
    <translation>m² comprados</translation>
   </message>
   <message>
+   <source>bring to size first: {0}</source>
+   <translation>llevar primero a su medida: {0}</translation>
+  </message>
+  <message>
    <source>by</source>
    <translation>por</translation>
   </message>
@@ -7514,6 +7518,10 @@
   <message>
    <source>left edge in by {0} below, {1} above</source>
    <translation>borde izquierdo metido {0} abajo, {1} arriba</translation>
+  </message>
+  <message>
+   <source>left larger on purpose, the other side smaller by that: {0}</source>
+   <translation>dejado más grande a propósito, el otro lado más pequeño en lo mismo: {0}</translation>
   </message>
   <message>
    <source>left whole: {0}</source>
@@ -8242,6 +8250,14 @@
   <message>
    <source>{0}: 1 part</source>
    <translation>{0}: 1 pieza</translation>
+  </message>
+  <message>
+   <source>{0}: crosscut to {1}</source>
+   <translation>{0}: al través a {1}</translation>
+  </message>
+  <message>
+   <source>{0}: rip to {1}</source>
+   <translation>{0}: al hilo a {1}</translation>
   </message>
   <message>
    <source>{0}: {1}</source>
@@ -11622,6 +11638,10 @@
    <translation>hacerlos de {0} de ancho o menos</translation>
   </message>
   <message>
+   <source>make these cuts at home, with help; or let the store show that its saw is better, and enter that</source>
+   <translation>hacer estos cortes en casa, con ayuda; o que la tienda muestre que su sierra es mejor, e introducirlo</translation>
+  </message>
+  <message>
    <source>makes nothing at the {0}: the stile in front of {1} reaches to the wall there</source>
    <translation>no aporta nada en {0}: el montante ante {1} llega ahí a la pared</translation>
   </message>
@@ -12660,6 +12680,10 @@
   <message>
    <source>of the sheets given here</source>
    <translation>de los tableros dados aquí</translation>
+  </message>
+  <message>
+   <source>off by up to {0}</source>
+   <translation>desviado hasta {0}</translation>
   </message>
   <message>
    <source>offcut</source>
@@ -13724,6 +13748,10 @@
   <message>
    <source>the screws of its supports, each of which carries up to {0}</source>
    <translation>los tornillos de sus apoyos, cada uno de los cuales carga hasta {0}</translation>
+  </message>
+  <message>
+   <source>the sizes of these hang on the {0}, and the sheet has nothing to spare for cutting them larger first: {1}</source>
+   <translation>las medidas de estas piezas dependen de la sierra ({0}), y al tablero no le sobra nada para cortarlas primero más grandes: {1}</translation>
   </message>
   <message>
    <source>the slides lie behind a face frame: pack them out by {0} at the left and {1} at the right, flush with the frame's edges</source>

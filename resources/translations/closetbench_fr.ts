@@ -7224,6 +7224,10 @@
    <translation>m² achetés</translation>
   </message>
   <message>
+   <source>bring to size first: {0}</source>
+   <translation>mettre d'abord à la cote : {0}</translation>
+  </message>
+  <message>
    <source>by</source>
    <translation>par</translation>
   </message>
@@ -7514,6 +7518,10 @@
   <message>
    <source>left edge in by {0} below, {1} above</source>
    <translation>bord gauche en retrait : {0} en bas, {1} en haut</translation>
+  </message>
+  <message>
+   <source>left larger on purpose, the other side smaller by that: {0}</source>
+   <translation>laissé plus grand exprès, l'autre côté plus petit d'autant : {0}</translation>
   </message>
   <message>
    <source>left whole: {0}</source>
@@ -8242,6 +8250,14 @@
   <message>
    <source>{0}: 1 part</source>
    <translation>{0} : 1 pièce</translation>
+  </message>
+  <message>
+   <source>{0}: crosscut to {1}</source>
+   <translation>{0} : en travers à {1}</translation>
+  </message>
+  <message>
+   <source>{0}: rip to {1}</source>
+   <translation>{0} : en long à {1}</translation>
   </message>
   <message>
    <source>{0}: {1}</source>
@@ -11622,6 +11638,10 @@
    <translation>les faire larges de {0} ou moins</translation>
   </message>
   <message>
+   <source>make these cuts at home, with help; or let the store show that its saw is better, and enter that</source>
+   <translation>faire ces coupes à la maison, avec de l'aide ; ou faire montrer par le magasin que sa scie est meilleure, et le saisir</translation>
+  </message>
+  <message>
    <source>makes nothing at the {0}: the stile in front of {1} reaches to the wall there</source>
    <translation>ne fait rien côté {0} : le montant devant {1} y va jusqu'au mur</translation>
   </message>
@@ -12660,6 +12680,10 @@
   <message>
    <source>of the sheets given here</source>
    <translation>des panneaux bruts donnés ici</translation>
+  </message>
+  <message>
+   <source>off by up to {0}</source>
+   <translation>inexact de {0} au plus</translation>
   </message>
   <message>
    <source>offcut</source>
@@ -13724,6 +13748,10 @@
   <message>
    <source>the screws of its supports, each of which carries up to {0}</source>
    <translation>les vis de ses supports, dont chacun porte jusqu'à {0}</translation>
+  </message>
+  <message>
+   <source>the sizes of these hang on the {0}, and the sheet has nothing to spare for cutting them larger first: {1}</source>
+   <translation>les cotes de ces pièces dépendent de la scie ({0}), et le panneau brut n'a rien de reste pour les couper d'abord plus grandes : {1}</translation>
   </message>
   <message>
    <source>the slides lie behind a face frame: pack them out by {0} at the left and {1} at the right, flush with the frame's edges</source>

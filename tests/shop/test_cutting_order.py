@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -17,6 +18,7 @@ from closetbench.stock.offcuts import Offcut, offcuts_as_stock
 from closetbench.stock.plan import CutPart, CutSettings, StockSheet
 from closetbench.stock.sheets import plan_sheets
 from closetbench.stock.sound import Defect
+from closetbench.stock.tools import STORE_PANEL_SAW, TABLE_SAW, TRACK_SAW, Shop
 
 SETTINGS = CutSettings(kerf=3.2, seconds=0.02, tidy=0.0)
 STOCK = (StockSheet("ply18", "ply18", 2440.0, 1220.0, 0.0, None, 60.0),)
@@ -31,7 +33,8 @@ def order(depth: float, count: int, form: LengthFormat = MILLIMETRES) -> list[st
 def test_every_part_comes_off_once_and_cuts_are_numbered_in_order():
     lines = order(400.0, 5)
     text = "\n".join(lines)
-    assert all(len(re.findall(rf"A: side {i}\b", text)) == 1 for i in range(5))
+    cuts = "\n".join(line for line in lines if re.match(r" +\d+ +(rip|crosscut)", line))
+    assert all(len(re.findall(rf"A: side {i}\b", cuts)) == 1 for i in range(5))
     for sheet in re.split(r"\n(?=S\d)", text)[1:]:
         numbers = [int(n) for n in re.findall(r"^ +(\d+) +(?:rip|crosscut)", sheet, re.MULTILINE)]
         assert numbers == list(range(1, len(numbers) + 1))
@@ -41,7 +44,9 @@ def test_every_part_comes_off_once_and_cuts_are_numbered_in_order():
 
 def test_fences_are_in_the_users_unit():
     inches = order(406.4, 2, LengthFormat("in-frac", Fraction(1, 16)))
-    assert any(re.search(r'rip +S1 +16" ', line) for line in inches)
+    # 16", and 3 mm that the store leaves on
+    assert any(re.search(r'rip +S1 +16 1/8" ', line) for line in inches)
+    assert any(re.search(r'bring to size first: .*: rip to 16"', line) for line in inches)
 
 
 def test_a_depth_that_the_kerf_spoils_is_pointed_at_only_where_it_costs_a_sheet():
@@ -131,3 +136,21 @@ def test_damaged_lengths_say_where_each_piece_begins():
         lengths=LengthPlan((bar,), {"steel_27": True})))
     assert "keep clear of what is damaged, 600 mm to 640 mm: all from the same end" in text
     assert re.search(r"crosscut 850 mm +a +from 640 mm on", text)
+
+
+def test_what_a_rough_store_saw_leaves_larger_is_brought_to_size_at_home():
+    parts = [CutPart(f"p{i}", 700, 300, "ply18") for i in range(7)]
+    parts.append(CutPart("q", 2300, 250, "ply18"))
+    stock = [StockSheet("s", "ply18", 2440, 1220, trim=6)]
+    plan = plan_sheets(parts, stock, SETTINGS)
+    lines = cutting_order_lines(plan, parts, stock, SETTINGS, load_catalogue(), MILLIMETRES)
+    text = "\n".join(lines)
+    # planned at 954.8 mm; 6 mm narrower, so that the strip beyond it has as much to be cut off
+    assert re.search(r" 5 +rip +S1 +948.8 mm +S1-A +S1-B", text)
+    assert "left larger on purpose, the other side smaller by that: S1-B" in text
+    assert "bring to size first: S1-B: rip to 250 mm" in text
+    good = Shop(own=(replace(STORE_PANEL_SAW, tolerance=0.5), TABLE_SAW, TRACK_SAW))
+    exact = "\n".join(cutting_order_lines(
+        plan, parts, stock, SETTINGS, load_catalogue(), MILLIMETRES, good))
+    assert re.search(r" 5 +rip +S1 +954.8 mm", exact)
+    assert "bring to size" not in exact

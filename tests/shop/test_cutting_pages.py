@@ -8,6 +8,7 @@ import pytest
 
 from closetbench.core.errors import DocumentError, LayoutError
 from closetbench.core.lengths import MILLIMETRES
+from closetbench.shop.cutting_order import board_split
 from closetbench.shop.cutting_pages import cutting_page, write_cutting_pages
 from closetbench.stock.from_parts import cut_parts, stock_sheets
 from closetbench.stock.plan import CutSettings
@@ -31,9 +32,13 @@ def test_every_cut_is_numbered_on_the_sheet_and_listed():
     for sheet in PLAN.sheets:
         page = cutting_page(sheet, PARTS, CATALOGUE, MILLIMETRES, Shop())
         said = words(page)
-        for cut in sheet.cuts:
-            assert said.count(str(cut.number)) == 2  # on the picture, in the list
-            assert MILLIMETRES.text(cut.fence) in said
+        split = board_split(sheet, CATALOGUE, Shop())
+        assert len(split.store) + len(split.home) == len(sheet.cuts)
+        for made in (*split.store, *split.home):
+            assert said.count(str(made.cut.number)) == 2  # on the picture, in the list
+            assert MILLIMETRES.text(made.as_sawn.fence) in said
+        if split.to_size:
+            assert any(text.startswith("bring to size first: ") for text in said)
         for placed in sheet.placements:
             assert any(placed.part.split(': ')[1] in text for text in said)
 

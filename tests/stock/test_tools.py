@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from random import Random
 
 import pytest
 
 from closetbench.core.errors import LayoutError
-from closetbench.stock.plan import CutPart, CutSettings, StockSheet
+from closetbench.stock.plan import CutPart, CutSettings, FirstCut, GrainOnSheet, StockSheet
 from closetbench.stock.sheets import plan_sheets
 from closetbench.stock.tools import (
     STORE_PANEL_SAW,
@@ -123,3 +124,77 @@ def test_short_reach(sheet):
     split = split_cuts(sheet, [replace(TRACK_SAW, longest=1000.0)])
     assert all(cut.rip or cut.piece == "S1" for cut in split.impossible)
     assert split.impossible
+
+
+def sawn_with_errors(sheet, split, draw):
+    """Part sizes across each cut's direction, all cuts made in order with what each saw is off
+    drawn by ``draw``, then what was left larger brought to its size."""
+    sizes = {sheet.name: [sheet.sheet.length, sheet.sheet.width]}
+    to_size = {(name, rip): size for name, rip, size in split.to_size}
+
+    def cut(made, off):
+        sawn = made.as_sawn
+        length = sizes.pop(sawn.piece)
+        side = 1 if sawn.rip else 0
+        rest = length[side] - sawn.fence - off - sheet.kerf
+        for name, extent in zip(sawn.yields, (sawn.fence + off, rest), strict=False):
+            sizes[name] = [extent if i == side else length[i] for i in (0, 1)]
+
+    for made in split.store:
+        cut(made, draw(made.tool.tolerance))
+    for (name, rip), size in to_size.items():
+        side = 1 if rip else 0
+        assert sizes[name][side] > size - 1e-9, f"{name} came out too small to be cut to {size}"
+        sizes[name][side] = size
+    for made in split.home:
+        cut(made, 0.0)
+    return sizes
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_whatever_the_store_is_off_by_parts_come_to_their_size_or_are_named(seed):
+    random = Random(seed)
+    parts = [
+        CutPart(f"p{i}", random.randint(200, 1150), random.randint(90, 500), "ply",
+                random.choice(list(GrainOnSheet)))
+        for i in range(random.randint(3, 14))
+    ]
+    settings = CutSettings(
+        kerf=3.2, seconds=0.02, tidy=0.0, first=random.choice(list(FirstCut)))
+    plan = plan_sheets(parts, [StockSheet("s", "ply", 2440, 1220, trim=6)], settings)
+    for sheet in plan.sheets:
+        split = split_cuts(sheet, TOOLS, random.choice([None, None, 6]), Carry(12.6))
+        named = {p for f in split.findings if f.rule == "store-final-size" for p in f.parts}
+        for draw in (lambda t: t, lambda t: -t, lambda t: random.uniform(-t, t)):
+            sizes = sawn_with_errors(sheet, split, draw)
+            for placed in sheet.placements:
+                if placed.part not in named:
+                    assert sizes[placed.part] == pytest.approx((placed.dx, placed.dy), abs=0.01)
+
+
+def test_a_strip_is_left_larger_at_the_store_and_its_saw_may_be_good(sheet):
+    split = split_cuts(sheet, TOOLS)
+    (large,) = [made for made in split.store if made.over]
+    assert (large.larger, large.settles) == ("S1-B", ("q",))
+    # three rips at the store, each off by up to 1.5 mm, and as much again to be cut off
+    assert large.over == -(3 * 1.5 + 1.5)
+    assert large.as_sawn.fence == pytest.approx(large.cut.fence - 6.0)
+    ((name, rip, size),) = split.to_size
+    assert (name, rip, size) == ("S1-B", True, pytest.approx(250.0))
+    good = [replace(STORE_PANEL_SAW, tolerance=0.8), TABLE_SAW, TRACK_SAW]
+    assert split_cuts(sheet, good).to_size == ()
+
+
+def test_no_room_to_leave_something_on_is_a_warning():
+    """Two strips that take the whole trimmed sheet: 601.6 + 3.2 + 603.2 = 1208."""
+    parts = [CutPart("a", 2400, 601.6, "ply"), CutPart("b", 2400, 603.2, "ply")]
+    stock = [StockSheet("s", "ply", 2440, 1220, trim=6)]
+    sheet = plan_sheets(parts, stock, CutSettings(seconds=0.02, tidy=0.0)).sheets[0]
+    split = split_cuts(sheet, TOOLS, carry=Carry(12.6))
+    (finding,) = split.findings
+    assert (finding.rule, set(finding.parts)) == ("store-final-size", {"a", "b"})
+    assert (finding.value, finding.limit) == ("off by up to 1.5 mm", "0.8 mm")
+    # light enough for one: it is cut at home
+    light = split_cuts(sheet, TOOLS, carry=Carry(3.0, largest=4e6))
+    assert light.findings == ()
+    assert not any(made.settles for made in light.store)
