@@ -17,6 +17,7 @@ from closetbench.shop.report import danger_lines, finding_lines
 from closetbench.shop.words import fit_text, sound_words
 from closetbench.stock.advice import strip_gains
 from closetbench.stock.atomic import write_text_atomically
+from closetbench.stock.carry import Carry
 from closetbench.stock.length_checks import require_cuttable
 from closetbench.stock.length_plan import BarPlan, LengthPlan
 from closetbench.stock.plan import (
@@ -28,7 +29,7 @@ from closetbench.stock.plan import (
     SheetPlan,
     StockSheet,
 )
-from closetbench.stock.tools import Carry, CutSplit, Shop, ToolCut, Where, split_cuts
+from closetbench.stock.tools import CutSplit, Shop, ToolCut, Where, split_cuts
 from closetbench.stock.verify import require_valid
 
 CARE = mark(

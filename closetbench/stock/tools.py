@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 from math import hypot, isfinite
 
 from closetbench.core.errors import LayoutError
 from closetbench.core.findings import Finding, Severity
-from closetbench.core.handling import LARGE, LOAD_CONSTANT, LONG
+from closetbench.stock.carry import Carry, too_much
 from closetbench.stock.checks import check_keys, millimetres
 from closetbench.stock.finals import Finals
 from closetbench.stock.plan import Cut, SheetPlan
@@ -116,27 +116,6 @@ def check_shop(shop: Shop) -> None:
 
 
 @dataclass(frozen=True)
-class Carry:
-    """What one person can take home: ``density`` of the board in kg/m²; a piece may weigh
-    ``most`` kg, and be longer than ``longest`` mm only if it is no larger than ``largest`` mm².
-    """
-
-    density: float
-    most: float = LOAD_CONSTANT
-    longest: float = LONG
-    largest: float = LARGE
-
-    def mass(self, length: float, width: float) -> float:
-        """kg of a rectangle, sides in mm."""
-        return length * width * 1e-6 * self.density
-
-    def too_much(self, length: float, width: float) -> bool:
-        """Whether it takes more than one person."""
-        large = max(length, width) > self.longest and length * width > self.largest
-        return large or self.mass(length, width) > self.most
-
-
-@dataclass(frozen=True)
 class ToolCut:
     """A cut and the saw that makes it.
 
@@ -240,7 +219,7 @@ def split_cuts(
         (
             *_findings(plan, [*store, *home], impossible),
             *_settled_findings(plan, store),
-            *(_too_much(plan, carried, carry) if carry else ()),
+            *(too_much(plan.name, carried, carry) if carry else ()),
         ),
         _to_size(store, finals),
     )
@@ -308,33 +287,6 @@ def _roughly(
             finals.take(cut, 1 - which, over)
             return ToolCut(cut, tool, parts, -over if which else over, larger, to)
     return ToolCut(cut, tool, parts)
-
-
-def _too_much(
-    plan: SheetPlan, carried: Mapping[str, tuple[float, float]], carry: Carry
-) -> tuple[Finding, ...]:
-    heavy = [name for name, size in carried.items() if carry.too_much(*size)]
-    if not heavy:
-        return ()
-    mass = max(carry.mass(*carried[name]) for name in heavy)
-    # what is left over needs no more cuts, but somebody has to carry it all the same
-    left_over = all(name.endswith(" rest") for name in heavy)
-    return (
-        Finding(
-            Severity.NOTE if left_over else Severity.WARNING,
-            f"sheet {plan.name}",
-            "piece-takes-two",
-            f"{heavy[0]} as carried from the store is too heavy, or too long and wide, for one "
-            "person" if len(heavy) == 1 else
-            f"{', '.join(heavy)} as carried from the store are too heavy, or too long and wide, "
-            "for one person",
-            "NIOSH 94-110, load constant; size: common practice, no published source",
-            f"{mass:.1f} kg",
-            f"{carry.most:g} kg, or {carry.largest / 1e6:g} m² over {millimetres(carry.longest)}",
-            "have it halved at the store" if left_over
-            else "take a second person along, or let the store cut more",
-        ),
-    )
 
 
 def _settled_findings(plan: SheetPlan, store: Sequence[ToolCut]) -> tuple[Finding, ...]:

@@ -8,6 +8,7 @@ from random import Random
 import pytest
 
 from closetbench.core.errors import LayoutError
+from closetbench.stock.carry import Carry
 from closetbench.stock.plan import CutPart, CutSettings, FirstCut, GrainOnSheet, StockSheet
 from closetbench.stock.sheets import plan_sheets
 from closetbench.stock.tools import (
@@ -15,7 +16,6 @@ from closetbench.stock.tools import (
     TABLE_SAW,
     TOOLS,
     TRACK_SAW,
-    Carry,
     Shop,
     StoreWork,
     check_shop,
