@@ -8,4 +8,4 @@ pytestmark = pytest.mark.gui
 def test_dark_theme(gui):
     gui("dark.py", choose=True)
     run = gui("dark.py", choose=False)
-    assert set(run.shots) == {"survey", "carcass", "layout", "panel", "help"}
+    assert set(run.shots) == {"survey", "carcass", "layout", "offcuts", "panel", "help"}
