@@ -6977,7 +6977,7 @@
   </message>
   <message>
    <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
-   <translation>Ein Maß an einem Mauervorsprung oder hinter einer Sockelleiste wird darüber genommen. Zweifelhafte Maße zeigen sich, wenn alle eingegeben sind; zweimal von zwei Personen gemessen, zeigen sie sich eher.</translation>
+   <translation>Ein Messwert an einem Wandstück oder hinter einer Sockelleiste wird darüber genommen. Zweifelhafte Messwerte zeigen sich, wenn alle eingegeben sind; zweimal von zwei Personen gemessen, zeigen sie sich eher.</translation>
   </message>
   <message>
    <source>Anchor to the structure; local codes and a licensed professional come first.</source>
@@ -7061,7 +7061,7 @@
   </message>
   <message>
    <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
-   <translation>Dann die Maße in der Reihenfolge ihrer Nummern nehmen; jedes auf den nächsten Strich des Maßbands ablesen und aufschreiben, was man abliest, nicht, was man erwartet.</translation>
+   <translation>Dann die Messwerte in der Reihenfolge ihrer Nummern nehmen; jeden auf den nächsten Strich des Maßbands ablesen und aufschreiben, was man abliest, nicht, was man erwartet.</translation>
   </message>
   <message>
    <source>WARNING: {0}</source>
@@ -7157,7 +7157,7 @@
   </message>
   <message>
    <source>at the store</source>
-   <translation>im Markt</translation>
+   <translation>beim Händler</translation>
   </message>
   <message>
    <source>back</source>
@@ -7209,7 +7209,7 @@
   </message>
   <message>
    <source>blue: at the store; red: at home; fence: what stays between fence or straightedge and blade</source>
-   <translation>blau: im Markt; rot: zu Hause; Anschlagmaß: was zwischen Anschlag oder Führungsschiene und Sägeblatt bleibt</translation>
+   <translation>blau: beim Händler; rot: zu Hause; Anschlagmaß: was zwischen Anschlag oder Führungsschiene und Sägeblatt bleibt</translation>
   </message>
   <message>
    <source>board</source>
@@ -7249,7 +7249,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>Element</translation>
+   <translation>Bauteil</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7825,7 +7825,7 @@
   </message>
   <message>
    <source>severity</source>
-   <translation>Gewicht</translation>
+   <translation>Schwere</translation>
   </message>
   <message>
    <source>sheet</source>
@@ -7965,7 +7965,7 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>unter jedem Namen: eine Tabelle [[survey.extra]] der Auftragsdatei  ·  eine Zeile von ExtraReadings des Aufmaßes in FreeCAD</translation>
+   <translation>unter jedem Namen: eine Tabelle [[survey.extra]] der Auftragsdatei  ·  eine Zeile von ExtraReadings des Aufmaßes in FreeCAD, „Anderswo genommene Messwerte“ in seinem Formular</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>

@@ -6977,7 +6977,7 @@
   </message>
   <message>
    <source>A reading at a return or behind a baseboard is taken above it. Doubtful readings are found when all of them are entered; a reading taken twice by two people is found sooner.</source>
-   <translation>Una medida en un entrante o detrás de un rodapié se toma por encima. Las medidas dudosas se descubren al introducirlas todas; tomadas dos veces por dos personas, se descubren antes.</translation>
+   <translation>Una lectura en un retorno o detrás de un rodapié se toma por encima. Las lecturas dudosas se descubren al introducirlas todas; tomadas dos veces por dos personas, se descubren antes.</translation>
   </message>
   <message>
    <source>Anchor to the structure; local codes and a licensed professional come first.</source>
@@ -7057,11 +7057,11 @@
   </message>
   <message>
    <source>Survey: {0}</source>
-   <translation>Toma de medidas: {0}</translation>
+   <translation>Medición: {0}</translation>
   </message>
   <message>
    <source>Then take the readings in the order of their numbers; read each to the tape's nearest step, and write down what you read, not what you expect.</source>
-   <translation>Después tomar las medidas en el orden de sus números; leer cada una a la división más próxima de la cinta y anotar lo que se lee, no lo que se espera.</translation>
+   <translation>Después tomar las lecturas en el orden de sus números; leer cada una a la división más próxima de la cinta y anotar lo que se lee, no lo que se espera.</translation>
   </message>
   <message>
    <source>WARNING: {0}</source>
@@ -7249,7 +7249,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>elemento</translation>
+   <translation>componente</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7965,11 +7965,11 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>bajo cada nombre: una tabla [[survey.extra]] del archivo de encargo  ·  una línea de ExtraReadings de la toma de medidas en FreeCAD</translation>
+   <translation>bajo cada nombre: una tabla [[survey.extra]] del archivo de trabajo  ·  una línea de ExtraReadings de la medición en FreeCAD, «Lecturas tomadas en otros puntos» en su panel</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
-   <translation>bajo cada nombre: clave en el archivo de encargo  ·  propiedad de la toma de medidas en FreeCAD</translation>
+   <translation>bajo cada nombre: clave en el archivo de trabajo  ·  propiedad de la medición en FreeCAD</translation>
   </message>
   <message>
    <source>unit</source>

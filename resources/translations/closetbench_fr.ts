@@ -7249,7 +7249,7 @@
   </message>
   <message>
    <source>component</source>
-   <translation>élément</translation>
+   <translation>composant</translation>
   </message>
   <message>
    <source>corner shelf</source>
@@ -7965,11 +7965,11 @@
   </message>
   <message>
    <source>under each name: a table [[survey.extra]] in the job file  ·  a line of the survey's ExtraReadings in FreeCAD, “Readings taken elsewhere” in its panel</source>
-   <translation>sous chaque nom : une table [[survey.extra]] du fichier de commande  ·  une ligne d'ExtraReadings du relevé dans FreeCAD</translation>
+   <translation>sous chaque nom : une table [[survey.extra]] du fichier de travail  ·  une ligne d'ExtraReadings du relevé dans FreeCAD, « Mesures prises ailleurs » dans son panneau</translation>
   </message>
   <message>
    <source>under each name: key in the job file  ·  property of the survey in FreeCAD</source>
-   <translation>sous chaque nom : clé dans le fichier de commande  ·  propriété du relevé dans FreeCAD</translation>
+   <translation>sous chaque nom : clé dans le fichier de travail  ·  propriété du relevé dans FreeCAD</translation>
   </message>
   <message>
    <source>unit</source>
