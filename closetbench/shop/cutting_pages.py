@@ -13,7 +13,7 @@ from closetbench.core.parts import Part
 from closetbench.shop.cutting_order import CARE, HEADS, board_split, cut_row, size_words
 from closetbench.shop.language import Words, mark, plain
 from closetbench.shop.lay import lay_sheet
-from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, text_width
+from closetbench.shop.page import FAINT, INK, PAPER, Page, check_ending, fitting_size, text_width
 from closetbench.shop.sheets import SheetDrawing
 from closetbench.stock.plan import Cut, Plan, SheetPlan
 from closetbench.stock.tools import Shop
@@ -60,7 +60,8 @@ def cutting_page(
     y = top - drawn - 0.25
     _list(page, cuts, store, form, y, half)
     for line in size_words(split, form, words):
-        page.text((_MARGIN, 0.64), line, 7.5, _HOME, align="left")
+        page.text((_MARGIN, 0.64), line, fitting_size([line], _WIDTH - 2 * _MARGIN, 0.3, 7.5),
+                  _HOME, align="left")
     page.text((_MARGIN, 0.5), words(_KEY), 7.5, INK, align="left")
     page.paragraph((_MARGIN, 0.25), words(CARE), _WIDTH - 2 * _MARGIN, 0.3, 6.5)
     return page

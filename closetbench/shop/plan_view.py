@@ -16,6 +16,7 @@ from closetbench.shop.view import (
     bar_length,
     bounds,
     heading,
+    legend_lift,
     paint,
     role_legend,
     room_edges,
@@ -46,11 +47,13 @@ def plan_page(
     ys = [box.y0, box.y1, *(p[1] for line in room for p in line)]
     span, deep = max(xs) - min(xs), max(ys) - min(ys)
     scale = min(7.2 / span, 6.0 / deep)
-    width, height = max(7.5, span * scale + 2.0), deep * scale + 3.6
+    width = max(7.5, span * scale + 2.0)
+    lift = legend_lift(low, words, width)
+    height = deep * scale + 3.6 + lift
     page = Page(width, height, "plan", words=words)
     camera = Camera(0.0, 90.0)
     left = (width - span * scale) / 2 + 0.25
-    camera.scale, camera.shift = scale, (left - min(xs) * scale, 2.3 - min(ys) * scale)
+    camera.scale, camera.shift = scale, (left - min(xs) * scale, 2.3 + lift - min(ys) * scale)
     room_edges(page, camera, room, 0.9)
     paint(page, camera, painted(low, _ABOVE))
     room_edges(page, camera, room, 0.25)

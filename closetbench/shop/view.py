@@ -27,6 +27,9 @@ _SLIVER = 0.005
 """Inches: what is narrower is painted without an outline, which would make it wider."""
 _BAYS = 0.3
 """Inches from the floor down to the widths of the bays."""
+_SWATCH, _ROW, _ROWS = 0.42, 0.24, 3
+"""Inches that a role in the key takes beside its name, and from row to row; rows that there is
+room for anyway, with an empty one."""
 _FRONT: Vector = (0.0, -1.0, 0.0)
 _LEVEL = (Role.TOP, Role.BOTTOM, Role.FIXED_SHELF, Role.ADJUSTABLE_SHELF)
 
@@ -113,11 +116,12 @@ def elevation_page(
     span, rise = box.x1 - box.x0, box.z1 - box.z0
     scale = min(7.2 / span, 7.2 / rise)
     width = max(7.5, span * scale + 2.2)
-    height = rise * scale + 3.35
+    lift = legend_lift(parts, words, width)
+    height = rise * scale + 3.35 + lift
     page = Page(width, height, "front elevation", words=words)
     camera = Camera(0.0, 0.0)
     left = (width - span * scale) / 2 + 0.25
-    camera.scale, camera.shift = scale, (left - box.x0 * scale, 2.25 - box.z0 * scale)
+    camera.scale, camera.shift = scale, (left - box.x0 * scale, 2.25 + lift - box.z0 * scale)
     paint(page, camera, painted(parts, _FRONT))
     floor = camera((0.0, 0.0, box.z0))[1]
     page.line(((left - 0.5, floor), (left + span * scale + 0.3, floor)), INK, 1.4)
@@ -272,24 +276,38 @@ def heading(page: Page, title: str, below: str) -> None:
     page.text((0.45, page.height - 0.7), below, size, FAINT, align="left")
 
 
-def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
-    """Swatches of the roles that occur, in rows from the lower left corner upwards."""
-    right = width if width is not None else page.width - 0.45
-    rows: list[list[Role]] = [[]]
-    x = 0.45
+def legend_lift(parts: Sequence[Body], words: Words, width: float) -> float:
+    """Inches by which the drawing over a key of roles has to be lifted to leave room for it,
+    on a page so wide."""
+    return _ROW * max(0, len(_legend_rows(parts, words, width - 0.9)) - _ROWS)
+
+
+def _legend_rows(
+    parts: Sequence[Body], words: Words, room: float, last: float | None = None
+) -> list[list[tuple[Role, str]]]:
+    """The roles that occur in rows no wider than ``room``, the last no wider than ``last``."""
+    rows: list[list[tuple[Role, str]]] = [[]]
+    x = 0.0
     present = {p.role for p in parts}
-    names = {role: page.words(role.value) for role in Role if role in present}
-    for role, name in names.items():
-        need = 0.42 + text_width(name, 8.0)
-        if x + need > right and rows[-1]:
+    for role in (r for r in Role if r in present):
+        name = words(role.value)
+        need = _SWATCH + text_width(name, 8.0)
+        if x + need > room and rows[-1]:
             rows.append([])
-            x = 0.45
-        rows[-1].append(role)
+            x = 0.0
+        rows[-1].append((role, name))
         x += need
-    for i, row in enumerate(reversed(rows)):
-        x, y = 0.45, 0.3 + 0.24 * i
-        for role in row:
+    return rows if last is None or x <= last else [*rows, []]
+
+
+def role_legend(page: Page, parts: Sequence[Body], width: float | None = None) -> None:
+    """Swatches of the roles that occur, in rows from the lower left corner upwards;
+    ``width``: where the lowest row has to end."""
+    last = None if width is None else width - 0.45
+    for i, row in enumerate(reversed(_legend_rows(parts, page.words, page.width - 0.9, last))):
+        x, y = 0.45, 0.3 + _ROW * i
+        for role, name in row:
             ring = ((x, y), (x + 0.16, y), (x + 0.16, y + 0.12), (x, y + 0.12))
             page.shape(ring, role_colour(role), INK, 0.4)
-            page.text((x + 0.22, y + 0.06), names[role], 8.0, align="left")
-            x += 0.42 + text_width(names[role], 8.0)
+            page.text((x + 0.22, y + 0.06), name, 8.0, align="left")
+            x += _SWATCH + text_width(name, 8.0)
