@@ -26,6 +26,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from math import isfinite
 from types import MappingProxyType
 from typing import Literal
@@ -333,17 +334,7 @@ class LengthFormat:
         ``unit`` False leaves the unit off where a column's head says it (``self.unit``);
         feet and inches always keep theirs.
         """
-        printed = self.exact(mm)
-        sign = "-" if printed < 0 else ""
-        number = abs(printed) / UNITS[self.unit]
-        if self.style == "ft-in":
-            feet, inches = divmod(number, 12)
-            if not feet:
-                return f'{sign}{_mixed(inches)}"'
-            return f"{sign}{feet}' {'0 ' if 0 < inches < 1 else ''}{_mixed(inches)}\""
-        if self.style == "in-frac":
-            return sign + _mixed(number) + ('"' if unit else "")
-        return f"{sign}{_finite_decimal(number)}" + (f" {self.unit}" if unit else "")
+        return _text(self, mm, unit)
 
     def text_with_error(self, mm: float) -> str:
         """The printed length and what rounding did to it: ``72 5/16" (+0.2 mm)``.
@@ -354,6 +345,21 @@ class LengthFormat:
         if abs(error) < 0.005:
             return self.text(mm)
         return f"{self.text(mm)} ({error:+.{1 if abs(error) >= 0.05 else 2}f} mm)"
+
+
+@lru_cache(maxsize=4096)
+def _text(form: LengthFormat, mm: float, unit: bool) -> str:
+    """Remembered: fractions take long, and tables show the same lengths again and again."""
+    printed = form.exact(mm)
+    sign = "-" if printed < 0 else ""
+    number = abs(printed) / UNITS[form.unit]
+    if form.style == "ft-in":
+        feet, inches = divmod(number, 12)
+        whole = f"{feet}' {'0 ' if 0 < inches < 1 else ''}" if feet else ""
+        return f'{sign}{whole}{_mixed(inches)}"'
+    if form.style == "in-frac":
+        return sign + _mixed(number) + ('"' if unit else "")
+    return f"{sign}{_finite_decimal(number)}" + (f" {form.unit}" if unit else "")
 
 
 def _as_typed(mm: float) -> Fraction:

@@ -15,6 +15,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from closetbench.core.boxes import Box as Box
 from closetbench.core.boxes import ring_area, union_volume
@@ -152,7 +153,7 @@ class Panel:
             self.width - notch.dy, self.width)
         return Box(x0, y0, 0.0, x1, y1, self.thickness)
 
-    @property
+    @cached_property
     def volume(self) -> float:
         """Volume of the finished panel in mm³, machining taken off, exact.
 

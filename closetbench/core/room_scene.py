@@ -5,7 +5,7 @@ All in the closet's frame, mm.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from enum import Enum
 from itertools import pairwise
@@ -19,6 +19,8 @@ from closetbench.core.surfaces import Surface
 
 BENT_STEPS = 8
 """Into how many strips a bent wall is parted each way."""
+SETTLED = 1e-6
+"""mm: a corner that moves by less in a pass is found."""
 
 
 class Kind(Enum):
@@ -99,24 +101,33 @@ def _surfaces(room: Room) -> Iterator[Shown]:
 
 def _beside(room: Room, wall: Surface, along: float, up: float) -> Vector:
     """A point of a side wall by its shares of depth and height."""
-    x = y = z = 0.0
-    # the slopes are small, so a few passes settle it
-    for _ in range(8):
-        x = wall.at(y, z)
-        y = along * room.back.at(x, z)
-        z = _height(room, x, y, up)
-    return x, y, z
+    def nearer(at: Vector) -> Vector:
+        x = wall.at(at[1], at[2])
+        y = along * room.back.at(x, at[2])
+        return x, y, _height(room, x, y, up)
+
+    return _settled(nearer)
 
 
 def _across(room: Room, along: float, into: float, up: float) -> Vector:
     """A point by its shares of width, depth and height."""
-    x = y = z = 0.0
-    for _ in range(8):
-        low, high = room.left.at(y, z), room.right.at(y, z)
+    def nearer(at: Vector) -> Vector:
+        low, high = room.left.at(at[1], at[2]), room.right.at(at[1], at[2])
         x = low + along * (high - low)
-        y = into * room.back.at(x, z)
-        z = _height(room, x, y, up)
-    return x, y, z
+        y = into * room.back.at(x, at[2])
+        return x, y, _height(room, x, y, up)
+
+    return _settled(nearer)
+
+
+def _settled(nearer: Callable[[Vector], Vector]) -> Vector:
+    """The point that stays where it is; the slopes are small, so a few passes settle it."""
+    at = (0.0, 0.0, 0.0)
+    for _ in range(8):
+        before, at = at, nearer(at)
+        if max(abs(a - b) for a, b in zip(before, at, strict=True)) < SETTLED:
+            break
+    return at
 
 
 def _height(room: Room, x: float, y: float, up: float) -> float:

@@ -13,6 +13,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
+from functools import lru_cache
 
 from closetbench.core import grades
 from closetbench.core.beams import (
@@ -147,6 +148,13 @@ def section(shelf: Shelf, e: float) -> Section:
 def check(shelf: Shelf, use: Criterion, damp: bool = False) -> Sagging:
     """Sag and strength of a shelf. Raises ``ClosetError`` where it cannot be computed."""
     above_zero(shelf.name, span=shelf.span, depth=shelf.depth)
+    return _checked(replace(shelf, name=""), use, damp)
+
+
+@lru_cache(maxsize=512)
+def _checked(shelf: Shelf, use: Criterion, damp: bool) -> Sagging:
+    """Remembered, since most shelves of a closet are alike and stay as they are while
+    something else in it is changed."""
     e = grades.stiffness(shelf.board, shelf.along, damp)
     bar = section(shelf, e)
     sag = _sag(bar, shelf.span, shelf.depth, use)

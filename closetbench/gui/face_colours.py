@@ -1,10 +1,15 @@
-"""Colours of a panel's faces in the 3D view: edge bands, and what is cut into the board."""
+"""Colours of a panel's faces in the 3D view: edge bands, and what is cut into the board.
+
+A file keeps them. What waits to be coloured is coloured before a document is saved, so that
+what comes out of a file with a colour for each face needs no more.
+"""
 
 from __future__ import annotations
 
 from typing import Any
 
 import FreeCAD
+import Part
 
 from closetbench.core.errors import ClosetError
 from closetbench.core.panel import Rim
@@ -13,7 +18,9 @@ from closetbench.gui.qt import QtCore
 from closetbench.model import bridge
 from closetbench.shop.board_colours import Colour, board_colour
 
-_waiting: dict[tuple[str, str], None] = {}
+_waiting: dict[tuple[str, str], bool] = {}
+"""Parts to be coloured, by their documents' names and their own: whether they were loaded."""
+_savers: list[_Saver] = []
 _SHADE = 0.01
 """By how much a colour may change where it is kept in eight bits."""
 _NEAR = 1e-4
@@ -23,19 +30,48 @@ _NEAR = 1e-4
 def show_soon(obj: Any) -> None:
     """Colour the faces once all that changes with the shape has changed: in a recompute, and
     more so in an undo, properties come one after another in no order to rely on."""
+    _wait(obj, loaded=False)
+
+
+def show_loaded(obj: Any) -> None:
+    """The same for a part that comes out of a file, unless its faces were coloured there."""
+    _wait(obj, loaded=True)
+
+
+def _wait(obj: Any, loaded: bool) -> None:
+    if not _savers:
+        _savers.append(_Saver())
+        FreeCAD.addDocumentObserver(_savers[0])
     if not _waiting:
         QtCore.QTimer.singleShot(0, _show_waiting)
-    _waiting[obj.Document.Name, obj.Name] = None
+    key = obj.Document.Name, obj.Name
+    _waiting[key] = loaded and _waiting.get(key, True)
 
 
 def _show_waiting() -> None:
-    names = list(_waiting)
+    asked = dict(_waiting)
     _waiting.clear()
     there = FreeCAD.listDocuments()
-    for doc, name in names:
+    for (doc, name), loaded in asked.items():
         obj = there[doc].getObject(name) if doc in there else None
-        if obj is not None:
+        if obj is not None and not (loaded and _is_coloured(obj)):
             show(obj)
+
+
+def _is_coloured(obj: Any) -> bool:
+    """Whether there is a colour for each face, or none that could differ from the board's."""
+    count = len(getattr(obj.ViewObject, "DiffuseColor", ()))
+    if count > 1:
+        return bool(count == obj.Shape.countElement("Face"))
+    return not (obj.Bands or obj.Machining)
+
+
+class _Saver:
+    """FreeCAD tells it that a document is about to be saved."""
+
+    def slotStartSaveDocument(self, doc: Any, path: str) -> None:  # noqa: N802
+        if any(name == doc.Name for name, _ in _waiting):
+            _show_waiting()
 
 
 def show(obj: Any) -> None:
@@ -46,7 +82,8 @@ def show(obj: Any) -> None:
     board = _board(obj, view)
     banded = {Rim(text.split(" ")[0]) for text in obj.Bands.split(", ") if text}
     size = obj.Length.Value, obj.Width.Value, obj.Thickness.Value
-    found = [_colour(face, size, banded, board) for face in _own_frame(obj.Shape).Faces]
+    colours = board, palette.band_colour(board), palette.groove_colour(board)
+    found = [_colour(face, size, banded, colours) for face in _own_frame(obj.Shape).Faces]
     wanted = found if any(colour != board for colour in found) else [board]
     if not _all_alike(view.DiffuseColor, wanted):
         # only then: it is a change of the file
@@ -93,27 +130,31 @@ def _all_alike(there: list[tuple[float, ...]], wanted: list[Colour]) -> bool:
 
 
 def _own_frame(shape: Any) -> Any:
-    own = shape.copy(False)
+    """The shape where it was made, sharing its geometry: a copy of that takes long."""
+    own = Part.Shape(shape)
     own.Placement = FreeCAD.Placement()
     return own
 
 
 def _colour(
-    face: Any, size: tuple[float, float, float], banded: set[Rim], board: Colour
+    face: Any, size: tuple[float, float, float], banded: set[Rim],
+    colours: tuple[Colour, Colour, Colour],
 ) -> Colour:
+    """``colours``: of the board, of its bands and of what is cut into it."""
     box = face.BoundBox
+    board, band, groove = colours
     length, width, thickness = size
-    rims = {
-        Rim.START: box.XMax, Rim.END: length - box.XMin,
-        Rim.FRONT: box.YMax, Rim.REAR: width - box.YMin,
-    }
-    rim = next((rim for rim, off in rims.items() if off < _NEAR), None)
+    rims = (
+        (Rim.START, box.XMax), (Rim.END, length - box.XMin),
+        (Rim.FRONT, box.YMax), (Rim.REAR, width - box.YMin),
+    )
+    rim = next((rim for rim, off in rims if off < _NEAR), None)
     if rim is not None:
-        return palette.band_colour(board) if rim in banded else board
+        return band if rim in banded else board
     flat = box.ZLength < _NEAR
     if flat:
         inside = _NEAR < box.ZMin < thickness - _NEAR
     else:
         # the walls of grooves are lower than the board; those of notches are not
         inside = box.ZLength < thickness - _NEAR
-    return palette.groove_colour(board) if inside else board
+    return groove if inside else board

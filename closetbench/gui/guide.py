@@ -18,8 +18,8 @@ from closetbench.model.progress import closet_in_view, facts_of
 CONTEXT = "Closetbench_Guide"
 NAME = "ClosetbenchGuide"
 PREFERENCES = "User parameter:BaseApp/Preferences/Mod/Closetbench"
-SOON = 300
-"""ms from the last change of a document to the steps shown afresh."""
+SOON = 150
+"""ms without a change of a document until the steps are shown afresh, twice that at most."""
 WIDTH = 250
 _LEVEL = int(QtCore.Qt.AlignLeft) | int(QtCore.Qt.AlignVCenter)
 _WRAPPED = int(QtCore.Qt.TextWordWrap)
@@ -84,7 +84,8 @@ class GuideDock(QtWidgets.QDockWidget):
         self._soon = QtCore.QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(SOON)
-        self._soon.timeout.connect(self.refresh)
+        self._soon.timeout.connect(self._paused)
+        self._waits = self._more = False
         inner = QtWidgets.QWidget()
         column = QtWidgets.QVBoxLayout(inner)
         column.setContentsMargins(6, 6, 6, 6)
@@ -120,22 +121,37 @@ class GuideDock(QtWidgets.QDockWidget):
         super().closeEvent(event)
 
     def refresh_soon(self) -> None:
-        """Show the steps afresh once the changes pause."""
-        if self.isVisible():
+        """Show the steps afresh once the changes pause.
+
+        A recompute or a file that is opened calls this thousands of times: while the timer
+        runs there is only noted that there was more.
+        """
+        if self._waits:
+            self._more = True
+        elif self.isVisible():
+            self._waits = True
             self._soon.start()
+
+    def _paused(self) -> None:
+        self._waits = False
+        if self._more:
+            self._more = False
+            self.refresh_soon()
+        else:
+            self.refresh()
 
     def refresh(self) -> None:
         """Show the steps of the closet that is selected, or of the first one."""
         doc = FreeCAD.ActiveDocument
         if doc is not None and (doc.Recomputing or doc.Restoring):
-            self._soon.start()
+            self.refresh_soon()
             return
         from closetbench.gui.commands.base import chosen
 
         closet = closet_in_view(doc, chosen("Closet") if doc is not None else None)
         if closet is not None and "Touched" in closet.State and doc.HasPendingTransaction:
             # somebody is typing: the preview comes first
-            self._soon.start()
+            self.refresh_soon()
             return
         self.show_steps(steps(facts_of(doc, closet)), closet.Label if closet else "")
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import cache
 from typing import Any
 
 from pivy import coin
@@ -66,8 +67,12 @@ class HandleNode:
             self._paint.whichChild.setValue(state)
 
 
+@cache
 def _arrows(colour: palette.Colour, swell: float) -> Any:
-    """Two arrows away from each other along y, in pixels; ``swell``: thicker by so much."""
+    """Two arrows away from each other along y, in pixels; ``swell``: thicker by so much.
+
+    All handles share them: making nodes takes longer than anything else about a handle.
+    """
     root = coin.SoSeparator()
     light, paint = coin.SoLightModel(), coin.SoBaseColor()
     light.model = coin.SoLightModel.BASE_COLOR

@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from typing import TYPE_CHECKING, Any
 
 import FreeCAD
 import FreeCADGui
 
-from closetbench.gui.qt import QtCore
+from closetbench.gui.qt import QtCore, QtWidgets
 
 if TYPE_CHECKING:
     from closetbench.gui.task import TaskPanel
+
+
+MARGINS = 56
+"""px that FreeCAD's dock, its boxes and the scroll bar take beside a form."""
+NARROWEST, WIDEST = 390, 560
+"""px that the dock is made at least and at most, so that values and words are not cut off."""
 
 
 class Observer:
@@ -57,6 +64,41 @@ def enter_edit(obj: Any) -> bool:
     """Enter FreeCAD's edit mode of an object, which shows the panel; whether it did."""
     gui = FreeCADGui.getDocument(obj.Document.Name)
     return bool(getattr(obj.ViewObject, "Proxy", None)) and bool(gui.setEdit(obj.Name, 0))
+
+
+@contextmanager
+def unpainted(doc: Any) -> Iterator[None]:
+    """Keep a document's 3D views from being painted meanwhile.
+
+    A recompute lets events in as it goes, and FreeCAD would paint what is half worked out,
+    only to paint it once more a moment later.
+    """
+    gui = FreeCADGui.getDocument(doc.Name)
+    views = gui.mdiViewsOfType("Gui::View3DInventor") if gui is not None else ()
+    ports = [v.graphicsView().viewport() for v in views if hasattr(v, "graphicsView")]
+    stilled = [port for port in ports if port.updatesEnabled()]
+    for port in stilled:
+        port.setUpdatesEnabled(False)
+    try:
+        yield
+    finally:
+        for port in stilled:
+            port.setUpdatesEnabled(True)
+
+
+def widen_dock(forms: Sequence[QtWidgets.QWidget]) -> None:
+    """Make FreeCAD's dock as wide as a panel's forms need; they would be cut off else."""
+    dock = forms[0].parentWidget()
+    while dock is not None and not isinstance(dock, QtWidgets.QDockWidget):
+        dock = dock.parentWidget()
+    window = FreeCADGui.getMainWindow()
+    # a floating dock, or one laid over the 3D view, has a width of its own
+    if dock is None or dock.isFloating() or dock.parentWidget() is not window:
+        return
+    needed = MARGINS + max(form.minimumSizeHint().width() for form in forms)
+    width = min(max(needed, NARROWEST), WIDEST)
+    if dock.width() < width:
+        window.resizeDocks([dock], [width], QtCore.Qt.Horizontal)
 
 
 def close_document(name: str) -> None:

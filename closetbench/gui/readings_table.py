@@ -64,8 +64,9 @@ class ReadingsTable(QtWidgets.QTableWidget):
                 units.signed(figures, one.residual),
                 figures.small(one.sd).removesuffix(f" {form.unit}"), MARKS[state],
             )
+            tip = self._tip(one, state, figures)
             for column, text in enumerate(cells):
-                self._put(at, column, text, state, self._tip(one, state, figures))
+                self._put(at, column, text, state, tip)
 
     def _put(self, at: int, column: int, text: str, state: Trust, tip: str) -> None:
         item = self.item(at, column)

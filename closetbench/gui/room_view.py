@@ -65,6 +65,7 @@ class RoomView:
                 setattr(view, name, shown)
         self._all = coin.SoSwitch()
         self._kinds: dict[str, Any] = {}
+        self._labels: list[scene.Label] = []
         for name in PROPERTIES:
             self._kinds[name] = coin.SoSwitch()
             self._all.addChild(self._kinds[name])
@@ -106,8 +107,28 @@ class RoomView:
             by_kind.setdefault(one.kind, []).append(one)
         for name, (kind, _, _) in PROPERTIES.items():
             for node in (_nodes(kind, by_kind.get(kind, [])) if kind else
-                         _readings(reading_lines(survey, room, envelope))):
+                         self._readings(reading_lines(survey, room, envelope))):
                 self._kinds[name].addChild(node)
+
+    def _readings(self, lines: tuple[ReadingLine, ...]) -> list[Any]:
+        """Lines, then labels, so that no line crosses a label; all of it before the parts."""
+        drawn: list[Any] = []
+        texts: list[tuple[str, Vector, palette.Colour]] = []
+        for kind in Trust:
+            own = [line for line in lines if line.trust is kind]
+            if own:
+                colour = palette.TRUST[kind]
+                bright = tuple(min(1.0, 1.25 * c) for c in colour)
+                width = 3.0 if kind is Trust.WRONG else 2.0
+                drawn.append(scene.lines([(x.start, x.end) for x in own], bright, width))
+                drawn.append(scene.dots([p for x in own for p in (x.start, x.end)], bright))
+                texts += [(said(x), _label_at(x), colour) for x in own]
+        # labels are kept for the next time: readings are drawn with every digit typed
+        for label, text in zip(self._labels, texts, strict=False):
+            label.show(*text)
+        self._labels += [scene.Label(*text) for text in texts[len(self._labels):]]
+        labels = [label.node for label in self._labels[:len(texts)]]
+        return [scene.on_top([*drawn, *labels])] if drawn else []
 
 
 def _set(switch: Any, shown: bool) -> None:
@@ -153,21 +174,6 @@ def _said(shown: Shown) -> str:
         "above": _tr("over the lintel: {}, {} l"),
     }[shown.name]
     return words.format(units.shown(shown.sizes[0]), f"{shown.litres:.0f}")
-
-
-def _readings(lines: tuple[ReadingLine, ...]) -> list[Any]:
-    """Lines, then labels, so that no line crosses a label; all of it before the parts."""
-    drawn, labels = [], []
-    for kind in Trust:
-        own = [line for line in lines if line.trust is kind]
-        if own:
-            colour = palette.TRUST[kind]
-            bright = tuple(min(1.0, 1.25 * c) for c in colour)
-            width = 3.0 if kind is Trust.WRONG else 2.0
-            drawn.append(scene.lines([(x.start, x.end) for x in own], bright, width))
-            drawn.append(scene.dots([p for x in own for p in (x.start, x.end)], bright))
-            labels += [scene.label(said(x), _label_at(x), colour) for x in own]
-    return [scene.on_top([*drawn, *labels])] if drawn else []
 
 
 def _label_at(line: ReadingLine) -> Vector:

@@ -109,19 +109,40 @@ def dots(at: Sequence[Vector], colour: Colour) -> Any:
 
 def label(text: str, at: Vector, ground: Colour) -> Any:
     """White words on a ground of their own, so that they can be read before anything."""
-    root = coin.SoSeparator()
-    place = coin.SoTranslation()
-    place.translation = at
-    root.addChild(place)
-    # FreeCAD's own node for labels; it draws over what is before it
-    node = coin.SoType.fromName("SoFrameLabel").createInstance()
-    rows = text.split("\n")
-    node.string.setValues(0, len(rows), rows)
-    node.getField("textColor").setValue(_OPAQUE)
-    node.getField("backgroundColor").setValue(ground)
-    node.getField("size").setValue(LABEL_SIZE)
-    root.addChild(node)
-    return root
+    return Label(text, at, ground).node
+
+
+class Label:
+    """A label that can be told to show something else: making one takes long."""
+
+    def __init__(self, text: str, at: Vector, ground: Colour) -> None:
+        self.node = coin.SoSeparator()
+        place = coin.SoTranslation()
+        self.node.addChild(place)
+        # FreeCAD's own node for labels; it draws over what is before it
+        node = coin.SoType.fromName("SoFrameLabel").createInstance()
+        self.node.addChild(node)
+        # pivy looks fields up slowly
+        self._at, self._string = place.translation, node.string
+        self._ground = node.getField("backgroundColor")
+        node.getField("textColor").setValue(_OPAQUE)
+        node.getField("size").setValue(LABEL_SIZE)
+        self._shown: tuple[str, Vector, Colour] | None = None
+        self.show(text, at, ground)
+
+    def show(self, text: str, at: Vector, ground: Colour) -> None:
+        """Show these words, there, on that ground. The node draws itself afresh with every
+        change of its fields, as soon as there are words: they come last."""
+        before, self._shown = self._shown, (text, at, ground)
+        if before is None or at != before[1]:
+            self._at.setValue(at)
+        if before is None or ground != before[2]:
+            self._ground.setValue(ground)
+        if before is None or text != before[0]:
+            rows = text.split("\n")
+            if self._string.getNum() > len(rows):
+                self._string.setNum(len(rows))
+            self._string.setValues(0, len(rows), rows)
 
 
 def _plain(colour: Colour, width: float) -> tuple[Any, ...]:

@@ -289,6 +289,7 @@ class SurveyPanel(SpecPanel):
     def _look_ahead(self) -> None:
         """Show what the reading that is being typed would make of the room; nothing is
         written until it is entered, and nothing is said against half a number."""
+        self._peek.stop()
         field = self._peeked
         if not self.is_open or field is None or not field.touched or self.doc.Recomputing:
             return

@@ -18,17 +18,21 @@ from closetbench.core.errors import ClosetError
 from closetbench.gui.fields import Field, TextField
 from closetbench.gui.form import Fold, Form
 from closetbench.gui.help_pages import INDEX, page_url
-from closetbench.gui.hosting import Observer, close_document, enter_edit, leave_edit, when_idle
+from closetbench.gui.hosting import (
+    Observer,
+    close_document,
+    enter_edit,
+    leave_edit,
+    unpainted,
+    when_idle,
+    widen_dock,
+)
 from closetbench.gui.looking import show_all
 from closetbench.gui.qt import QtCore, QtWidgets, busy, run_modal, translate
 from closetbench.gui.units import explained
 from closetbench.model import draft
 
 CONTEXT = "Closetbench"
-MARGINS = 56
-"""px that FreeCAD's dock, its boxes and the scroll bar take beside a form."""
-NARROWEST, WIDEST = 390, 560
-"""px that the dock is made at least and at most, so that values and words are not cut off."""
 SOON, LATER = 40, 150
 """ms from the last change to the preview, at least and at most: the longer a preview takes,
 the longer it waits for the typing to pause."""
@@ -148,20 +152,8 @@ class TaskPanel(QtCore.QObject):
         QtCore.QTimer.singleShot(0, self._widen)
 
     def _widen(self) -> None:
-        """Make FreeCAD's dock as wide as the forms need; they would be cut off else."""
-        if not self.is_open:
-            return
-        dock = self.form[0].parentWidget()
-        while dock is not None and not isinstance(dock, QtWidgets.QDockWidget):
-            dock = dock.parentWidget()
-        window = FreeCADGui.getMainWindow()
-        # a floating dock, or one laid over the 3D view, has a width of its own
-        if dock is None or dock.isFloating() or dock.parentWidget() is not window:
-            return
-        needed = MARGINS + max(form.minimumSizeHint().width() for form in self.form)
-        width = min(max(needed, NARROWEST), WIDEST)
-        if dock.width() < width:
-            window.resizeDocks([dock], [width], QtCore.Qt.Horizontal)
+        if self.is_open:
+            widen_dock(self.form)
 
     def _focus_first(self) -> None:
         if self.is_open and self.fields:
@@ -303,8 +295,9 @@ class TaskPanel(QtCore.QObject):
         if self.doc.Recomputing:  # a long recompute lets timers in
             self._preview.start(LATER)
             return
+        self._preview.stop()
         began = time.perf_counter()
-        with busy(self._took > SLOW), draft.drafting():
+        with busy(self._took > SLOW), unpainted(self.doc), draft.drafting():
             self.doc.recompute()
             self.refresh()
         self._took = 1000 * (time.perf_counter() - began)
@@ -358,10 +351,14 @@ class TaskPanel(QtCore.QObject):
     # -- FreeCAD's side of a task panel
 
     def getStandardButtons(self) -> int:  # noqa: N802
-        """OK and Cancel, or Close, and Help, as FreeCAD asks for them."""
-        box = QtWidgets.QDialogButtonBox
-        buttons = (box.Close if self.only_shows else box.Ok | box.Cancel) | box.Help
+        """What FreeCAD asks for."""
+        buttons = self.buttons()
         return buttons.value if hasattr(buttons, "value") else int(buttons)
+
+    def buttons(self) -> Any:
+        """OK and Cancel, or Close, and Help."""
+        box = QtWidgets.QDialogButtonBox
+        return (box.Close if self.only_shows else box.Ok | box.Cancel) | box.Help
 
     def helpRequested(self) -> None:  # noqa: N802
         """The button Help, or F1 in a field."""

@@ -26,6 +26,8 @@ ICONS = {
 }
 _COMPONENTS = ("Carcass", *CONTENTS)
 _CLAIMANTS = ("Component", "Closet")
+_FOLLOWED = frozenset(("Material", "Fingerprint", "Shape", "Drawn", *_CLAIMANTS))
+"""Properties whose change changes what is seen beside the shape itself."""
 _SHAPELESS = (*_COMPONENTS, "Bay", "Bill", "Offcuts")
 _TAKERS = ("Bay", "Carcass", "Bench")
 _MODE = "Tree only"
@@ -44,6 +46,8 @@ def attach(obj: Any) -> None:
     if isinstance(getattr(view, "Proxy", None), ViewProvider):
         # loaded with the document, whose values are all there only now
         view.Proxy.follow_room()
+        if hasattr(obj, "Bands"):
+            face_colours.show_loaded(obj)
         return
     fresh = getattr(view, "Proxy", None) is None
     ViewProvider(view)
@@ -112,15 +116,20 @@ class ViewProvider:
     def updateData(self, obj: Any, prop: str) -> None:  # noqa: N802
         """A board's colour follows its material. What shows an object under it is told:
         the tree asks for children again only when the object that claims them changes."""
-        if prop == "Material" and class_of(obj) in ("ClosetPart", "GroovedPanel"):
-            _paint(obj)
-        elif prop == "Fingerprint" and hasattr(obj, "Bands") and not obj.Document.Restoring:
-            face_colours.show_soon(obj)
-        if prop == "Shape" and not obj.Document.Restoring:
-            self.follow_room()
+        if prop not in _FOLLOWED:
+            return
         if prop == "Drawn":
             _paint_layout(obj)
-        if prop in _CLAIMANTS and not obj.Document.Restoring:
+        if obj.Document.Restoring:
+            # what a file holds of the view comes after this, and stays as it was saved
+            return
+        if prop == "Material" and class_of(obj) in ("ClosetPart", "GroovedPanel"):
+            _paint(obj)
+        elif prop == "Fingerprint" and hasattr(obj, "Bands"):
+            face_colours.show_soon(obj)
+        elif prop == "Shape":
+            self.follow_room()
+        elif prop in _CLAIMANTS:
             above = getattr(obj, prop)
             if above is not None and hasattr(above, "PartCount"):
                 above.PartCount = above.PartCount

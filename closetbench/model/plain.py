@@ -5,6 +5,8 @@ from __future__ import annotations
 import json
 import types
 import typing
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import MISSING, fields, is_dataclass
 from enum import Enum
 from functools import cache
@@ -28,8 +30,26 @@ def to_text(record: Any) -> str:
 
 def from_text(kind: type[_Record], text: str, subject: str, prop: str) -> _Record:
     """The dataclass that a text says; ``ClosetError`` about the property where it says none."""
-    try:
+    with _told(kind, text, subject, prop):
         return typing.cast(_Record, _record(kind, json.loads(text)))
+
+
+def some_to_text(values: Mapping[str, Any]) -> str:
+    """Some of a dataclass's fields as JSON, by their names."""
+    return json.dumps(_plain(dict(values)))
+
+
+def some_from_text(kind: type[Any], text: str, subject: str, prop: str) -> dict[str, Any]:
+    """The fields of a dataclass that a text gives; ``ClosetError`` where it gives others."""
+    hints = type_hints(kind)
+    with _told(kind, text, subject, prop):
+        return {name: _value(hints[name], value) for name, value in json.loads(text).items()}
+
+
+@contextmanager
+def _told(kind: type[Any], text: str, subject: str, prop: str) -> Iterator[None]:
+    try:
+        yield
     except ClosetError:
         raise
     except (ValueError, TypeError, AttributeError, KeyError) as error:

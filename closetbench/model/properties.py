@@ -189,15 +189,18 @@ def write_fields(obj: Any, props: Iterable[Prop], record: Any) -> None:
 
 def record_of(kind: type[_Record], values: Mapping[str, Any]) -> _Record:
     """A dataclass from its fields, dotted names reaching into the records within it."""
-    own = {key: value for key, value in values.items() if "." not in key}
-    for name, hint in type_hints(kind).items():
-        inner = {
-            key.partition(".")[2]: value
-            for key, value in values.items() if key.startswith(f"{name}.")
-        }
-        if inner:
-            kinds = [k for k in typing.get_args(hint) if k is not type(None)] or [hint]
-            own[name] = record_of(kinds[0], inner)
+    own: dict[str, Any] = {}
+    below: dict[str, dict[str, Any]] = {}
+    for key, value in values.items():
+        name, _, rest = key.partition(".")
+        if rest:
+            below.setdefault(name, {})[rest] = value
+        else:
+            own[name] = value
+    for name, inner in below.items():
+        hint = type_hints(kind)[name]
+        kinds = [k for k in typing.get_args(hint) if k is not type(None)] or [hint]
+        own[name] = record_of(kinds[0], inner)
     return kind(**own)
 
 

@@ -120,6 +120,14 @@ def test_sawn_outline_leaves_the_notch_where_it_is_and_takes_the_bands_off() -> 
     )
 
 
+def test_volume_is_that_of_the_panel_as_it_is() -> None:
+    plain = Panel(1000.0, 400.0, 18.0, "ply18")
+    assert plain.volume == 1000.0 * 400.0 * 18.0
+    shorter = replace(plain, length=500.0)
+    assert shorter.volume == 500.0 * 400.0 * 18.0
+    assert plain == Panel(1000.0, 400.0, 18.0, "ply18"), "one that was asked is no other"
+
+
 def test_volume_of_a_groove_across() -> None:
     panel = with_grooves(Groove("a", Face.UPPER, Rim.START, 100, 18, 6))
     assert panel.volume == 1000 * 300 * 18 - 18 * 6 * 300

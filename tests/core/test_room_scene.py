@@ -137,3 +137,19 @@ def test_trim_and_obstacles_have_their_sizes(box_room):
     for one in scene.values():
         if one.kind in (Kind.FRONT, Kind.TRIM, Kind.OBSTACLES, Kind.DEAD_SPACE):
             assert volume(one.faces) > 0, one.name
+
+
+@pytest.mark.parametrize("name", ["box-room.toml", "porch-closet.toml", "box-room-blunder.toml"])
+def test_walls_lie_on_the_surfaces_that_the_readings_gave(name):
+    room, e = build_envelope(example(name))
+    shown = {s.name: s for s in room_scene(room, e)}
+    for title, off in (
+        ("left wall", lambda x, y, z: x - room.left.at(y, z)),
+        ("right wall", lambda x, y, z: x - room.right.at(y, z)),
+        ("back wall", lambda x, y, z: y - room.back.at(x, z)),
+        ("floor", lambda x, y, z: z - room.floor.at(x, y)),
+        ("ceiling", lambda x, y, z: z - room.ceiling.at(x, y)),
+    ):
+        for ring in shown[title].faces:
+            for x, y, z in ring:
+                assert off(x + e.x0, y + e.y0, z + e.z0) == pytest.approx(0.0, abs=1e-5), title

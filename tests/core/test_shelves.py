@@ -211,3 +211,14 @@ def test_a_shelf_warns_before_it_is_a_danger() -> None:
     assert warned.severity is Severity.WARNING
     assert "reserve" in warned.message
     assert "mean strengths published 3.5 N/mm² to 5.6 N/mm²" in warned.spread
+
+
+def test_shelves_alike_come_to_the_same_whatever_their_names() -> None:
+    other = replace(LONG, name="another")
+    assert check(other, GENERAL) == check(LONG, GENERAL)
+    assert check(replace(other, span=other.span + 1), GENERAL) != check(LONG, GENERAL)
+    assert check(other, LINEN) != check(LONG, GENERAL)
+    # what cannot be is said of the one that was asked for
+    for name in ("one", "two"):
+        with pytest.raises(ClosetError, match=name):
+            check(replace(LONG, name=name, span=-1.0), GENERAL)

@@ -187,14 +187,49 @@ def bored(hands):
     return sum(f.Surface.TypeId == "Part::GeomCylinder" for f in faces)
 
 
+class Looked:
+    """Counts recomputes of a document and paintings of a view of it."""
+
+    def __init__(self, gui, doc, port):
+        self.doc, self.recomputes, self.paints, self.half_done = doc, 0, 0, 0
+        looked, kinds = self, gui.QtCore.QEvent
+
+        class Watch(gui.QtCore.QObject):
+            def eventFilter(self, watched, event):
+                if event.type() == kinds.Paint and watched is port:
+                    looked.paints += 1
+                    looked.half_done += bool(doc.Recomputing)
+                return False
+
+        self.port, self.watch = port, Watch()
+        port.installEventFilter(self.watch)
+        FreeCAD.addDocumentObserver(self)
+
+    def slotRecomputedDocument(self, doc):
+        self.recomputes += doc == self.doc
+
+    def close(self):
+        self.port.removeEventFilter(self.watch)
+        FreeCAD.removeDocumentObserver(self)
+
+
 def typing_on(gui, hands):
     """The preview leaves holes out at first; a pause, or OK, brings them."""
     (carcass,) = hands.ours("Carcass")
     before, steps = bored(hands), len(hands.doc.UndoNames)
     gui.check(before > 20, f"holes for shelf pins: {before}")
     hands.open(carcass)
+    port = FreeCADGui.ActiveDocument.ActiveView.graphicsView().viewport()
+    looked = Looked(gui, hands.doc, port)
     hands.type("height", "2280")
     gui.close(carcass.OuterHeight.Value, 2280, "height in the preview")
+    gui.equal(looked.recomputes, 1, "recomputes for one height")
+    for _ in range(40):
+        if not looked.paints:
+            yield 50
+    gui.check(port.updatesEnabled() and looked.paints, "the view is painted after the preview")
+    gui.equal(looked.half_done, 0, "paintings of what is half worked out")
+    looked.close()
     yield 1200
     gui.check(bored(hands) > 20, "holes after a pause")
     hands.type("height", "2270")

@@ -83,6 +83,11 @@ def steps(gui):
     hands.doc.recompute()
     yield 600
     gui.equal(state(StepKey.LAYOUT), StepState.DONE, "undone")
+    # a change that nothing is recomputed for is seen too
+    (closet,) = hands.ours("Closet")
+    closet.Label = "Linen"
+    yield 600
+    gui.check("Linen" in dock().head.text(), dock().head.text())
     # another workbench has no use for it, and ours has it again
     FreeCADGui.activateWorkbench("PartWorkbench")
     yield 200

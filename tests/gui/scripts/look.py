@@ -11,6 +11,7 @@ def steps(gui):
     yield 300
     gui.view_shot("colours")
     yield from colours(gui, hands)
+    yield from kept_colours(gui, hands)
     yield from apart(gui, hands)
     yield from open_up(gui, hands)
     yield from kinds(gui, hands)
@@ -32,6 +33,49 @@ def colours(gui, hands):
     shown = {tuple(round(c, 3) for c in colour[:3]) for colour in side.ViewObject.DiffuseColor}
     gui.check(len(shown) == 3, f"board, bands and grooves in colours of their own: {shown}")
     yield
+
+
+def kept_colours(gui, hands):
+    """A file has the colours of what it holds, also when it is saved at once after a change;
+    they come back with it, and so does what the user has coloured."""
+    from closetbench.gui import face_colours
+
+    def parts():
+        return {o.Name: o for o in hands.ours("ClosetPart")}
+
+    def shown(obj):
+        return [colour[:3] for colour in obj.ViewObject.DiffuseColor]
+
+    def alike(one, other):
+        # a file has eight bits for each
+        return len(one) == len(other) and all(
+            abs(a - b) < 0.01 for p, q in zip(one, other, strict=True)
+            for a, b in zip(p, q, strict=True))
+
+    side = next(o for o in parts().values() if o.Role == "side")
+    mine = next(o for o in parts().values() if o.Role == "top")
+    mine.ViewObject.ShapeColor = (0.2, 0.4, 0.8)
+    was = shown(side)
+    carcass = side.Component
+    hands.doc.openTransaction("Band")
+    carcass.Band = ""
+    hands.doc.recompute()
+    hands.doc.commitTransaction()
+    names, path = (side.Name, mine.Name), gui.folder / "colours.FCStd"
+    hands.reopen(path)
+    side, mine = (parts()[name] for name in names)
+    gui.check(not alike(shown(side), was), "the band's colour has gone with the band")
+    gui.check(any(alike([c], [(0.2, 0.4, 0.8)]) for c in shown(mine)), "the user's colour")
+    for obj in parts().values():
+        before = shown(obj)
+        face_colours.show(obj)
+        gui.check(alike(shown(obj), before), f"colours of {obj.Label} out of the file")
+    hands.doc.openTransaction("Band")
+    parts()[names[0]].Component.Band = "auto"
+    hands.doc.recompute()
+    hands.doc.commitTransaction()
+    yield 200
+    gui.check(alike(shown(side), was), "coloured again with the band")
 
 
 def apart(gui, hands):

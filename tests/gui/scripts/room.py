@@ -31,6 +31,21 @@ def switches(survey):
     }
 
 
+def annotations(survey):
+    """What is said of the readings in the 3D view, and on what ground."""
+    search = coin.SoSearchAction()
+    search.setType(coin.SoType.fromName("SoFrameLabel"))
+    search.setInterest(coin.SoSearchAction.ALL)
+    search.setSearchingAll(True)
+    search.apply(survey.ViewObject.Proxy.room._kinds["ShowReadings"])
+    paths = search.getPaths()
+    nodes = [paths[i].getTail() for i in range(paths.getLength())]
+    return sorted(
+        (node.string[0].getString(),
+         tuple(round(c, 3) for c in node.getField("backgroundColor").getValue().getValue()))
+        for node in nodes)
+
+
 def node_count(survey):
     root = survey.ViewObject.RootNode
     return sum(
@@ -70,6 +85,7 @@ def judged(gui, hands):
     """The table and the annotations follow what is typed, before it is entered; nothing is
     recomputed meanwhile."""
     (survey,) = hands.ours("Survey")
+    from closetbench.gui import palette
     from closetbench.gui.looking import show_all
     from tests.gui.scripts.survey import scroll_to
 
@@ -77,6 +93,8 @@ def judged(gui, hands):
     hands.open(survey)
     panel = hands.panel
     gui.check("ShowReadings" in switches(survey), "readings show while the panel is open")
+    before = annotations(survey)
+    gui.equal(len(before), 28, "readings in the view")
     gui.equal(panel.table.rowCount(), 28, "readings in the table")
     gui.check("lean of the back wall" in hands.said("verdict"), hands.said("verdict"))
     gui.shot("readings")
@@ -88,6 +106,11 @@ def judged(gui, hands):
     gui.close(rows["width_front_mid"].adjusted, 1933.5, "what was expected", 1.5)
     gui.check("width at the front, middle" in hands.said("verdict"), hands.said("verdict"))
     gui.close(survey.WidthFrontMid.Value, 1934, "the document, before it is entered")
+    after = annotations(survey)
+    gui.equal(len(after), 28, "readings in the view, one of them wrong")
+    (told,) = [(text, ground) for text, ground in after if "1964" in text]
+    gui.check("expected" in told[0], f"the wrong one says so: {told}")
+    gui.equal(told[1], palette.TRUST[Trust.WRONG], "its ground")
     scroll_to(panel.table)
     gui.shot("wrong")
     # a row leads to its field
@@ -98,6 +121,7 @@ def judged(gui, hands):
     hands.cancel()
     gui.check("ShowReadings" not in switches(survey), "readings go with the panel")
     gui.close(survey.WidthFrontMid.Value, 1934, "width after Cancel")
+    gui.equal(annotations(survey), before, "readings in the view after Cancel")
     yield
 
 
