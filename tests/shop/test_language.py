@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import combinations
 from pathlib import Path
 from types import SimpleNamespace
 
@@ -87,6 +88,10 @@ def pages(made: SimpleNamespace, words: Language) -> list[str]:
 
 
 def survey(made: SimpleNamespace, words: Language) -> list[str]:
+    return [text for page in survey_pages(made, words) for text in drawn(page)]
+
+
+def survey_pages(made: SimpleNamespace, words: Language) -> list[Page]:
     found: list[Page] = []
 
     def keep(pages: list[Page], path: Path) -> tuple[Path, ...]:
@@ -98,7 +103,7 @@ def survey(made: SimpleNamespace, words: Language) -> list[str]:
         design = made.job.design
         sheet_of_survey.write_survey_sheet(
             survey_sheet(design.name, design.survey), "x.pdf", made.form, words)
-    return [text for page in found for text in drawn(page)]
+    return found
 
 
 def drawing(made: SimpleNamespace, words: Language) -> list[str]:
@@ -131,6 +136,29 @@ def test_what_has_a_translation_is_translated(made: SimpleNamespace, maker, code
     there = [piece for piece in known if piece in "\n".join(english)]
     assert len(there) > 1, "the paper has no sentence that could be translated"
     assert [piece for piece in there if piece in text] == []
+
+
+@pytest.mark.parametrize("code", ["en", *FILES])
+def test_no_words_lie_on_others_or_leave_the_page(made: SimpleNamespace, code: str) -> None:
+    from matplotlib.backends.backend_agg import FigureCanvasAgg
+
+    words = plain if code == "en" else language(code)
+    # on the sheets' pictures small parts may have no room for their names in any language
+    found = pictures(made.closet, None, made.catalogue, made.form, words=words).values()
+    for page in (*found, *survey_pages(made, words)):
+        renderer, whole = FigureCanvasAgg(page.figure).get_renderer(), page.figure.bbox
+        boxes = [
+            (text.get_text(), text.get_window_extent(renderer))
+            for text in page.axes.texts if text.get_text()
+        ]
+        for text, box in boxes:
+            assert box.x0 > 0 < box.y0, text
+            assert box.x1 < whole.width, text
+            assert box.y1 < whole.height, text
+        for (one, a), (other, b) in combinations(boxes, 2):
+            across = min(a.x1, b.x1) - max(a.x0, b.x0)
+            up = min(a.y1, b.y1) - max(a.y0, b.y0)
+            assert not (across > 1 and up > 3), (page.subject, one, other)
 
 
 def test_dangers_stand_on_top_in_full(made: SimpleNamespace) -> None:
