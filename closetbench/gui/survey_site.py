@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Any
 
 from closetbench.core.closet import ClosetDesign
@@ -64,5 +64,4 @@ def _plain_room(width: float, depth: float, height: float) -> Survey:
     levels = (100.0, 1200.0, 2200.0)
     if height <= levels[2]:
         levels = (min(100.0, height / 8), height / 2, height * 0.9)
-    survey = Survey(*[width] * 6, *[height] * 4, depth, depth)
-    return replace(survey, levels=levels)
+    return Survey(*[width] * 6, *[height] * 4, depth, depth, levels=levels)
