@@ -159,3 +159,18 @@ def test_dangers_stand_on_top_of_every_paper_with_words(tmp_path):
     assert bill[1].startswith('"1 DANGER: read this')
     assert bill[2].startswith('"DANGER","A","unanchored')
     assert "1 DANGER: " in summary(result)
+
+
+def test_papers_are_in_the_language_that_is_asked_for(tmp_path, capsys):
+    parts = tmp_path / "parts.csv"
+    parts.write_text("id,material,length,width,quantity\na,strip,600,300,2\n", encoding="utf-8")
+    asked = ["--sheet", "strip=2440x1220", "--seconds", "0.1", "--out", str(tmp_path / "plan.json")]
+    assert main(["layout", str(parts), *asked, "--language", "de"]) == 0
+    told = capsys.readouterr().out
+    assert told.startswith("strip: 1 Platte (")  # the key of the material stays
+    assert "genutzt" in told
+    sheet = tmp_path / "sheet.pdf"
+    assert main(["survey", "--out", str(sheet), "--language", "fr"]) == 0
+    assert sheet.read_bytes().startswith(b"%PDF")
+    with pytest.raises(SystemExit):
+        main(["survey", "--out", str(sheet), "--language", "tlh"])
