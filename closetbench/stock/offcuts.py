@@ -135,7 +135,9 @@ def write_offcuts(path: Path, offcuts: Sequence[Offcut]) -> None:
                 lines.append(f"{name} = {_text(value)}")
         tables.append("\n".join(lines) + "\n")
     write_text_atomically(
-        path, "# Offcuts at hand; lengths in mm.\n\n" + "\n".join(tables), "offcuts")
+        path, "# Offcuts at hand; lengths in mm. Measure anew what a job has left: it stands here as\n"
+        "# planned, and a rough cut at the store takes some millimetres of it.\n\n"
+        + "\n".join(tables), "offcuts")
 
 
 def offcuts_as_stock(offcuts: Iterable[Offcut], job: str = "") -> tuple[StockSheet, ...]:

@@ -2187,6 +2187,10 @@
    <translation>Dibujos</translation>
   </message>
   <message>
+   <source>Drawn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Drawn by</source>
    <translation>Dibujado por</translation>
   </message>
@@ -2305,6 +2309,10 @@
   <message>
    <source>Finding</source>
    <translation>Observación</translation>
+  </message>
+  <message>
+   <source>Fingerprint</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Finished size, edge bands included.</source>
@@ -3785,6 +3793,10 @@
   <message>
    <source>Severity</source>
    <translation>Gravedad</translation>
+  </message>
+  <message>
+   <source>Shape</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Sheets</source>
