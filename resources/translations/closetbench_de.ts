@@ -2188,7 +2188,7 @@
   </message>
   <message>
    <source>Drawn</source>
-   <translation type="unfinished" />
+   <translation>Gezeichnet</translation>
   </message>
   <message>
    <source>Drawn by</source>
@@ -2312,7 +2312,7 @@
   </message>
   <message>
    <source>Fingerprint</source>
-   <translation type="unfinished" />
+   <translation>Fingerabdruck</translation>
   </message>
   <message>
    <source>Finished size, edge bands included.</source>
@@ -3796,7 +3796,7 @@
   </message>
   <message>
    <source>Shape</source>
-   <translation type="unfinished" />
+   <translation>Form</translation>
   </message>
   <message>
    <source>Sheets</source>
