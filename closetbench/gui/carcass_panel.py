@@ -27,6 +27,7 @@ from closetbench.gui.fields import (
 )
 from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import translate
+from closetbench.gui.remembered import last_values
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.gui.trial import verify_spec
 from closetbench.model import bridge
@@ -47,7 +48,8 @@ def _tr(text: str) -> str:
 
 
 def new_spec(closet: Any) -> CarcassSpec:
-    """A carcass for the rest of the envelope's width, of the boards that the last one is of.
+    """A carcass for the rest of the envelope's width, of the boards that the last one is of;
+    the first one as it was last accepted elsewhere, where that can be built.
 
     Raises ``ClosetError`` where the others leave nothing.
     """
@@ -69,6 +71,17 @@ def new_spec(closet: Any) -> CarcassSpec:
                 _tr("edit {} and give it a width that leaves room for another").format(
                     standing[-1].name),
             )
+        return spec
+    remembered = last_values(CarcassSpec)
+    if remembered:
+        try:
+            tried = replace(spec, **remembered)
+            bridge.build(
+                replace(design, components=(*design.components, tried)),
+                bridge.catalogue_of(closet), bridge.format_of(closet))
+        except ClosetError:
+            return spec
+        return tried
     return spec
 
 

@@ -8,8 +8,7 @@ from __future__ import annotations
 import math
 import typing
 from collections.abc import Iterable, Iterator
-from dataclasses import MISSING, fields, is_dataclass, replace
-from enum import Enum
+from dataclasses import MISSING, fields, replace
 from itertools import chain, count
 from typing import Any
 
@@ -24,6 +23,7 @@ from closetbench.gui.component_sketch import ComponentSketch, labels_in
 from closetbench.gui.fields import ChoiceField, CountField, LengthField, TextField
 from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.qt import translate
+from closetbench.gui.remembered import kept_values, last_values
 from closetbench.gui.spec_fields import (
     card_lines,
     form_of,
@@ -232,16 +232,10 @@ def new_spec(closet: Any, kind: str, preferred: str = "") -> Any:
 
 
 def _as_the_last(spec: type[Any], standing: Iterable[Any]) -> dict[str, Any]:
-    """The materials, kinds and joints of the last component of the same kind: what a user
-    chooses once. Sizes are those of the place."""
+    """What a user chooses once, of the last component of the same kind; where there is none,
+    as it was last accepted elsewhere. Sizes are those of the place."""
     last = next((s for s in reversed(list(standing)) if type(s) is spec), None)
-    hints = typing.get_type_hints(spec)
-    return {
-        f.name: getattr(last, f.name) for f in fields(spec)
-        if last is not None and f.name not in ("name", "carcass", "spot")
-        and isinstance(hints[f.name], type)
-        and (issubclass(hints[f.name], str | bool | Enum) or is_dataclass(hints[f.name]))
-    }
+    return last_values(spec) if last is None else kept_values(last)
 
 
 def _tries(closet: Any, kind: str, name: str, preferred: str) -> Iterator[Any]:
@@ -289,7 +283,7 @@ def _places(
                     for n in needed for word in room if n.startswith(word)
                 }
                 for more in _VARIANTS.get(kind, ({},)):
-                    yield spec(**values, **sizes, **more, spot=spot)
+                    yield spec(**{**values, **more, **sizes, "spot": spot})
                 if not sizes:
                     break
         if "spot" not in needed:

@@ -141,20 +141,21 @@ def _colour(
     colours: tuple[Colour, Colour, Colour],
 ) -> Colour:
     """``colours``: of the board, of its bands and of what is cut into it."""
-    box = face.BoundBox
+    # the box that FreeCAD tells is wider by the error of the mesh, once there is one
+    xs, ys, zs = zip(*(vertex.Point for vertex in face.Vertexes), strict=True)
     board, band, groove = colours
     length, width, thickness = size
     rims = (
-        (Rim.START, box.XMax), (Rim.END, length - box.XMin),
-        (Rim.FRONT, box.YMax), (Rim.REAR, width - box.YMin),
+        (Rim.START, max(xs)), (Rim.END, length - min(xs)),
+        (Rim.FRONT, max(ys)), (Rim.REAR, width - min(ys)),
     )
     rim = next((rim for rim, off in rims if off < _NEAR), None)
     if rim is not None:
         return band if rim in banded else board
-    flat = box.ZLength < _NEAR
-    if flat:
-        inside = _NEAR < box.ZMin < thickness - _NEAR
+    high = max(zs) - min(zs)
+    if high < _NEAR:
+        inside = _NEAR < min(zs) < thickness - _NEAR
     else:
         # the walls of grooves are lower than the board; those of notches are not
-        inside = box.ZLength < thickness - _NEAR
+        inside = high < thickness - _NEAR
     return groove if inside else board

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from typing import Any
+
 from closetbench.core.drags import Drag, panel_drags
 from closetbench.core.errors import ClosetError
 from closetbench.core.panel import Face, Grain, Rim
@@ -18,16 +21,29 @@ from closetbench.gui.fields import (
 from closetbench.gui.form import FindingsList, Fold, Form
 from closetbench.gui.panel_sketch import PanelSketch
 from closetbench.gui.qt import translate
+from closetbench.gui.remembered import last_values
 from closetbench.gui.spec_panel import SpecPanel
 from closetbench.gui.trial import verify_spec
 from closetbench.model import bridge
-from closetbench.model.make import write_spec
+from closetbench.model.make import make_panel, write_spec
 
 CONTEXT = "Closetbench_Panel"
 
 
 def _tr(text: str) -> str:
     return translate(CONTEXT, text)
+
+
+def make_new(doc: Any, closet: Any) -> Any:
+    """A panel as one was last accepted, but for its name and its size."""
+    panel = make_panel(doc, closet)
+    try:
+        spec = replace(bridge.spec_of(panel), **last_values(PanelSpec))
+        verify_spec(panel, spec)
+    except ClosetError:
+        return panel
+    write_spec(panel, spec)
+    return panel
 
 
 class GroovedPanelPanel(SpecPanel):

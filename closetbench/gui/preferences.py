@@ -7,10 +7,17 @@ from typing import Any
 
 from closetbench.core.errors import ClosetError
 from closetbench.gui import choices, settings
-from closetbench.gui.fields import ChoiceField, CountField, Field, LengthField, NumberField
+from closetbench.gui.fields import (
+    CheckField,
+    ChoiceField,
+    CountField,
+    Field,
+    LengthField,
+    NumberField,
+)
 from closetbench.gui.files import PathField
 from closetbench.gui.form import Form
-from closetbench.gui.qt import translate
+from closetbench.gui.qt import QtWidgets, translate
 from closetbench.gui.units import explained
 from closetbench.stock.checks import check_settings
 from closetbench.stock.plan import FirstCut
@@ -51,6 +58,15 @@ class Page:
             "How many times the cutting may change direction, the first counted as one."))
         form.row(_tr("Search for fewer sheets"), self._saw["seconds"])
         form.row(_tr("Search for fewer cuts"), self._saw["tidy"])
+        self._remember = CheckField("remember", _tr("New components start as the last ones"))
+        form.check(self._remember, _tr(
+            "The materials, joints and figures that were last accepted with OK for a component "
+            "of the same kind. Sizes are those of the new place."))
+        self._forget = QtWidgets.QPushButton(_tr("Forget the last ones"))
+        self._forget.setObjectName("forget")
+        self._forget.setToolTip(_tr("New components start with what comes with the workbench."))
+        self._forget.clicked.connect(self._forgotten)
+        form.whole(self._forget)
         form.grid.setRowStretch(form.grid.rowCount(), 1)
         for field in form.fields:
             field.edited.connect(self._check)
@@ -62,6 +78,7 @@ class Page:
             value = getattr(kept, name)
             field.put(0 if value is None else value)
         self._catalogue.put(settings.text(settings.CATALOGUE))
+        self._remember.put(settings.remembers())
 
     def saveSettings(self) -> None:  # noqa: N802
         """Keep what can be used; what cannot stays as it was before."""
@@ -76,6 +93,7 @@ class Page:
             kept = replace(kept, stages=None)
         settings.keep_cut_settings(kept)
         settings.set_text(settings.CATALOGUE, self._catalogue.value())
+        settings.set_remembers(self._remember.value())
 
     def _read(self, name: str, field: Field) -> Any:
         """A field's value; None where it cannot be used, which is said beside it."""
@@ -88,6 +106,10 @@ class Page:
             return None
         self.form.error(field.name, "")
         return value or None if name == "stages" else value
+
+    def _forgotten(self) -> None:
+        settings.forget_last_values()
+        self._forget.setEnabled(False)
 
     def _check(self, field: Field) -> None:
         if field.name in self._saw:

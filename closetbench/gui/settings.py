@@ -12,6 +12,7 @@ from closetbench.stock.plan import CutSettings
 
 GROUP = "User parameter:BaseApp/Preferences/Mod/Closetbench"
 CATALOGUE = "catalogue"
+LAST = f"{GROUP}/LastValues"
 SAW = ("kerf", "first", "stages", "seconds", "tidy")
 """The fields of the cutting settings that are kept."""
 
@@ -28,6 +29,31 @@ def text(name: str, start: str = "") -> str:
 def set_text(name: str, value: str) -> None:
     """Keep a text."""
     _group().SetString(name, value)
+
+
+def remembers() -> bool:
+    """Whether new components start with the values that were accepted last."""
+    return bool(_group().GetBool("RememberValues", True))
+
+
+def set_remembers(wanted: bool) -> None:
+    """Say whether they do."""
+    _group().SetBool("RememberValues", wanted)
+
+
+def last_values(kind: str) -> str:
+    """What was accepted last for a kind of component; empty before that."""
+    return str(FreeCAD.ParamGet(LAST).GetString(kind, ""))
+
+
+def keep_last_values(kind: str, value: str) -> None:
+    """Keep what was accepted for a kind of component."""
+    FreeCAD.ParamGet(LAST).SetString(kind, value)
+
+
+def forget_last_values() -> None:
+    """Have all components start with the defaults again."""
+    FreeCAD.ParamGet(LAST).Clear()
 
 
 def cut_settings() -> CutSettings:

@@ -14,13 +14,14 @@ from typing import Any
 
 from closetbench.core.drags import Drag
 from closetbench.core.errors import ClosetError
-from closetbench.gui import units
+from closetbench.gui import remembered, units
 from closetbench.gui.fields import Field
 from closetbench.gui.handles import Handles
 from closetbench.gui.qt import QtWidgets, translate
-from closetbench.gui.task import TaskPanel
+from closetbench.gui.task import TaskPanel, tell
 
 CONTEXT = "Closetbench"
+_DEFAULTS = QtWidgets.QDialogButtonBox.RestoreDefaults
 
 
 def get_path(spec: Any, path: str) -> Any:
@@ -82,7 +83,47 @@ class SpecPanel(TaskPanel):
 
     def accept(self) -> bool:
         self._forget_refusals()
-        return super().accept()
+        if not super().accept():
+            return False
+        remembered.keep(self.spec())
+        return True
+
+    # -- the way back to what nothing is remembered of
+
+    def standard_buttons(self) -> Any:
+        usual = super().standard_buttons()
+        kept = self.obj is not None and remembered.is_kept(self.spec())
+        return usual | _DEFAULTS if kept else usual
+
+    def modifyStandardButtons(self, buttons: QtWidgets.QDialogButtonBox) -> None:  # noqa: N802
+        """Say in few words what the button of the defaults does."""
+        super().modifyStandardButtons(buttons)
+        button = buttons.button(_DEFAULTS)
+        if button is not None:
+            button.setObjectName("defaults")
+            button.setText(translate(CONTEXT, "Defaults"))
+            button.setToolTip(translate(
+                CONTEXT, "Materials, kinds and figures as they come with the workbench, in the "
+                "place of those that were last accepted"))
+            button.clicked.connect(self.restore_defaults)
+
+    def restore_defaults(self, _: bool = False) -> None:
+        """Put what a user chooses once back to what it comes as; formulas stay."""
+        before = self.spec()
+        locked = {self.path(f): get_path(before, self.path(f)) for f in self.fields if f.locked}
+        try:
+            spec = put_paths(replace(before, **remembered.defaults(type(before))), locked)
+            self.verify(spec)
+        except ClosetError as error:
+            tell(self.title, units.explained(self.reason(error)))
+            return
+        self._pending.clear()
+        self._refused = []
+        self.write(spec)
+        for field in self.fields:
+            self.set_error(field, "")
+        self.show_spec(self.fields)
+        self.preview_now()
 
     # -- what subclasses give
 

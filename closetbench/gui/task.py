@@ -352,10 +352,10 @@ class TaskPanel(QtCore.QObject):
 
     def getStandardButtons(self) -> int:  # noqa: N802
         """What FreeCAD asks for."""
-        buttons = self.buttons()
+        buttons = self.standard_buttons()
         return buttons.value if hasattr(buttons, "value") else int(buttons)
 
-    def buttons(self) -> Any:
+    def standard_buttons(self) -> Any:
         """OK and Cancel, or Close, and Help."""
         box = QtWidgets.QDialogButtonBox
         return (box.Close if self.only_shows else box.Ok | box.Cancel) | box.Help

@@ -26,8 +26,6 @@ ICONS = {
 }
 _COMPONENTS = ("Carcass", *CONTENTS)
 _CLAIMANTS = ("Component", "Closet")
-_FOLLOWED = frozenset(("Material", "Fingerprint", "Shape", "Drawn", *_CLAIMANTS))
-"""Properties whose change changes what is seen beside the shape itself."""
 _SHAPELESS = (*_COMPONENTS, "Bay", "Bill", "Offcuts")
 _TAKERS = ("Bay", "Carcass", "Bench")
 _MODE = "Tree only"
@@ -59,6 +57,9 @@ def attach(obj: Any) -> None:
 
 class ViewProvider:
     """One for all our classes: what they do differently is in the tables above."""
+
+    followed = frozenset(("Material", "Fingerprint", "Shape", "Drawn", *_CLAIMANTS))
+    """Properties whose change changes what is seen beside the shape itself."""
 
     room: RoomView | None = None
     """The nodes of a survey's room; a proxy that FreeCAD restores has seen no __init__."""
@@ -116,7 +117,7 @@ class ViewProvider:
     def updateData(self, obj: Any, prop: str) -> None:  # noqa: N802
         """A board's colour follows its material. What shows an object under it is told:
         the tree asks for children again only when the object that claims them changes."""
-        if prop not in _FOLLOWED:
+        if prop not in self.followed:
             return
         if prop == "Drawn":
             _paint_layout(obj)

@@ -2063,6 +2063,10 @@
    <translation>Toter Raum</translation>
   </message>
   <message>
+   <source>Defaults</source>
+   <translation>Vorgaben</translation>
+  </message>
+  <message>
    <source>Depth</source>
    <translation>Tiefe</translation>
   </message>
@@ -2187,10 +2191,6 @@
    <translation>Zeichnungen</translation>
   </message>
   <message>
-   <source>Drawn</source>
-   <translation>Gezeichnet</translation>
-  </message>
-  <message>
    <source>Drawn by</source>
    <translation>Gezeichnet von</translation>
   </message>
@@ -2311,10 +2311,6 @@
    <translation>Befund</translation>
   </message>
   <message>
-   <source>Fingerprint</source>
-   <translation>Fingerabdruck</translation>
-  </message>
-  <message>
    <source>Finished size, edge bands included.</source>
    <translation>Fertigmaß, Kanten eingeschlossen.</translation>
   </message>
@@ -2397,6 +2393,10 @@
   <message>
    <source>For panels of</source>
    <translation>Für Platten von</translation>
+  </message>
+  <message>
+   <source>Forget the last ones</source>
+   <translation>Die letzten vergessen</translation>
   </message>
   <message>
    <source>Fraction of the thickness that must stay between two cuts that meet from both faces. ``least_skin``: mm that must stay under a blind hole</source>
@@ -3151,6 +3151,10 @@
    <translation>Material</translation>
   </message>
   <message>
+   <source>Materials, kinds and figures as they come with the workbench, in the place of those that were last accepted</source>
+   <translation>Materialien, Arten und Werte, wie sie mit dem Arbeitsbereich kommen, statt der zuletzt angenommenen</translation>
+  </message>
+  <message>
    <source>Mating</source>
    <translation>Gegenplatte</translation>
   </message>
@@ -3237,6 +3241,14 @@
   <message>
    <source>Needs a cut layout</source>
    <translation>Braucht einen Zuschnittplan</translation>
+  </message>
+  <message>
+   <source>New components start as the last ones</source>
+   <translation>Neue Bauteile beginnen wie die letzten</translation>
+  </message>
+  <message>
+   <source>New components start with what comes with the workbench.</source>
+   <translation>Neue Bauteile beginnen mit dem, was mit dem Arbeitsbereich kommt.</translation>
   </message>
   <message>
    <source>No box fits into the room as entered</source>
@@ -3795,10 +3807,6 @@
    <translation>Schwere</translation>
   </message>
   <message>
-   <source>Shape</source>
-   <translation>Form</translation>
-  </message>
-  <message>
    <source>Sheets</source>
    <translation>Platten</translation>
   </message>
@@ -4165,6 +4173,10 @@
   <message>
    <source>The left or the right rear corner</source>
    <translation>Die linke oder die rechte hintere Ecke</translation>
+  </message>
+  <message>
+   <source>The materials, joints and figures that were last accepted with OK for a component of the same kind. Sizes are those of the new place.</source>
+   <translation>Die Materialien, Verbindungen und Werte, die für ein Bauteil derselben Art zuletzt mit OK angenommen wurden. Maße sind die des neuen Platzes.</translation>
   </message>
   <message>
    <source>The page that is there stays: delete it once the new one will do.</source>

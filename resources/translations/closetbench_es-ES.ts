@@ -2063,6 +2063,10 @@
    <translation>Espacio muerto</translation>
   </message>
   <message>
+   <source>Defaults</source>
+   <translation>Valores de partida</translation>
+  </message>
+  <message>
    <source>Depth</source>
    <translation>Profundidad</translation>
   </message>
@@ -2187,10 +2191,6 @@
    <translation>Dibujos</translation>
   </message>
   <message>
-   <source>Drawn</source>
-   <translation>Dibujado</translation>
-  </message>
-  <message>
    <source>Drawn by</source>
    <translation>Dibujado por</translation>
   </message>
@@ -2311,10 +2311,6 @@
    <translation>Observación</translation>
   </message>
   <message>
-   <source>Fingerprint</source>
-   <translation>Huella</translation>
-  </message>
-  <message>
    <source>Finished size, edge bands included.</source>
    <translation>Medida acabada, cantos incluidos.</translation>
   </message>
@@ -2397,6 +2393,10 @@
   <message>
    <source>For panels of</source>
    <translation>Para paneles de</translation>
+  </message>
+  <message>
+   <source>Forget the last ones</source>
+   <translation>Olvidar los últimos</translation>
   </message>
   <message>
    <source>Fraction of the thickness that must stay between two cuts that meet from both faces. ``least_skin``: mm that must stay under a blind hole</source>
@@ -3151,6 +3151,10 @@
    <translation>Material</translation>
   </message>
   <message>
+   <source>Materials, kinds and figures as they come with the workbench, in the place of those that were last accepted</source>
+   <translation>Materiales, clases y datos tal como vienen con el entorno, en lugar de los últimos aceptados</translation>
+  </message>
+  <message>
    <source>Mating</source>
    <translation>Encaje</translation>
   </message>
@@ -3237,6 +3241,14 @@
   <message>
    <source>Needs a cut layout</source>
    <translation>Requiere un plano de corte</translation>
+  </message>
+  <message>
+   <source>New components start as the last ones</source>
+   <translation>Los componentes nuevos empiezan como los últimos</translation>
+  </message>
+  <message>
+   <source>New components start with what comes with the workbench.</source>
+   <translation>Los componentes nuevos empiezan con lo que viene con el entorno.</translation>
   </message>
   <message>
    <source>No box fits into the room as entered</source>
@@ -3795,10 +3807,6 @@
    <translation>Gravedad</translation>
   </message>
   <message>
-   <source>Shape</source>
-   <translation>Forma</translation>
-  </message>
-  <message>
    <source>Sheets</source>
    <translation>Tableros</translation>
   </message>
@@ -4165,6 +4173,10 @@
   <message>
    <source>The left or the right rear corner</source>
    <translation>La esquina trasera izquierda o la derecha</translation>
+  </message>
+  <message>
+   <source>The materials, joints and figures that were last accepted with OK for a component of the same kind. Sizes are those of the new place.</source>
+   <translation>Los materiales, uniones y datos que se aceptaron por última vez con OK para un componente de la misma clase. Las medidas son las del lugar nuevo.</translation>
   </message>
   <message>
    <source>The page that is there stays: delete it once the new one will do.</source>

@@ -2063,6 +2063,10 @@
    <translation>Espace perdu</translation>
   </message>
   <message>
+   <source>Defaults</source>
+   <translation>Valeurs de départ</translation>
+  </message>
+  <message>
    <source>Depth</source>
    <translation>Profondeur</translation>
   </message>
@@ -2187,10 +2191,6 @@
    <translation>Dessins</translation>
   </message>
   <message>
-   <source>Drawn</source>
-   <translation>Dessiné</translation>
-  </message>
-  <message>
    <source>Drawn by</source>
    <translation>Dessiné par</translation>
   </message>
@@ -2311,10 +2311,6 @@
    <translation>Constat</translation>
   </message>
   <message>
-   <source>Fingerprint</source>
-   <translation>Empreinte</translation>
-  </message>
-  <message>
    <source>Finished size, edge bands included.</source>
    <translation>Dimension finie, chants compris.</translation>
   </message>
@@ -2397,6 +2393,10 @@
   <message>
    <source>For panels of</source>
    <translation>Pour panneaux de</translation>
+  </message>
+  <message>
+   <source>Forget the last ones</source>
+   <translation>Oublier les derniers</translation>
   </message>
   <message>
    <source>Fraction of the thickness that must stay between two cuts that meet from both faces. ``least_skin``: mm that must stay under a blind hole</source>
@@ -3151,6 +3151,10 @@
    <translation>Matériau</translation>
   </message>
   <message>
+   <source>Materials, kinds and figures as they come with the workbench, in the place of those that were last accepted</source>
+   <translation>Matériaux, genres et valeurs tels qu'ils viennent avec l'atelier, à la place des derniers acceptés</translation>
+  </message>
+  <message>
    <source>Mating</source>
    <translation>Emboîté</translation>
   </message>
@@ -3237,6 +3241,14 @@
   <message>
    <source>Needs a cut layout</source>
    <translation>Demande un plan de débit</translation>
+  </message>
+  <message>
+   <source>New components start as the last ones</source>
+   <translation>Les nouveaux composants commencent comme les derniers</translation>
+  </message>
+  <message>
+   <source>New components start with what comes with the workbench.</source>
+   <translation>Les nouveaux composants commencent avec ce qui vient avec l'atelier.</translation>
   </message>
   <message>
    <source>No box fits into the room as entered</source>
@@ -3795,10 +3807,6 @@
    <translation>Gravité</translation>
   </message>
   <message>
-   <source>Shape</source>
-   <translation>Forme</translation>
-  </message>
-  <message>
    <source>Sheets</source>
    <translation>Panneaux bruts</translation>
   </message>
@@ -4165,6 +4173,10 @@
   <message>
    <source>The left or the right rear corner</source>
    <translation>L'angle du fond, gauche ou droit</translation>
+  </message>
+  <message>
+   <source>The materials, joints and figures that were last accepted with OK for a component of the same kind. Sizes are those of the new place.</source>
+   <translation>Les matériaux, assemblages et valeurs acceptés en dernier avec OK pour un composant du même genre. Les dimensions sont celles du nouvel emplacement.</translation>
   </message>
   <message>
    <source>The page that is there stays: delete it once the new one will do.</source>

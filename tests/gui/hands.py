@@ -176,6 +176,11 @@ class Hands:
         self.button(name).click()
         self.wait(190)
 
+    def push_task(self, name: str) -> None:
+        """Click a button beside OK and Cancel by its object name."""
+        self.gui.find(self.gui.QtWidgets.QPushButton, name).click()
+        self.wait(190)
+
     def text(self, name: str) -> str:
         """What a field shows."""
         return self.widget(name).text()

@@ -27,7 +27,8 @@ BUILD = Path(os.environ.get("CLOSETBENCH_BUILD", ROOT / "build"))
 INSIDE = Path(__file__).with_name("harness_inside.py")
 MODULE = "ClosetBench"
 
-# Parameters that keep FreeCAD from greeting, asking or looking things up on the network.
+# Parameters that keep FreeCAD from greeting, asking or looking things up on the network, and
+# one closet of a script from starting as the one before it.
 PARAMETERS = """<?xml version="1.0" encoding="UTF-8" standalone="no" ?>
 <FCParameters><FCParamGroup Name="Root"><FCParamGroup Name="BaseApp">
 <FCParamGroup Name="Preferences">
@@ -35,6 +36,8 @@ PARAMETERS = """<?xml version="1.0" encoding="UTF-8" standalone="no" ?>
   <FCParamGroup Name="MainWindow"><FCInt Name="ShowSplasher" Value="0"/></FCParamGroup>
   <FCParamGroup Name="Mod"><FCParamGroup Name="Start">
     <FCBool Name="ShowOnStartup" Value="0"/><FCBool Name="FirstStart2024" Value="0"/>
+  </FCParamGroup><FCParamGroup Name="Closetbench">
+    <FCBool Name="RememberValues" Value="0"/>
   </FCParamGroup></FCParamGroup>
   <FCParamGroup Name="View"><FCBool Name="ShowNaviCube" Value="0"/></FCParamGroup>
 </FCParamGroup>

@@ -6,5 +6,7 @@ pytestmark = [pytest.mark.gui, pytest.mark.once]
 
 
 def test_preferences(gui):
-    run = gui("preferences.py", timeout=150)
-    assert run.checks > 10
+    run = gui("preferences.py", timeout=250)
+    assert run.checks > 14
+    # another session, with the settings that this one left
+    assert gui("preferences.py", timeout=250, again=True).checks > 14

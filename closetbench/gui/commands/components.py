@@ -93,8 +93,7 @@ class Panel(Command):
     accel = "C, P"
 
     def run(self) -> None:
-        from closetbench.gui.grooved_panel import GroovedPanelPanel
-        from closetbench.model.make import make_panel
+        from closetbench.gui.grooved_panel import GroovedPanelPanel, make_new
 
         closet = chosen("Closet")
         if closet is None and there_are("Closet"):
@@ -102,7 +101,7 @@ class Panel(Command):
             return
         doc, new = document_or_new()
         GroovedPanelPanel(
-            doc, self.title, make=lambda: make_panel(doc, closet), new_document=new
+            doc, self.title, make=lambda: make_new(doc, closet), new_document=new
         ).start()
 
 

@@ -49,8 +49,8 @@ def answers(gui, hands):
         yield 100
     gui.equal(len(panel.answers), len(panel.loads), "answers")
     said = rows(panel)
-    gui.check(said["Plan chest"].startswith("✓"), said)
-    gui.check(said["Craft"].startswith("✗"), said)
+    gui.check(said["Plan chest"].startswith("✓"), f"{said}")
+    gui.check(said["Craft"].startswith("✗"), f"{said}")
     choose(hands, "Craft")
     gui.check("assemble it inside" in hands.said("answer"), hands.said("answer"))
     gui.check("10 mm" in hands.said("answer"), "the search says its step")
@@ -88,7 +88,8 @@ def answers(gui, hands):
     hidden = [o.Name for o in panel.bodies() if o.ViewObject.SwitchNode.whichChild.getValue() < 0]
     gui.equal(len(hidden), 1, "only the part itself is out of the view")
     hands.choose("filter", "what does not go in")
-    gui.check("Coats and boots" in rows(panel) and "Plan chest" not in rows(panel), rows(panel))
+    gui.check(
+        "Coats and boots" in rows(panel) and "Plan chest" not in rows(panel), f"{rows(panel)}")
     hands.close()
     gui.equal(hands.panel, None, "panel after Close")
     hands.unchanged(before, "looking")
@@ -99,7 +100,7 @@ def answers(gui, hands):
     (survey,) = hands.ours("Survey")
     root = survey.ViewObject.RootNode
     names = [root.getChild(i).getName().getString() for i in range(root.getNumChildren())]
-    gui.check("ClosetbenchLooking" not in names, names)
+    gui.check("ClosetbenchLooking" not in names, f"{names}")
 
 
 def selected(gui, hands):

@@ -29,6 +29,15 @@ def scene():
 
 
 def colours(gui, hands):
+    from closetbench.gui import face_colours
+
+    for obj in hands.ours("ClosetPart"):
+        faces = zip(obj.Shape.Faces, obj.ViewObject.DiffuseColor, strict=False)
+        _, largest = max(faces, key=lambda pair: pair[0].Area)
+        gui.check(
+            all(abs(a - b) < 0.01 for a, b in zip(
+                largest, face_colours.by_material(obj), strict=False)),
+            f"the face of {obj.Label} in the colour of its board")
     side = next(o for o in hands.ours("ClosetPart") if o.Role == "side")
     shown = {tuple(round(c, 3) for c in colour[:3]) for colour in side.ViewObject.DiffuseColor}
     gui.check(len(shown) == 3, f"board, bands and grooves in colours of their own: {shown}")
