@@ -73,6 +73,12 @@ class Offcut:
         return sound_area(f"offcut {self.key}", self.length, self.width, self.defects)
 
 
+_HEAD = (
+    "# Offcuts at hand; lengths in mm. Measure anew what a job has left: it stands here as\n"
+    "# planned, and a rough cut at the store takes some millimetres of it.\n\n"
+)
+
+
 def read_offcuts(path: Path) -> tuple[Offcut, ...]:
     """The offcuts of a file; none where there is no file yet.
 
@@ -134,10 +140,7 @@ def write_offcuts(path: Path, offcuts: Sequence[Offcut]) -> None:
             if value:
                 lines.append(f"{name} = {_text(value)}")
         tables.append("\n".join(lines) + "\n")
-    write_text_atomically(
-        path, "# Offcuts at hand; lengths in mm. Measure anew what a job has left: it stands here as\n"
-        "# planned, and a rough cut at the store takes some millimetres of it.\n\n"
-        + "\n".join(tables), "offcuts")
+    write_text_atomically(path, _HEAD + "\n".join(tables), "offcuts")
 
 
 def offcuts_as_stock(offcuts: Iterable[Offcut], job: str = "") -> tuple[StockSheet, ...]:
