@@ -157,6 +157,7 @@ class Walk:
         FreeCADGui.runCommand("Closetbench_Survey")
         self._settle()
         self._in_panel(1)
+        self._take_back()
 
     def _add(self) -> None:
         kind = self.rnd.choice(KINDS)
@@ -188,24 +189,45 @@ class Walk:
         FreeCADGui.runCommand("Closetbench_Duplicate")
 
     def _delete(self) -> None:
-        from closetbench.model.base import is_invalid
-
         self._select(self._one(*KINDS, "CutLayout", "Bill", "GroovedPanel"))
         if FreeCADGui.Selection.getSelection(self.doc.Name):
             FreeCADGui.runCommand("Std_Delete")
             self._settle()
-            if any(is_invalid(obj) for obj in self.doc.Objects):
-                # others stood on it: FreeCAD has said so, and the user reads it
-                FreeCADGui.runCommand("Std_Undo")
-                self._settle()
-                self._say(TAKEN_BACK)
+            self._take_back()
+
+    def _take_back(self) -> None:
+        """Undo what others cannot be built without: FreeCAD has said so, and a user reads it."""
+        from closetbench.model.base import is_invalid
+
+        if any(is_invalid(obj) for obj in self.doc.Objects):
+            FreeCADGui.runCommand("Std_Undo")
+            self._settle()
+            self._there_and_back()
+            self._say(TAKEN_BACK)
 
     def _undo(self) -> None:
         back = self.rnd.randint(1, 4)
-        for command, times in (("Std_Undo", back), ("Std_Redo", self.rnd.randint(0, back))):
+        forth = self.rnd.randint(0, back)
+        for command, times in (("Std_Undo", back), ("Std_Redo", forth)):
             for _ in range(times):
                 FreeCADGui.runCommand(command)
                 self._settle()
+        if not forth:
+            self._there_and_back()
+
+    def _there_and_back(self) -> None:
+        """One step forth by the command, and back without it.
+
+        FreeCAD's command keeps a list of what Undo brought back until the next Redo, and
+        crashes in that if such an object is no more: on every FreeCAD here, in a document of
+        boxes too (make one, delete it, undo twice, make another, undo, redo).
+        """
+        ahead = self.doc.RedoCount
+        FreeCADGui.runCommand("Std_Redo")
+        self._settle()
+        if self.doc.RedoCount < ahead:
+            self.doc.undo()
+            self._settle()
 
     # -- how
 

@@ -9,8 +9,9 @@ from tests.gui.harness import GuiRun, error_lines
 
 REPORT = "walk "
 """How a line of the report view begins that tells of walks."""
-TAKEN_BACK = " (others could not be built without, taken back)"
-"""What a step ends with that deleted something others stood on: FreeCAD had to say so."""
+TAKEN_BACK = " (others could not be built then, taken back)"
+"""What a step ends with that took from others what they need, a place to stand or the room:
+FreeCAD had to say so."""
 
 
 @dataclass
