@@ -13,6 +13,10 @@ from closetbench.stock.search import Search
 from closetbench.stock.trees import Node, Tree, keep
 
 _LATENESS = 200
+_MANY_PARTS = 60  # of more than these, less is taken out at once: it takes longer to put back
+_RUIN_FEW = (3, 0.5)
+_RUIN_MANY = (2, 0.25)
+"""At most so many sheets at once, and of each at most this share of its nodes."""
 _NEVER = float("-inf")
 
 
@@ -58,6 +62,7 @@ class _Tidy:
         self.value = self.best = self._value(self.scores.values())
         self.history = [self.value] * _LATENESS
         self.steps = 0
+        self.most = _RUIN_MANY if len(search.items) > _MANY_PARTS else _RUIN_FEW
 
     def result(self) -> tuple[Tree, ...]:
         """The best sheets seen, without any that were emptied."""
@@ -104,8 +109,9 @@ class _Tidy:
     def _ruin(self, out: list[int]) -> None:
         forest, random = self.forest, self.random
         roots = forest.roots
+        most_sheets, most_share = self.most
         share = random()
-        for _ in range(1 + int(random() * 3)):
+        for _ in range(1 + int(random() * most_sheets)):
             if random() < 0.2:
                 root = max(roots, key=lambda r: self.scores[r].offcut)
             else:
@@ -114,7 +120,7 @@ class _Tidy:
                 for kid in root.kids[:]:
                     forest.ruin(kid, out)
             else:
-                for kid in _some(root, share * 0.5, random):
+                for kid in _some(root, share * most_share, random):
                     forest.ruin(kid, out)
 
     def _value(self, scores: Iterable[_Score]) -> float:
