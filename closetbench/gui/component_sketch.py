@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from closetbench.gui import palette
-from closetbench.gui.drawings import DRAWINGS, HIGH, WIDE, Dim
+from closetbench.gui.drawings import DRAWINGS, HIGH, MOST, WIDE, Dim, rooms
 from closetbench.gui.fields import Field
 from closetbench.gui.form import Form
 from closetbench.gui.qt import QtCore, QtGui, translate
@@ -72,13 +72,24 @@ class ComponentSketch(Sketch):
             "front": _tr("front"), "side": _tr("from the side"), "wall": _tr("wall"),
             "carcass": _tr("carcass"), "from above": _tr("from above"),
         }
-        for word, at in drawing.words:
-            self.words(painter, at, views[word], share=0.5)
+        level = [dim for dim in drawing.dims if not dim.turned]
+        said = [(at, views[word]) for word, at in drawing.words]
+        metrics = QtGui.QFontMetricsF(painter.font())
+        room = rooms([
+            (at, metrics.boundingRect(text).width())
+            for at, text in (*said, *((dim.at, self._label(dim)) for dim in level))
+        ])
+        for (at, text), most in zip(said, room, strict=False):
+            self.words(painter, at, text, share=0.5, room=most)
+        most_of = {dim.name: most for dim, most in zip(level, room[len(said):], strict=True)}
         # the one in hand last, over the others
         for dim in sorted(drawing.dims, key=lambda d: d.name == self.shown):
-            self._dim(painter, dim)
+            self._dim(painter, dim, most_of.get(dim.name, MOST))
 
-    def _dim(self, painter: QtGui.QPainter, dim: Dim) -> None:
+    def _label(self, dim: Dim) -> str:
+        return self.labels.get(dim.name, dim.name)
+
+    def _dim(self, painter: QtGui.QPainter, dim: Dim, room: float) -> None:
         mine = dim.name == self.shown
         self.pen(painter, 1.6 if mine else 0.8, 0.6, accent=mine)
         long = abs(dim.a[0] - dim.b[0]) + abs(dim.a[1] - dim.b[1]) > 12
@@ -87,8 +98,8 @@ class ComponentSketch(Sketch):
         else:
             self._short(painter, dim)
         colour = palette.accent(self) if mine else None
-        text = self.labels.get(dim.name, dim.name)
-        self.words(painter, dim.at, text, turned=dim.turned, share=0.75, colour=colour, room=92)
+        self.words(painter, dim.at, self._label(dim), turned=dim.turned, share=0.75,
+                   colour=colour, room=room)
 
     def _short(self, painter: QtGui.QPainter, dim: Dim) -> None:
         """A length too short for heads between its ends: they come from outside."""

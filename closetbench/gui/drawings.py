@@ -6,6 +6,7 @@ how long it is cannot.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 WIDE, HIGH = 300.0, 170.0
@@ -35,6 +36,29 @@ class Drawing:
     rounds: list[tuple[float, float, float]] = field(default_factory=list)
     dims: list[Dim] = field(default_factory=list)
     words: list[tuple[str, Point]] = field(default_factory=list)
+
+
+MOST = 92.0
+"""As wide as a word may be at the most."""
+_BAND, _BETWEEN, _LEAST = 9.0, 4.0, 12.0
+
+
+def rooms(words: Sequence[tuple[Point, float]]) -> list[float]:
+    """How wide each of some level words may be, so that none lies on another.
+
+    A word is its middle and its width. Two that would meet share the room between their
+    middles by their widths.
+    """
+    wide = [min(width, MOST) for _, width in words]
+    found = [MOST] * len(words)
+    for i, ((x, y), _) in enumerate(words):
+        for j, ((other, beside), _) in enumerate(words):
+            if i == j or abs(y - beside) >= _BAND:
+                continue
+            room = 2.0 * (abs(x - other) - _BETWEEN)
+            if wide[i] + wide[j] > room:
+                found[i] = min(found[i], max(_LEAST, room * wide[i] / (wide[i] + wide[j])))
+    return found
 
 
 def _case(x: float, y: float, w: float, h: float, t: float = 5.0) -> list:

@@ -14,6 +14,8 @@ from closetbench.core.room import Room
 from closetbench.core.surfaces import Surface
 from tests.core.measured import Measured, draw, plain_survey
 
+pytestmark = pytest.mark.once
+
 
 def test_a_mean_is_the_simplest_adjustment() -> None:
     found = solve(np.ones((4, 1)), np.array([10.0, 12.0, 11.0, 11.0]), np.full(4, 2.0))

@@ -25,6 +25,8 @@ BOUNDS = (
     Role.BENCH_TOP,
 )
 
+pytestmark = pytest.mark.once
+
 
 def sloped(body: Body) -> bool:
     return isinstance(body, Part) and (bool(body.panel.tapers) or not all(

@@ -27,6 +27,8 @@ from tests.core import solids
 from tests.core.boards import CATALOGUE, closet
 from tests.core.designs import closets
 
+pytestmark = pytest.mark.once
+
 
 def specs(found: Closet) -> dict[str, CarcassSpec]:
     return {s.name: s for s in found.design.components if isinstance(s, CarcassSpec)}

@@ -5,6 +5,7 @@ import pytest
 pytestmark = pytest.mark.gui
 
 
+@pytest.mark.ends
 def test_guide_leads_and_is_remembered(gui):
     run = gui("guide.py")
     assert run.checks >= 15

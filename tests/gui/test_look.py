@@ -2,7 +2,7 @@
 
 import pytest
 
-pytestmark = pytest.mark.gui
+pytestmark = [pytest.mark.gui, pytest.mark.ends]
 
 
 def test_looking_at_the_example(gui):

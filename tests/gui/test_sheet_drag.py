@@ -2,7 +2,7 @@
 
 import pytest
 
-pytestmark = pytest.mark.gui
+pytestmark = [pytest.mark.gui, pytest.mark.ends]
 
 
 def test_parts_are_dragged_between_sheets(gui):

@@ -9,7 +9,7 @@ from tests.gui.walk_report import told_of
 
 pytestmark = [pytest.mark.gui, pytest.mark.once]
 
-SEEDS, STEPS = (1, 5, 10, 22, 25), 50
+SEEDS, STEPS = (1, 22, 25), 50
 
 
 def test_random_edits_undone_and_redone(gui):
@@ -21,4 +21,4 @@ def test_random_edits_undone_and_redone(gui):
     assert (run.finished, run.status, run.failures) == (True, 0, ())
     assert [(seed, walk.ended is not None) for seed, walk in told.items()] == [
         (seed, True) for seed in SEEDS]
-    assert sum(walk.ended[0] for walk in told.values()) > 60
+    assert sum(walk.ended[0] for walk in told.values()) > 36

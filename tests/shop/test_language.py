@@ -29,6 +29,8 @@ from closetbench.shop.picture import pictures
 from closetbench.shop.report import report_lines
 from closetbench.shop.tables import glossed_rows, said_rows, tables
 
+pytestmark = pytest.mark.once
+
 EXAMPLES = Path(__file__).resolve().parents[2] / "resources" / "examples"
 GAP = re.compile(r"\{\d+\}")
 SENTENCE = 4

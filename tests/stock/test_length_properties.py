@@ -32,6 +32,8 @@ sizes = st.one_of(
     st.integers(25, 1900).map(lambda parts: parts * 25.4 / 32),
     st.floats(20.0, 1500.0),
 )
+
+pytestmark = pytest.mark.once
 pieces = st.builds(
     LengthNeed, key=st.just(""), length=sizes, material=st.sampled_from(["oak", "oak", "pine"]))
 kerfs = st.sampled_from([0.0, 1.2, 2.4, 3.0, 3.175])
