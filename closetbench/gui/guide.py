@@ -156,7 +156,8 @@ class GuideDock(QtWidgets.QDockWidget):
         self.show_steps(steps(facts_of(doc, closet)), closet.Label if closet else "")
 
     def show_steps(self, found: tuple[Step, ...], name: str) -> None:
-        """Show these."""
+        """Show these, in the language that FreeCAD has by now."""
+        self.setWindowTitle(_tr("Steps"))
         if name:
             self.head.setText(f"<b>{guide_words.safe(name)}</b>")
         else:
@@ -171,8 +172,8 @@ class GuideDock(QtWidgets.QDockWidget):
                   ("Closetbench_Porch", _tr("porch (inches)"))))))
 
     def changeEvent(self, event: QtCore.QEvent) -> None:  # noqa: N802
-        """Another theme: colours are chosen afresh."""
-        if event.type() == QtCore.QEvent.StyleChange:
+        """Another theme or language: colours and words are chosen afresh."""
+        if event.type() in (QtCore.QEvent.StyleChange, QtCore.QEvent.LanguageChange):
             self.refresh_soon()
         super().changeEvent(event)
 

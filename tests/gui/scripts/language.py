@@ -78,6 +78,8 @@ def steps(gui):
     gui.equal(FreeCADGui.getLocale(), name, "language")
     hands.run("Closetbench_BoxRoom")
     yield 500
+    dock = gui.window.findChild(gui.QtWidgets.QDockWidget, "ClosetbenchGuide")
+    gui.equal(dock.windowTitle(), told["Closetbench", "Steps"], "title of the steps")
     seen = 0
     opened = [(c, lambda c=c: hands.run(f"Closetbench_{c}")) for c in COMMANDS]
     kinds = {}
