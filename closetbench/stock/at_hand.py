@@ -7,10 +7,10 @@ cut what fits from what is there first, so that the new sheet's rest is the larg
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
-from closetbench.stock.search import Search
+from closetbench.stock.search import Search, items_on
 from closetbench.stock.trees import Forest, Tree, keep
 
 _BIASES = ((2.0, 2.0), (1.0, 3.0), (3.0, 1.0))
@@ -32,7 +32,7 @@ def fill_offcuts(search: Search, free: Sequence[int]) -> tuple[Tree, ...]:
             if tree is None:
                 break
             filled.append(tree)
-            _take_out(search, set(_items(tree)))
+            _take_out(search, set(items_on(tree)))
     return tuple(filled)
 
 
@@ -40,7 +40,7 @@ def _fullest(search: Search, index: int, free: set[int]) -> Tree | None:
     """An offcut of this kind with as much on it as parts of bought sheets can cover."""
     bought = [tree for tree in search.best or () if tree.kind not in free]
     bought.sort(key=lambda tree: _covered(search, tree) / (tree.width * tree.height))
-    emptiest = [item for tree in bought for item in _by_area(search, _items(tree))]
+    emptiest = [item for tree in bought for item in _by_area(search, items_on(tree))]
     best: Tree | None = None
     most = 0.0
     for order in (emptiest, _by_area(search, emptiest)):
@@ -83,16 +83,9 @@ def _take_out(search: Search, items: set[int]) -> None:
     search.cost = sum(search.kinds[tree.kind].cost for tree in search.best)
 
 
-def _by_area(search: Search, items: Iterator[int] | Sequence[int]) -> list[int]:
+def _by_area(search: Search, items: Sequence[int]) -> list[int]:
     return sorted(items, key=lambda item: (-search.items[item].area, item))
 
 
 def _covered(search: Search, tree: Tree) -> float:
-    return sum(search.items[item].area for item in _items(tree))
-
-
-def _items(tree: Tree) -> Iterator[int]:
-    if tree.item >= 0:
-        yield tree.item
-    for kid in tree.kids:
-        yield from _items(kid)
+    return sum(search.items[item].area for item in items_on(tree))

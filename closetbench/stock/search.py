@@ -301,7 +301,7 @@ class Search:
         if how < _FEW_SHEETS and forest.roots:
             pool: list[int] = []
             for _ in range(1 + int(random() * _MOST_SHEETS)):
-                pool += _items_on(forest.roots[int(random() * len(forest.roots))])
+                pool += items_on(forest.roots[int(random() * len(forest.roots))])
             return [pool[int(random() * len(pool))] for _ in range(count)] if pool else []
         if how < _FEW_SHEETS + _LIKE_SIZES:
             first = int(random() * items)
@@ -327,8 +327,10 @@ class Search:
         return found
 
 
-def _items_on(node: Node) -> list[int]:
-    nodes, found = [node], []
+def items_on(node: Node | Tree) -> list[int]:
+    """The items of a node and of all below it."""
+    nodes: list[Node | Tree] = [node]
+    found = []
     while nodes:
         node = nodes.pop()
         if node.item >= 0:

@@ -10,7 +10,7 @@ from closetbench.stock.at_hand import fill_offcuts
 from closetbench.stock.bounds import least_cost, least_sheets
 from closetbench.stock.checks import check_parts, check_settings, check_stock
 from closetbench.stock.clock import Clock
-from closetbench.stock.grid import Grid, Item, Kind, make_grid
+from closetbench.stock.grid import Grid, Kind, make_grid
 from closetbench.stock.order import cutting_order
 from closetbench.stock.place import Panel, lay_out, placements_of, rests_of
 from closetbench.stock.plan import (
@@ -128,23 +128,21 @@ class _Group:
         self.settings = settings
         self.grid: Grid = make_grid(parts, stock, settings.kerf)
         costs = sheet_costs(stock)
-        takes = [_takes_any(size, self.grid.items) for size in self.grid.sizes]
+        dearest = max(costs) or 1.0
+
+        def kind(i: int, size: tuple[float, float]) -> Kind:
+            cost = costs[i] + _SHEET_PENALTY * dearest if costs[i] else 0.0
+            quantity = stock[i].quantity
+            return Kind(*size, cost, _ENDLESS if quantity is None else int(quantity))
+
+        sizes = self.grid.sizes
+        takes = [any(map(kind(i, sizes[i]).takes, self.grid.items)) for i in range(len(stock))]
         rank = sorted(
             (i for i in range(len(stock)) if takes[i]), key=lambda i: (costs[i], stock[i].key)
         )
         self.stock = [stock[i] for i in rank]
-        dearest = max(costs) or 1.0
-        self.kinds, self.tight = (
-            [
-                Kind(
-                    *sizes[i],
-                    costs[i] + _SHEET_PENALTY * dearest if costs[i] else 0.0,
-                    _ENDLESS if stock[i].quantity is None else int(stock[i].quantity or 0),
-                )
-                for i in rank
-            ]
-            for sizes in (self.grid.sizes, self.grid.tight)
-        )
+        self.kinds = [kind(i, sizes[i]) for i in rank]
+        self.tight = [kind(i, self.grid.tight[i]) for i in rank]
         self.bound = least_sheets(self.grid.items, self.tight)
         self.search = self._search(self.kinds, least_cost(self.grid.items, self.tight, self.bound))
         self.filled: tuple[Tree, ...] = ()
@@ -236,10 +234,6 @@ class _Group:
             f"no plan was found for {len(self.parts)} parts of {area:.2f} m² on them; {need}: "
             "add sheets, or let the search take longer",
         )  # fmt: skip
-
-
-def _takes_any(size: tuple[float, float], items: Sequence[Item]) -> bool:
-    return any(x <= size[0] and y <= size[1] for item in items for x, y, _ in item.ways)
 
 
 def _used(panel: Panel) -> float:
