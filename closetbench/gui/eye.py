@@ -3,36 +3,103 @@
 from __future__ import annotations
 
 import contextlib
-from typing import Any, Protocol
+import math
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any
+
+import FreeCADGui
 
 from closetbench.gui.qt import QtCore
 from closetbench.gui.stage import Sight
 
+if TYPE_CHECKING:
+    from closetbench.gui.task import TaskPanel
+
 Pixel = tuple[float, float]
 
 
-class Hand(Protocol):
-    """What takes, moves and drops things in a view. Pixels are counted from the left and from
-    below."""
+STIR = 3.0
+"""px that the mouse has to go before it drags."""
+WAIT = 20
+"""ms to try again while the document is recomputed."""
+
+
+@dataclass
+class Grip:
+    """What is in a hand: in which view, where it was taken, and where the mouse is."""
+
+    eye: Eye
+    taken: Pixel
+    mouse: Pixel
+    moved: bool = field(default=False, kw_only=True)
+    dropped: bool = field(default=False, kw_only=True)
+
+
+class Hand(QtCore.QObject):
+    """What takes, moves and drops things in a view; a subclass says what it takes, and what
+    follows. Pixels are counted from the left and from below."""
+
+    def __init__(self, panel: TaskPanel) -> None:
+        super().__init__()
+        self._panel = panel
+        self._held: Grip | None = None
+        self._timer = QtCore.QTimer(self)
+        self._timer.setSingleShot(True)
+        self._timer.timeout.connect(self._follow_mouse)
 
     @property
     def held(self) -> bool:
         """Whether something is in the hand."""
+        return self._held is not None
 
     def fit(self, eye: Eye) -> None:
         """The view is about to be drawn."""
 
     def hover(self, eye: Eye, pixel: Pixel) -> bool:
         """The mouse passes, no button pressed; whether that is to be kept from FreeCAD."""
+        raise NotImplementedError
 
     def take(self, eye: Eye, pixel: Pixel) -> bool:
         """The left button is pressed; whether on something."""
+        raise NotImplementedError
 
     def move(self, pixel: Pixel) -> bool:
         """The mouse moves; whether it has something."""
+        held = self._held
+        if held is None:
+            return False
+        held.mouse = pixel
+        held.moved = held.moved or math.dist(pixel, held.taken) > STIR * held.eye.ratio
+        if held.moved and not self._timer.isActive():
+            self._timer.start(0)
+        return True
 
     def drop(self, pixel: Pixel) -> bool:
         """The button is let go; whether it held something."""
+        if self._held is None:
+            return False
+        self.move(pixel)
+        self._held.dropped = True
+        self._timer.start(0)
+        return True
+
+    def follow_held(self, held: Any) -> None:
+        """What is held, a Grip of the subclass's kind, has moved or was dropped."""
+        raise NotImplementedError
+
+    def _follow_mouse(self) -> None:
+        if self._held is None:
+            return
+        if self._panel.doc.Recomputing:  # a long recompute lets timers in
+            self._timer.start(WAIT)
+            return
+        self.follow_held(self._held)
+
+
+def eyes_on(name: str, hand: Hand) -> list[Eye]:
+    """The 3D views of the document of this name, watched for a hand."""
+    views = FreeCADGui.getDocument(name).mdiViewsOfType("Gui::View3DInventor")
+    return [Eye(hand, view) for view in views if hasattr(view, "graphicsView")]
 
 
 class Eye(QtCore.QObject):

@@ -12,13 +12,12 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 import FreeCAD
-import FreeCADGui
 from pivy import coin
 
 from closetbench.core.drags import Drag
 from closetbench.core.parts import Vector
 from closetbench.gui import palette, scene, units
-from closetbench.gui.eye import Eye
+from closetbench.gui.eye import Eye, Grip, Hand, eyes_on
 from closetbench.gui.handle_nodes import REACH, HandleNode
 from closetbench.gui.qt import QtCore
 
@@ -28,37 +27,31 @@ if TYPE_CHECKING:
 NODE = "Closetbench_Handles"
 NEAR = 9.0
 """px from a handle's middle line within which the mouse takes it."""
-STIR = 3.0
-"""px that the mouse has to go before it drags."""
 ABOVE = 26.0
 """px from a handle up to what is said of it."""
 FLAT = 0.15
 """Share of its length that must be seen of a handle's axis for it to be shown."""
-WAIT = 20
-"""ms to try again while the document is recomputed."""
 IDLE, HOT, REFUSED = 0, 1, 2
 
 
 @dataclass
-class _Held:
-    """A handle in the hand: what it was when it was taken, and where the mouse is."""
+class _Held(Grip):
+    """A handle in the hand, and what it was when it was taken."""
 
     drag: Drag
-    eye: Eye
     start: float
-    taken: tuple[float, float]
-    mouse: tuple[float, float]
-    moved: bool = False
-    dropped: bool = False
     refused: bool = False
     last: float | None = None
 
 
-class Handles:
+class Handles(Hand):
     """The handles of a panel, from the first time that they are placed until it closes."""
 
+    _panel: SpecPanel
+    _held: _Held | None
+
     def __init__(self, panel: SpecPanel) -> None:
-        self._panel = panel
+        super().__init__(panel)
         self._name = panel.doc.Name
         self._root: Any = None
         self._frame = ""
@@ -67,10 +60,6 @@ class Handles:
         self._eyes: list[Eye] = []
         self._lead: Eye | None = None
         self._hot = ""
-        self._held: _Held | None = None
-        self._timer = QtCore.QTimer()
-        self._timer.setSingleShot(True)
-        self._timer.timeout.connect(self._follow_mouse)
 
     # -- what the panel asks for
 
@@ -107,9 +96,7 @@ class Handles:
 
     def _open(self) -> bool:
         obj = self._panel.handle_frame()
-        gui = FreeCADGui.getDocument(self._name)
-        views = list(gui.mdiViewsOfType("Gui::View3DInventor"))
-        self._eyes = [Eye(self, v) for v in views if hasattr(v, "graphicsView")]
+        self._eyes = eyes_on(self._name, self)
         if obj is None or not self._eyes:
             return False
         self._lead = self._eyes[0]
@@ -199,43 +186,13 @@ class Handles:
             return False
         start = eye.sight().along(pixel, *self._globally(handle.drag))
         if start is not None:
-            self._held = _Held(handle.drag, eye, start, pixel, pixel)
+            self._held = _Held(eye, pixel, pixel, handle.drag, start)
             self._warm(handle.drag.key)
             self._panel.point_to(handle.drag.changes[0].path)
         return True
 
-    def move(self, pixel: tuple[float, float]) -> bool:
-        """The mouse moves; whether it has a handle."""
-        held = self._held
-        if held is None:
-            return False
-        held.mouse = pixel
-        held.moved = held.moved or math.dist(pixel, held.taken) > STIR * held.eye.ratio
-        if held.moved and not self._timer.isActive():
-            self._timer.start(0)
-        return True
-
-    def drop(self, pixel: tuple[float, float]) -> bool:
-        """The button is let go; whether it held a handle."""
-        if self._held is None:
-            return False
-        self.move(pixel)
-        self._held.dropped = True
-        self._timer.start(0)
-        return True
-
-    @property
-    def held(self) -> bool:
-        """Whether a handle is in the hand."""
-        return self._held is not None
-
-    def _follow_mouse(self) -> None:
-        held = self._held
-        if held is None:
-            return
-        if self._panel.doc.Recomputing:  # a long recompute lets timers in
-            self._timer.start(WAIT)
-            return
+    def follow_held(self, held: _Held) -> None:
+        """Drag what is held to the mouse, and let go of it where it was dropped."""
         way = self._globally(held.drag)
         along = held.eye.sight().along(held.mouse, *way) if held.moved else None
         if along is not None:

@@ -7,18 +7,16 @@ Nothing of it is in the document before it is dropped where the plan holds.
 
 from __future__ import annotations
 
-import math
 import textwrap
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 import FreeCAD
-import FreeCADGui
 
 from closetbench.core.errors import ClosetError
 from closetbench.gui import palette, scene, units
-from closetbench.gui.eye import Eye, Pixel
+from closetbench.gui.eye import Eye, Grip, Hand, Pixel, eyes_on
 from closetbench.gui.layout_words import why_not
 from closetbench.gui.qt import QtCore, translate
 from closetbench.model.layout import corners_of, moves_of
@@ -30,12 +28,8 @@ if TYPE_CHECKING:
 
 CONTEXT = "Closetbench_Layout"
 NODE = "Closetbench_SheetDrag"
-STIR = 3.0
-"""px that the mouse has to go before it drags."""
 SNAP = 10.0
 """px within which a part goes to an edge or a neighbour."""
-WAIT = 20
-"""ms to try again while the document is recomputed."""
 _LIFT = 2.0
 """mm that the likeness lies over the drawing."""
 _CLEAR = 0.45
@@ -46,37 +40,30 @@ _LETTER = 10.0
 
 
 @dataclass
-class _Held:
-    """A part in the hand: where it lay, by which point it is held, where the mouse is."""
+class _Held(Grip):
+    """A part in the hand: where it lay, and by which point it is held."""
 
     part: Placement
-    eye: Eye
     grip: tuple[float, float]
-    taken: Pixel
-    mouse: Pixel
     trial: Callable[[str, float, float, bool, str], Plan] | None = None
     reason: str = ""
-    moved: bool = False
-    dropped: bool = False
     given_up: bool = False
     at: tuple[str, float, float] | None = None
 
 
-class SheetDrag(QtCore.QObject):
+class SheetDrag(Hand):
     """The mouse over the drawing of a panel's layout, until the panel closes."""
 
+    _panel: LayoutPanel
+    _held: _Held | None
+
     def __init__(self, panel: LayoutPanel) -> None:
-        super().__init__()
-        self._panel = panel
+        super().__init__(panel)
         self._obj = panel.obj
         self._name = panel.doc.Name
         self._plan: Plan | None = None
         self._root: Any = None
         self._eyes: list[Eye] = []
-        self._held: _Held | None = None
-        self._timer = QtCore.QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.timeout.connect(self._follow_mouse)
 
     # -- what the panel asks for
 
@@ -84,9 +71,7 @@ class SheetDrag(QtCore.QObject):
         """Offer the parts of this plan from now on."""
         self._plan = plan
         if self._root is None and plan is not None and self._panel.is_open:
-            gui = FreeCADGui.getDocument(self._name)
-            views = list(gui.mdiViewsOfType("Gui::View3DInventor"))
-            self._eyes = [Eye(self, v) for v in views if hasattr(v, "graphicsView")]
+            self._eyes = eyes_on(self._name, self)
             self._root = scene.unpickable(NODE)
             scene.put_in(self._obj.ViewObject, self._root)
 
@@ -126,14 +111,6 @@ class SheetDrag(QtCore.QObject):
 
     # -- the mouse
 
-    @property
-    def held(self) -> bool:
-        """Whether a part is in the hand."""
-        return self._held is not None
-
-    def fit(self, eye: Eye) -> None:
-        """Nothing here keeps its size on the screen."""
-
     def hover(self, eye: Eye, pixel: Pixel) -> bool:
         """Point out a part under the mouse; FreeCAD sees the mouse as well."""
         eye.point_out(self._under(eye, pixel) is not None)
@@ -145,32 +122,12 @@ class SheetDrag(QtCore.QObject):
         if found is None:
             return False
         placed, grip = found
-        self._held = held = _Held(placed, eye, grip, pixel, pixel)
+        self._held = held = _Held(eye, pixel, pixel, placed, grip)
         try:
             held.trial = moves_of(self._obj)
         except ClosetError as error:
             held.reason = why_not(error)
         QtCore.QCoreApplication.instance().installEventFilter(self)
-        return True
-
-    def move(self, pixel: Pixel) -> bool:
-        """Take the part along."""
-        held = self._held
-        if held is None:
-            return False
-        held.mouse = pixel
-        held.moved = held.moved or math.dist(pixel, held.taken) > STIR * held.eye.ratio
-        if held.moved and not self._timer.isActive():
-            self._timer.start(0)
-        return True
-
-    def drop(self, pixel: Pixel) -> bool:
-        """Let the part go."""
-        if self._held is None:
-            return False
-        self.move(pixel)
-        self._held.dropped = True
-        self._timer.start(0)
         return True
 
     def eventFilter(self, watched: QtCore.QObject, event: QtCore.QEvent) -> bool:  # noqa: N802
@@ -193,13 +150,8 @@ class SheetDrag(QtCore.QObject):
         self._held = None
         self._show(None)
 
-    def _follow_mouse(self) -> None:
-        held = self._held
-        if held is None:
-            return
-        if self._panel.doc.Recomputing:  # a long recompute lets timers in
-            self._timer.start(WAIT)
-            return
+    def follow_held(self, held: _Held) -> None:
+        """Drag what is held to the mouse, and let go of it where it was dropped."""
         if held.moved and not held.given_up:
             self._carry(held)
         if not held.dropped:
